@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// The frame that every subcommand stands in: options by CLI11, an answer as a table or with --json
+// as one document, messages on standard error, and the exit status.
+//
+//   0 done   1 the input or the book is at fault   2 the command line is wrong   3 a fault of the
+//   program
+
+#include "core/base/fault.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <functional>
+#include <memory>
+#include <ostream>
+#include <string>
+
+namespace coneline::commands {
+
+using Json = nlohmann::ordered_json;
+
+/// What a subcommand found. `table` is for a person and ends with a line end. A command that did
+/// its work but found faults (a book that does not prove, a picture that could not be read) sets
+/// `at_fault`: the answer is printed and the exit status is 1.
+struct Answer {
+  Json json;
+  std::string table;
+  bool at_fault = false;
+};
+
+class CommandLine {
+ public:
+  /// `out` takes answers, `err` messages. Both outlive the object.
+  CommandLine(std::ostream& out, std::ostream& err);
+
+  /// Adds a subcommand with its own --json. `run` is called after the options were read, at most
+  /// once. The returned object takes the command's options; it lives as long as this.
+  CLI::App& add(const std::string& name, const std::string& help,
+                std::function<Result<Answer>()> run);
+  /// The same below a group, such as "labels read". The group is made at its first use.
+  CLI::App& add(const std::string& group, const std::string& name, const std::string& help,
+                std::function<Result<Answer>()> run);
+
+  /// Reads the arguments (without the program's name), runs the subcommand, prints, and returns the
+  /// exit status. With no argument at all it returns nothing: the front door opens the window.
+  std::optional<int> run(std::vector<std::string> arguments);
+
+  /// A line for the person waiting, on standard error.
+  std::ostream& messages() { return err_; }
+
+ private:
+  CLI::App& add_to(CLI::App& parent, const std::string& name, const std::string& help,
+                   std::function<Result<Answer>()> run);
+  int say(const Result<Answer>& result);
+
+  std::ostream& out_;
+  std::ostream& err_;
+  CLI::App app_;
+  bool json_ = false;
+  std::function<Result<Answer>()> chosen_;
+};
+
+} // namespace coneline::commands

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// The commands of core. Each has a file of its own, named after it.
+
+#include "core/commands/command_line.h"
+
+namespace coneline::commands {
+
+/// Adds every command of this room.
+void add_core_commands(CommandLine& line);
+
+} // namespace coneline::commands
