@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Closed sets of words, written the same in code, on screen, in files and in the book.
+//
+// A set is an enum with a specialisation of Words that lists its members and how each is written:
+//
+//   word(Sex::not_known) == "not known"        read_word<Sex>("male").value() == Sex::male
+
+#include "core/base/fault.h"
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include <fmt/format.h>
+
+namespace coneline::book {
+
+template <class Set>
+struct Words; // { static constexpr std::string_view what; static constexpr std::array all; }
+
+template <class Set>
+std::string_view word(Set member) {
+  for (const auto& [value, text] : Words<Set>::all)
+    if (value == member)
+      return text;
+  return "";
+}
+
+/// Fails on any other word; the fault lists those there are.
+template <class Set>
+Result<Set> read_word(std::string_view text) {
+  std::string known;
+  for (const auto& [value, name] : Words<Set>::all) {
+    if (name == text)
+      return value;
+    known += fmt::format("{}{}", known.empty() ? "" : ", ", name);
+  }
+  return refuse(fault(fmt::format("'{}' is no {}", text, Words<Set>::what), fmt::format("Use one of: {}.", known)));
+}
+
+} // namespace coneline::book

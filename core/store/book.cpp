@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/book.h"
+
+#include "core/store/engine/sqlite.h"
+#include "core/store/migrations.h"
+#include "core/store/tables.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <fmt/format.h>
+
+namespace coneline::store {
+
+class Book::File {
+ public:
+  explicit File(std::filesystem::path place) : path(std::move(place)) {}
+  std::filesystem::path path;
+  soci::session session;
+};
+
+namespace {
+
+constexpr int no_series_yet = 10;
+
+/// Makes the file for its owner alone, since a book holds papers and buyers.
+Result<void> make_file(const std::filesystem::path& path) {
+  const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
+  if (file < 0)
+    return refuse(book_fault(fmt::format("'{}' cannot be made: {}", path.string(), std::generic_category().message(errno)),
+                             "Choose another name or folder."));
+  ::close(file);
+  return {};
+}
+
+void remove_unfinished(const std::filesystem::path& path) {
+  std::error_code ignored;
+  for (const auto* end : {"", "-wal", "-shm", "-journal"})
+    std::filesystem::remove(path.string() + end, ignored);
+}
+
+} // namespace
+
+Book::Book(std::unique_ptr<File> file) : file_(std::move(file)) {}
+Book::Book(Book&&) noexcept = default;
+Book& Book::operator=(Book&&) noexcept = default;
+Book::~Book() = default;
+
+const std::filesystem::path& Book::path() const { return file_->path; }
+
+Result<Book> Book::make(const std::filesystem::path& path, const book::Title& title) {
+  std::error_code error;
+  if (std::filesystem::exists(std::filesystem::symlink_status(path, error)))
+    return refuse(book_fault(fmt::format("'{}' is there already", path.string()), "Choose another name, or open it."));
+  // Made under another name, so that a stop half way leaves no half book.
+  const std::filesystem::path unfinished = path.string() + ".unfinished";
+  remove_unfinished(unfinished);
+  if (auto made = make_file(unfinished); !made)
+    return refuse(made.error());
+  auto file = std::make_unique<File>(unfinished);
+  try {
+    engine::open(file->session, unfinished, engine::Mode::make);
+    if (auto done = bring_up_to_date(file->session, unfinished, migrations()); !done)
+      return refuse(done.error());
+    Book book(std::move(file));
+    auto titled = book.write([&](Writing& writing) { return writing.put(title); });
+    book.file_->session.close();
+    if (!titled) {
+      remove_unfinished(unfinished);
+      return refuse(titled.error());
+    }
+  } catch (const std::exception& failed) {
+    remove_unfinished(unfinished);
+    return refuse(engine::explain(failed, path));
+  }
+  if (::link(unfinished.c_str(), path.c_str()) != 0)
+    std::filesystem::rename(unfinished, path, error); // a file system without links
+  remove_unfinished(unfinished);
+  return open(path, Access::write);
+}
+
+Result<Book> Book::open(const std::filesystem::path& path, Access access) {
+  if (auto looks = engine::looks_like_a_book(path); !looks)
+    return refuse(looks.error());
+  if (access == Access::write && ::access(path.c_str(), W_OK) != 0)
+    return refuse(book_fault(fmt::format("'{}' may only be read", path.string()), "Ask for the right to write to it."));
+  auto file = std::make_unique<File>(path);
+  try {
+    // First only to read, so that a file that is not ours stays exactly as it is.
+    engine::open(file->session, path, engine::Mode::read);
+    if (!engine::is_ours(file->session))
+      return refuse(book_fault(fmt::format("'{}' is no book of Coneline", path.string()),
+                               "Name another file, or make a new book."));
+    const int version = engine::version(file->session);
+    const int newest = migrations().back().version;
+    if (access == Access::read && version < newest)
+      return refuse(book_fault(fmt::format("'{}' has version {}, and this program reads {}", path.string(), version, newest),
+                               "Open it once to write; a copy of the old one is kept."));
+    if (access == Access::write && version <= newest) {
+      file->session.close();
+      engine::open(file->session, path, engine::Mode::write);
+    }
+    if (auto done = bring_up_to_date(file->session, path, migrations()); !done)
+      return refuse(done.error());
+  } catch (const std::exception& failed) {
+    return refuse(engine::explain(failed, path));
+  }
+  return Book(std::move(file));
+}
+
+Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& inside) {
+  auto& session = file_->session;
+  bool begun = false;
+  try {
+    way == Way::read ? engine::begin_reading(session) : engine::begin_writing(session);
+    begun = true;
+    Tables tables(session, no_series_yet);
+    if (const auto series = tables.ask("SELECT series FROM book").number())
+      tables.set_series(static_cast<int>(*series));
+    Writing writing(tables);
+    const bool wanted = inside(writing);
+    if (wanted && way == Way::write)
+      engine::keep(session);
+    else
+      engine::drop(session);
+    return {};
+  } catch (const std::exception& failed) {
+    if (begun)
+      engine::drop(session);
+    return refuse(engine::explain(failed, file_->path));
+  }
+}
+
+} // namespace coneline::store

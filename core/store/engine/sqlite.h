@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Everything that only SQLite understands: opening, versions, copies, its own proof, its errors. Another engine is
+// another file beside this one.
+
+#include "core/base/fault.h"
+
+#include <exception>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include <soci/soci.h>
+
+namespace coneline::store::engine {
+
+enum class Mode { read, write, make };
+
+/// Says what a file is before the engine touches it. Fails: missing, a folder, empty, another kind of file, cut short.
+Result<void> looks_like_a_book(const std::filesystem::path& path);
+
+/// Opens the session with its settings: foreign keys, full synchronisation, write-ahead log, five seconds' wait
+/// for a lock. Throws soci::soci_error.
+void open(soci::session& session, const std::filesystem::path& path, Mode mode);
+
+/// An empty book that no file stands behind.
+void open_in_memory(soci::session& session);
+
+bool is_ours(soci::session& session);
+int version(soci::session& session);
+/// Runs a script of several statements. Throws soci::soci_error.
+void run_script(soci::session& session, const std::string& script);
+void set_version(soci::session& session, int version);
+
+void begin_reading(soci::session& session);
+void begin_writing(soci::session& session);
+void keep(soci::session& session);
+void drop(soci::session& session) noexcept;
+
+/// A whole copy at `to`, which must not exist.
+void copy(soci::session& session, const std::filesystem::path& to);
+
+/// What the engine itself finds wrong with the file; empty when nothing.
+std::vector<std::string> integrity_faults(soci::session& session);
+/// Tables, indexes, views and triggers as text, to compare with those of a new book.
+std::vector<std::string> schema(soci::session& session);
+
+/// What went wrong, in the grower's words.
+Fault explain(const std::exception& error, const std::filesystem::path& path);
+
+} // namespace coneline::store::engine

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/migrations.h"
+
+#include "core/store/engine/sqlite.h"
+#include "sql.h"
+
+#include <fmt/format.h>
+
+namespace coneline::store {
+
+const std::vector<Migration>& migrations() {
+  static const std::vector<Migration> steps = [] {
+    std::vector<Migration> chain;
+    for (const auto& step : sql::chain)
+      chain.push_back({step.version, step.name, step.text});
+    return chain;
+  }();
+  return steps;
+}
+
+std::filesystem::path copy_before_migration(const std::filesystem::path& path, int version) {
+  for (int n = 1;; ++n) {
+    auto name = fmt::format("{}.version-{}{}.copy", path.string(), version, n == 1 ? "" : fmt::format("-{}", n));
+    if (!std::filesystem::exists(name))
+      return name;
+  }
+}
+
+Result<void> bring_up_to_date(soci::session& session, const std::filesystem::path& path,
+                              std::span<const Migration> steps) {
+  const int there = engine::version(session);
+  const int newest = steps.back().version;
+  if (there > newest)
+    return refuse(book_fault(fmt::format("'{}' was written by a newer program: its version is {}, this program knows {}",
+                                         path.string(), there, newest),
+                             "Use the newer program. Nothing was changed."));
+  if (there > 0 && there < newest)
+    engine::copy(session, copy_before_migration(path, there));
+  for (const auto& step : steps) {
+    if (step.version <= there)
+      continue;
+    engine::begin_writing(session);
+    try {
+      engine::run_script(session, step.script);
+      engine::set_version(session, step.version);
+      engine::keep(session);
+    } catch (...) {
+      engine::drop(session);
+      throw;
+    }
+  }
+  return {};
+}
+
+} // namespace coneline::store

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/reading.h"
+
+#include "core/store/tables.h"
+#include "sql.h"
+
+#include <fmt/format.h>
+
+namespace coneline::store {
+
+namespace {
+
+/// Later than any date of a book: asking with it asks for everything.
+constexpr std::string_view always = "9999-12-31";
+
+std::string up_to(std::optional<Date> day) { return day ? day->iso() : std::string(always); }
+
+book::Origin origin_of(const Row& row) {
+  if (const auto cone = row.maybe_id<book::ConeId>("cone_id"))
+    return *cone;
+  return book::PurchaseId{row.whole("purchase_id")};
+}
+
+book::Lot lot_of(const Row& row, const Tables& tables) {
+  const auto kind = book::read_word<Kind>(row.text("kind"));
+  return {book::LotId{row.whole("id")},
+          tables.code(kind.value(), row.whole("number")),
+          origin_of(row),
+          row.one_of<book::Judged>("judged"),
+          row.one_of<book::SeedTest>("judged_by"),
+          row.maybe_id<book::PotId>("pot_id"),
+          row.maybe_id<book::MixId>("mix_id"),
+          row.text("note")};
+}
+
+Balance balance_of(const Row& row) {
+  return {{book::LotId{row.whole("lot_id")}, row.one_of<book::State>("state")}, row.whole("count")};
+}
+
+} // namespace
+
+std::int64_t number_in_book(const Code& code) {
+  auto power = std::int64_t{1};
+  while (code.running() / power > 99)
+    power *= 10;
+  return code.running() % power;
+}
+
+Result<void> of_this_book(const Code& code, int series) {
+  if (code.series() == series)
+    return {};
+  return refuse(fault(fmt::format("{} is the label of another book: its series is {}, this book's is {}", code.text(),
+                                  code.series(), series),
+                      "Open the book it belongs to."));
+}
+
+book::Title Reading::title() {
+  book::Title title;
+  tables_.ask("SELECT name, series, invented, made_on FROM book").each([&](const Row& row) {
+    title = {row.text("name"), static_cast<int>(row.whole("series")), row.whole("invented") != 0, row.date("made_on")};
+  });
+  return title;
+}
+
+std::vector<book::Lot> Reading::lots() {
+  std::vector<book::Lot> lots;
+  tables_.ask(sql::lots).each([&](const Row& row) { lots.push_back(lot_of(row, tables_)); });
+  return lots;
+}
+
+book::Lot Reading::lot(book::LotId id) {
+  std::optional<book::Lot> lot;
+  tables_.ask(sql::lot_by_id).with(id).each([&](const Row& row) { lot = lot_of(row, tables_); });
+  if (!lot)
+    throw std::out_of_range(fmt::format("there is no lot {}", id.value));
+  return *lot;
+}
+
+Result<book::Lot> Reading::lot(const Code& code) {
+  if (auto ours = of_this_book(code, tables_.series()); !ours)
+    return refuse(ours.error());
+  std::optional<book::Lot> lot;
+  tables_.ask(sql::lot_by_code)
+      .with(kind_word(code.kind()))
+      .with(number_in_book(code))
+      .each([&](const Row& row) { lot = lot_of(row, tables_); });
+  if (!lot)
+    return refuse(fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+                        "Check the code, or the book."));
+  return *lot;
+}
+
+std::vector<Balance> Reading::balances(std::optional<Date> day) {
+  std::vector<Balance> balances;
+  auto asked = day ? tables_.ask(sql::balances_on_day) : tables_.ask(sql::balances);
+  if (day)
+    asked.with(*day);
+  asked.each([&](const Row& row) { balances.push_back(balance_of(row)); });
+  return balances;
+}
+
+std::vector<Balance> Reading::balances_of(book::LotId lot, std::optional<Date> day) {
+  std::vector<Balance> balances;
+  tables_.ask(sql::balances_of_lot).with(lot).with(lot).with(up_to(day)).each([&](const Row& row) {
+    balances.push_back(balance_of(row));
+  });
+  return balances;
+}
+
+book::Timeline Reading::timeline(book::Account account) {
+  std::vector<book::Change> changes;
+  const auto state = book::word(account.state);
+  tables_.ask(sql::timeline_of_account)
+      .with(account.lot)
+      .with(state)
+      .with(account.lot)
+      .with(state)
+      .each([&](const Row& row) { changes.push_back({row.date("date"), row.whole("change")}); });
+  return book::Timeline(std::move(changes));
+}
+
+std::unordered_map<book::LotId, book::PlaceId> Reading::places(std::optional<Date> day) {
+  std::unordered_map<book::LotId, book::PlaceId> places;
+  tables_.ask(sql::places_of_lots).with(up_to(day)).each([&](const Row& row) {
+    places[book::LotId{row.whole("lot_id")}] = book::PlaceId{row.whole("place_id")};
+  });
+  return places;
+}
+
+std::vector<TraySown> Reading::trays_sown() {
+  std::vector<TraySown> sown;
+  tables_.ask(sql::trays_sown).each([&](const Row& row) {
+    sown.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("seeds")});
+  });
+  return sown;
+}
+
+std::vector<TrayLook> Reading::tray_looks() {
+  std::vector<TrayLook> looks;
+  tables_.ask(sql::tray_looks).each([&](const Row& row) {
+    looks.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("germinated"), row.whole("leaves"),
+                     row.whole("removed")});
+  });
+  return looks;
+}
+
+} // namespace coneline::store

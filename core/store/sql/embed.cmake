@@ -1,0 +1,22 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Writes OUT: every query of FROM/queries as a constant named after its file, and the chain of FROM/sqlite.
+set(text "// Made from the .sql files; edit those.\n#pragma once\n#include <array>\n\nnamespace coneline::store::sql {\n\n")
+file(GLOB queries ${FROM}/queries/*.sql)
+foreach(file IN LISTS queries)
+  get_filename_component(name ${file} NAME_WE)
+  file(READ ${file} body)
+  string(APPEND text "inline constexpr const char* ${name} = R\"sql(${body})sql\";\n\n")
+endforeach()
+file(GLOB steps ${FROM}/sqlite/*.sql)
+list(SORT steps)
+list(LENGTH steps count)
+string(APPEND text "struct Step {\n  int version;\n  const char* name;\n  const char* text;\n};\n"
+  "inline constexpr std::array<Step, ${count}> chain{{\n")
+foreach(file IN LISTS steps)
+  get_filename_component(name ${file} NAME_WE)
+  string(REGEX MATCH "^0*([0-9]+)-(.*)$" matched ${name})
+  file(READ ${file} body)
+  string(APPEND text "{${CMAKE_MATCH_1}, \"${CMAKE_MATCH_2}\", R\"sql(${body})sql\"},\n")
+endforeach()
+string(APPEND text "}};\n\n} // namespace coneline::store::sql\n")
+file(WRITE ${OUT} "${text}")

@@ -1,0 +1,1 @@
+SELECT entry_id, method FROM pollination WHERE entry_id BETWEEN :first AND :last

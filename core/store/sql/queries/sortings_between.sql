@@ -1,0 +1,1 @@
+SELECT entry_id, test FROM sorting WHERE entry_id BETWEEN :first AND :last

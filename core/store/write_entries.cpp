@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/tables.h"
+#include "core/store/writing.h"
+
+#include <chrono>
+
+#include <fmt/chrono.h>
+#include <fmt/format.h>
+
+namespace coneline::store {
+
+namespace {
+
+std::string now_utc() {
+  const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+  return fmt::format("{:%Y-%m-%dT%H:%M:%S}Z", now);
+}
+
+std::int64_t write_entry(Tables& tables, const book::Entry& entry) {
+  return *tables
+              .ask("INSERT INTO entry (verb, date, lot_id, cone_id, place_id, who, note, reverses, entered) VALUES "
+                   "(:verb, :date, :lot, :cone, :place, :who, :note, :reverses, :entered) RETURNING id")
+              .with(book::word(entry.verb))
+              .with(entry.date)
+              .with(entry.lot)
+              .with(entry.cone)
+              .with(entry.place)
+              .with(entry.who)
+              .with(entry.note)
+              .with(entry.reverses)
+              .with(entry.entered.empty() ? now_utc() : entry.entered)
+              .number();
+}
+
+void write_movements(Tables& tables, std::int64_t entry, const std::vector<book::Movement>& movements) {
+  for (const auto& [from, to, count] : movements)
+    tables
+        .ask("INSERT INTO movement (entry_id, from_lot, from_state, to_lot, to_state, count) VALUES "
+             "(:entry, :from_lot, :from_state, :to_lot, :to_state, :count)")
+        .with(entry)
+        .with(from.lot)
+        .with(book::word(from.state))
+        .with(to.lot)
+        .with(book::word(to.state))
+        .with(count.value())
+        .run();
+}
+
+/// Writes what an entry noted besides its movements.
+struct WriteDetail {
+  Tables& tables;
+  std::int64_t entry;
+
+  void operator()(std::monostate) const {}
+  void operator()(const book::Pollination& detail) const {
+    tables.ask("INSERT INTO pollination (entry_id, method) VALUES (:entry, :method)")
+        .with(entry)
+        .with(book::word(detail.method))
+        .run();
+    int position = 0;
+    for (const auto& pollen : detail.pollen)
+      tables
+          .ask("INSERT INTO pollination_pollen (entry_id, position, pollen_lot_id, millilitres) VALUES "
+               "(:entry, :position, :lot, :millilitres)")
+          .with(entry)
+          .with(++position)
+          .with(pollen.lot)
+          .with(pollen.millilitres)
+          .run();
+  }
+  void operator()(const book::Cleaning& detail) const {
+    tables.ask("INSERT INTO cleaning (entry_id, soak_days) VALUES (:entry, :days)").with(entry).with(detail.soak_days).run();
+  }
+  void operator()(const book::Sorting& detail) const {
+    tables.ask("INSERT INTO sorting (entry_id, test) VALUES (:entry, :test)").with(entry).with(book::word(detail.test)).run();
+  }
+  void operator()(const book::Keeping& detail) const {
+    tables
+        .ask("INSERT INTO keeping (entry_id, store, celsius, until_from, until_to) VALUES "
+             "(:entry, :store, :celsius, :until_from, :until_to)")
+        .with(entry)
+        .with(detail.store)
+        .with(detail.celsius)
+        .with(detail.until_from)
+        .with(detail.until_to)
+        .run();
+  }
+  void operator()(const book::Sale& detail) const {
+    tables.ask("INSERT INTO sale (entry_id, buyer, cents) VALUES (:entry, :buyer, :cents)")
+        .with(entry)
+        .with(detail.buyer)
+        .with(detail.cents)
+        .run();
+  }
+};
+
+Result<void> sound(const book::Entry& entry) {
+  if (const auto* pass = std::get_if<book::Pollination>(&entry.detail)) {
+    if (pass->pollen.empty())
+      return refuse(fault("a pollination without pollen", "Name the pollen lot, or say that the father is not known."));
+    for (const auto& pollen : pass->pollen)
+      if (pollen.millilitres && !(*pollen.millilitres > 0))
+        return refuse(fault(fmt::format("{} ml of pollen", *pollen.millilitres), "Give an amount above 0, or none."));
+  }
+  if (entry.place && !entry.lot)
+    return refuse(program_fault("a place without a lot to stand there"));
+  if ((entry.verb == book::Verb::reverse) != entry.reverses.has_value())
+    return refuse(fault("a reversal names the entry it reverses, and nothing else does"));
+  return {};
+}
+
+} // namespace
+
+Result<void> Writing::know_lots(const book::Entry& entry) {
+  for (const auto& [from, to, count] : entry.movements)
+    for (const auto& id : {from.lot, to.lot})
+      if (!ledger_.knows(id)) {
+        const auto known = lot(id);
+        ledger_.know(id, known.code.kind(), known.origin, book::Ledger::History::recall);
+      }
+  return {};
+}
+
+Result<void> Writing::is_mirror(const book::Entry& entry) {
+  auto first = this->entry(*entry.reverses);
+  if (!first)
+    return refuse(first.error());
+  if (first->reverses)
+    return refuse(fault(fmt::format("entry {} is itself a reversal", first->id.value),
+                        "Make the entry again instead of reversing its reversal."));
+  if (const auto by = reversed_by(first->id))
+    return refuse(fault(fmt::format("entry {} was reversed already, by entry {}", first->id.value, by->value)));
+  auto mirrored = first->movements;
+  for (auto& movement : mirrored)
+    std::swap(movement.from, movement.to);
+  if (mirrored != entry.movements || first->date != entry.date)
+    return refuse(fault(fmt::format("this is not the mirror of entry {}", first->id.value),
+                        "A reversal has the day of the first entry and its movements the other way round."));
+  return {};
+}
+
+Result<book::EntryId> Writing::enter(const book::Entry& entry) {
+  if (auto is = sound(entry); !is)
+    return refuse(is.error());
+  if (auto known = know_lots(entry); !known)
+    return refuse(known.error());
+  if (entry.reverses)
+    if (auto is = is_mirror(entry); !is)
+      return refuse(is.error());
+  auto admitted = entry.reverses ? ledger_.admit_reversal(entry.date, entry.movements)
+                                 : ledger_.admit(entry.date, entry.movements);
+  if (!admitted)
+    return refuse(admitted.error());
+  const auto id = write_entry(tables(), entry);
+  write_movements(tables(), id, entry.movements);
+  std::visit(WriteDetail{tables(), id}, entry.detail);
+  return book::EntryId{id};
+}
+
+} // namespace coneline::store

@@ -1,0 +1,341 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/tables.h"
+#include "core/store/writing.h"
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace coneline::store {
+
+namespace {
+
+/// Columns and values of one row, written as an insert or, when the row stands already, an update.
+class RowToWrite {
+ public:
+  RowToWrite(Tables& tables, std::string table) : tables_(tables), table_(std::move(table)) {}
+
+  template <class Value>
+  RowToWrite& set(const std::string& column, const Value& value) {
+    columns_.push_back(column);
+    bind_.push_back([value](Statement& statement) { statement.with(value); });
+    return *this;
+  }
+  template <class Set>
+  RowToWrite& set_word(const std::string& column, Set value) {
+    return set(column, std::string(book::word(value)));
+  }
+  template <class Value>
+  RowToWrite& set_sourced(const std::string& column, const book::Sourced<Value>& value) {
+    return set_word(column, value.value).set(column + "_source", value.source);
+  }
+  RowToWrite& set_range(const std::string& column, const book::Sourced<std::optional<book::Range>>& range) {
+    const auto end = [&](double book::Range::*which) {
+      return range.value ? std::optional(*range.value.*which) : std::nullopt;
+    };
+    return set(column + "_low", end(&book::Range::low)).set(column + "_high", end(&book::Range::high))
+        .set(column + "_source", range.source);
+  }
+
+  /// Returns the row's id.
+  std::int64_t write(std::int64_t id) {
+    auto statement = tables_.ask(id > 0 ? update() : insert());
+    for (const auto& bind : bind_)
+      bind(statement);
+    if (id > 0)
+      statement.with(id);
+    return statement.number().value_or(id);
+  }
+
+ private:
+  [[nodiscard]] std::string insert() const {
+    std::string names;
+    std::string places;
+    for (const auto& column : columns_) {
+      names += (names.empty() ? "" : ", ") + column;
+      places += (places.empty() ? ":" : ", :") + column;
+    }
+    return fmt::format("INSERT INTO {} ({}) VALUES ({}) RETURNING id", table_, names, places);
+  }
+  [[nodiscard]] std::string update() const {
+    std::string pairs;
+    for (const auto& column : columns_)
+      pairs += fmt::format("{}{} = :{}", pairs.empty() ? "" : ", ", column, column);
+    return fmt::format("UPDATE {} SET {} WHERE id = :id RETURNING id", table_, pairs);
+  }
+
+  Tables& tables_;
+  std::string table_;
+  std::vector<std::string> columns_;
+  std::vector<std::function<void(Statement&)>> bind_;
+};
+
+Result<void> is_new_name(Tables& tables, const std::string& table, const std::string& name, std::int64_t id) {
+  if (name.empty())
+    return refuse(fault(fmt::format("a {} without a name", table), "Give it a name."));
+  const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
+  if (other && *other != id)
+    return refuse(fault(fmt::format("there is a {} '{}' already", table, name), "Choose another name."));
+  return {};
+}
+
+Result<std::int64_t> new_number(Tables& tables, const std::string& table, const Code& code, std::int64_t id) {
+  if (auto ours = of_this_book(code, tables.series()); !ours)
+    return refuse(ours.error());
+  const auto number = number_in_book(code);
+  const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE number = :number", table)).with(number).number();
+  if (other && *other != id)
+    return refuse(fault(fmt::format("the code {} stands on another {} already", code.text(), kind_word(code.kind())),
+                        "Use the next free code."));
+  return number;
+}
+
+Fault out_of_range(std::string_view what, double value, std::string_view expected) {
+  return fault(fmt::format("{} of {}", what, value), fmt::format("It is {}.", expected));
+}
+
+Result<void> is_above_zero(std::string_view what, double value) {
+  if (!std::isfinite(value) || value <= 0)
+    return refuse(out_of_range(what, value, "a number above 0"));
+  return {};
+}
+
+Result<void> is_share(std::string_view what, double value) {
+  if (!std::isfinite(value) || value <= 0 || value > 1)
+    return refuse(out_of_range(what, value, "a share above 0, at most 1"));
+  return {};
+}
+
+Result<void> sound(const book::Pot& pot) {
+  if (auto is = is_above_zero("litres", pot.litres); !is)
+    return is;
+  if (auto is = is_above_zero("a length in mm", pot.length_mm); !is)
+    return is;
+  if (auto is = is_above_zero("a width in mm", pot.width_mm); !is)
+    return is;
+  if (pot.cells < 1)
+    return refuse(out_of_range("cells", pot.cells, "1 for a pot, more for a tray"));
+  if (pot.shape == book::Shape::round && pot.length_mm != pot.width_mm)
+    return refuse(fault(fmt::format("a round pot of {} × {} mm", pot.length_mm, pot.width_mm), "Give its diameter twice."));
+  return {};
+}
+
+Result<void> sound(const book::Mix& mix) {
+  if (mix.parts.empty())
+    return refuse(fault(fmt::format("the mix '{}' has no parts", mix.name), "Name at least one part."));
+  for (const auto& part : mix.parts) {
+    if (auto is = is_above_zero(fmt::format("a share of '{}'", part.name), part.share); !is)
+      return is;
+    if (std::ranges::count(mix.parts, part.name, &book::MixPart::name) > 1)
+      return refuse(fault(fmt::format("the part '{}' stands twice in the mix '{}'", part.name, mix.name), "Add them up."));
+  }
+  if (!std::isfinite(mix.shrink) || mix.shrink < 0 || mix.shrink >= 1)
+    return refuse(out_of_range("a shrink", mix.shrink, "a share from 0 to below 1"));
+  if (!std::isfinite(mix.loss) || mix.loss < 0)
+    return refuse(out_of_range("a loss", mix.loss, "a share of 0 or more"));
+  return {};
+}
+
+Result<void> sound(const book::Route& route) {
+  if (route.steps.empty())
+    return refuse(fault("a route without steps", "Give at least the tray."));
+  if (auto is = is_share("a germination", route.germination); !is)
+    return is;
+  for (const auto& step : route.steps)
+    if (auto is = is_share("a survival", step.survival); !is)
+      return is;
+  return {};
+}
+
+} // namespace
+
+Result<void> Writing::put(const book::Title& title) {
+  if (title.series < 10 || title.series > 99)
+    return refuse(out_of_range("a series", title.series, "10 to 99"));
+  const auto there = tables().ask("SELECT id FROM book").number();
+  RowToWrite row(tables(), "book");
+  row.set("name", title.name).set("series", title.series).set("invented", title.invented ? 1 : 0).set("made_on", title.made_on);
+  if (!there)
+    row.set("id", 1);
+  row.write(there.value_or(0));
+  tables().set_series(title.series);
+  return {};
+}
+
+Result<book::TaxonId> Writing::put(const book::Taxon& taxon) {
+  if (auto fresh = is_new_name(tables(), "taxon", taxon.name, taxon.id.value); !fresh)
+    return refuse(fresh.error());
+  return book::TaxonId{RowToWrite(tables(), "taxon")
+                           .set("name", taxon.name)
+                           .set_sourced("leaf_colour", taxon.leaf_colour)
+                           .set_sourced("light", taxon.light)
+                           .set_sourced("frost", taxon.frost)
+                           .set_sourced("float_test", taxon.float_test)
+                           .set_range("ripening", taxon.ripening)
+                           .set_range("after_ripening", taxon.after_ripening)
+                           .write(taxon.id.value)};
+}
+
+Result<book::PlaceId> Writing::put(const book::Place& place) {
+  if (auto fresh = is_new_name(tables(), "place", place.name, place.id.value); !fresh)
+    return refuse(fresh.error());
+  auto number = new_number(tables(), "place", place.code, place.id.value);
+  if (!number)
+    return refuse(number.error());
+  if (!(place.length_mm >= 0) || !(place.width_mm >= 0) || !std::isfinite(place.square_metres()))
+    return refuse(fault(fmt::format("a place of {} × {} mm", place.length_mm, place.width_mm), "Give 0 or more."));
+  return book::PlaceId{RowToWrite(tables(), "place")
+                           .set("number", *number)
+                           .set("name", place.name)
+                           .set_word("kind", place.kind)
+                           .set("within_id", place.within)
+                           .set("length_mm", place.length_mm)
+                           .set("width_mm", place.width_mm)
+                           .set_word("light", place.light)
+                           .set("walk", place.walk)
+                           .write(place.id.value)};
+}
+
+Result<book::PotId> Writing::put(const book::Pot& pot) {
+  if (auto fresh = is_new_name(tables(), "pot", pot.name, pot.id.value); !fresh)
+    return refuse(fresh.error());
+  if (auto is = sound(pot); !is)
+    return refuse(is.error());
+  return book::PotId{RowToWrite(tables(), "pot")
+                         .set("name", pot.name)
+                         .set("litres", pot.litres)
+                         .set_word("shape", pot.shape)
+                         .set("length_mm", pot.length_mm)
+                         .set("width_mm", pot.width_mm)
+                         .set("cells", pot.cells)
+                         .set("source", pot.source)
+                         .write(pot.id.value)};
+}
+
+Result<book::MixId> Writing::put(const book::Mix& mix) {
+  if (auto fresh = is_new_name(tables(), "mix", mix.name, mix.id.value); !fresh)
+    return refuse(fresh.error());
+  if (auto is = sound(mix); !is)
+    return refuse(is.error());
+  const book::MixId id{RowToWrite(tables(), "mix")
+                           .set("name", mix.name)
+                           .set("shrink", mix.shrink)
+                           .set("loss", mix.loss)
+                           .set("source", mix.source)
+                           .write(mix.id.value)};
+  tables().ask("DELETE FROM mix_part WHERE mix_id = :mix").with(id).run();
+  int position = 0;
+  for (const auto& part : mix.parts)
+    tables()
+        .ask("INSERT INTO mix_part (mix_id, position, name, share) VALUES (:mix, :position, :name, :share)")
+        .with(id)
+        .with(++position)
+        .with(part.name)
+        .with(part.share)
+        .run();
+  return id;
+}
+
+Result<book::RouteId> Writing::put(const book::Route& route) {
+  if (auto is = sound(route); !is)
+    return refuse(is.error());
+  const auto other = tables().ask("SELECT id FROM route WHERE taxon_id = :taxon").with(route.taxon).number();
+  if (other && *other != route.id.value)
+    return refuse(fault("this taxon has a route already", "Change that one."));
+  const book::RouteId id{RowToWrite(tables(), "route")
+                             .set("taxon_id", route.taxon.value)
+                             .set("germination", route.germination)
+                             .set("germination_low", route.germination_months.low)
+                             .set("germination_high", route.germination_months.high)
+                             .set("source", route.source)
+                             .write(route.id.value)};
+  tables().ask("DELETE FROM route_step WHERE route_id = :route").with(id).run();
+  int position = 0;
+  for (const auto& step : route.steps)
+    tables()
+        .ask("INSERT INTO route_step (route_id, position, pot_id, mix_id, months_low, months_high, survival, light, source) "
+             "VALUES (:route, :position, :pot, :mix, :low, :high, :survival, :light, :source)")
+        .with(id)
+        .with(++position)
+        .with(step.pot)
+        .with(step.mix)
+        .with(step.months.low)
+        .with(step.months.high)
+        .with(step.survival)
+        .with(book::word(step.light))
+        .with(step.source)
+        .run();
+  return id;
+}
+
+Result<book::PlantId> Writing::put(const book::Plant& plant) {
+  auto number = new_number(tables(), "plant", plant.code, plant.id.value);
+  if (!number)
+    return refuse(number.error());
+  const book::PlantId id{RowToWrite(tables(), "plant")
+                             .set("number", *number)
+                             .set("name", plant.name)
+                             .set("taxon_id", plant.taxon.value)
+                             .set_word("taxon_certainty", plant.taxon_certainty)
+                             .set_word("sex", plant.sex)
+                             .set("origin", plant.origin)
+                             .set("acquired", plant.acquired)
+                             .set("place_id", plant.place)
+                             .set("note", plant.note)
+                             .write(plant.id.value)};
+  tables().ask("DELETE FROM paper WHERE plant_id = :plant").with(id).run();
+  for (const auto& paper : plant.papers)
+    RowToWrite(tables(), "paper")
+        .set("plant_id", id.value)
+        .set("kind", paper.kind)
+        .set("number", paper.number)
+        .set("issued", paper.issued)
+        .set("authority", paper.authority)
+        .set("note", paper.note)
+        .write(0);
+  return id;
+}
+
+Result<book::PollenLotId> Writing::put(const book::PollenLot& lot) {
+  auto number = new_number(tables(), "pollen_lot", lot.code, lot.id.value);
+  if (!number)
+    return refuse(number.error());
+  if (lot.millilitres)
+    if (auto is = is_above_zero("an amount of pollen in ml", *lot.millilitres); !is)
+      return refuse(is.error());
+  return book::PollenLotId{RowToWrite(tables(), "pollen_lot")
+                               .set("number", *number)
+                               .set("plant_id", lot.plant.value)
+                               .set("collected", lot.collected)
+                               .set("millilitres", lot.millilitres)
+                               .set("store", lot.store)
+                               .set("note", lot.note)
+                               .write(lot.id.value)};
+}
+
+Result<book::ConeId> Writing::put(const book::Cone& cone) {
+  auto number = new_number(tables(), "cone", cone.code, cone.id.value);
+  if (!number)
+    return refuse(number.error());
+  return book::ConeId{RowToWrite(tables(), "cone")
+                          .set("number", *number)
+                          .set("plant_id", cone.plant.value)
+                          .set("first_seen", cone.first_seen)
+                          .set("note", cone.note)
+                          .write(cone.id.value)};
+}
+
+Result<book::PurchaseId> Writing::put(const book::Purchase& purchase) {
+  auto number = new_number(tables(), "purchase", purchase.code, purchase.id.value);
+  if (!number)
+    return refuse(number.error());
+  return book::PurchaseId{RowToWrite(tables(), "purchase")
+                              .set("number", *number)
+                              .set("taxon_id", purchase.taxon.value)
+                              .set("supplier", purchase.supplier)
+                              .set("bought", purchase.bought)
+                              .set("note", purchase.note)
+                              .write(purchase.id.value)};
+}
+
+} // namespace coneline::store
