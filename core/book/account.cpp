@@ -50,7 +50,9 @@ namespace {
 bool is_seed(State state) {
   return state == State::unsorted || state == State::judged_filled || state == State::judged_empty;
 }
-bool is_opened(State state) { return state == State::opened_filled || state == State::opened_empty; }
+bool is_opened(State state) {
+  return state == State::opened_filled || state == State::opened_empty;
+}
 } // namespace
 
 bool leads_to(State from, State to) {

@@ -38,12 +38,12 @@ enum class Standing { beginning, on_hand, end };
 
 Standing standing(State state);
 
-/// Whether a lot of this kind can hold something in this state: a batch holds seed, a tray what was sown, a pot
-/// group plants. Beginnings and ends go with any lot.
+/// Whether a lot of this kind can hold something in this state: a batch holds seed, a tray what was
+/// sown, a pot group plants. Beginnings and ends go with any lot.
 bool holds(Kind lot, State state);
 
-/// Whether seed or plants can go from one state to another in the trade: sown seed becomes a root, never a sale of a
-/// plant. Going back is what reversals are for.
+/// Whether seed or plants can go from one state to another in the trade: sown seed becomes a root,
+/// never a sale of a plant. Going back is what reversals are for.
 bool leads_to(State from, State to);
 
 struct Account {
@@ -56,23 +56,24 @@ struct Account {
 template <>
 struct Words<State> {
   static constexpr std::string_view what = "state";
-  static constexpr std::array<std::pair<State, std::string_view>, 17> all{{{State::cone, "cone"},
-                                                                           {State::bought_in, "bought in"},
-                                                                           {State::unsorted, "unsorted"},
-                                                                           {State::judged_filled, "judged filled"},
-                                                                           {State::judged_empty, "judged empty"},
-                                                                           {State::sown, "sown"},
-                                                                           {State::root, "root"},
-                                                                           {State::leaf, "leaf"},
-                                                                           {State::plant, "plant"},
-                                                                           {State::opened_filled, "opened and filled"},
-                                                                           {State::opened_empty, "opened and empty"},
-                                                                           {State::lost_in_cleaning, "lost in cleaning"},
-                                                                           {State::dead, "dead"},
-                                                                           {State::discarded, "discarded"},
-                                                                           {State::sold, "sold"},
-                                                                           {State::planted_out, "planted out"},
-                                                                           {State::unexplained, "unexplained"}}};
+  static constexpr std::array<std::pair<State, std::string_view>, 17> all{
+      {{State::cone, "cone"},
+       {State::bought_in, "bought in"},
+       {State::unsorted, "unsorted"},
+       {State::judged_filled, "judged filled"},
+       {State::judged_empty, "judged empty"},
+       {State::sown, "sown"},
+       {State::root, "root"},
+       {State::leaf, "leaf"},
+       {State::plant, "plant"},
+       {State::opened_filled, "opened and filled"},
+       {State::opened_empty, "opened and empty"},
+       {State::lost_in_cleaning, "lost in cleaning"},
+       {State::dead, "dead"},
+       {State::discarded, "discarded"},
+       {State::sold, "sold"},
+       {State::planted_out, "planted out"},
+       {State::unexplained, "unexplained"}}};
 };
 
 } // namespace coneline::book

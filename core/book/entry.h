@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// An entry is one use of a verb on one day, with the movements it caused and what else was noted. An entry is never
-// changed or deleted; a mistake is reversed by an entry that names it.
+// An entry is one use of a verb on one day, with the movements it caused and what else was noted.
+// An entry is never changed or deleted; a mistake is reversed by an entry that names it.
 
 #include "core/base/count.h"
 #include "core/base/date.h"
@@ -96,24 +96,25 @@ struct Entry {
 template <>
 struct Words<Verb> {
   static constexpr std::string_view what = "verb";
-  static constexpr std::array<std::pair<Verb, std::string_view>, 18> all{{{Verb::pollinate, "pollinate"},
-                                                                          {Verb::harvest, "harvest"},
-                                                                          {Verb::buy_in, "buy in"},
-                                                                          {Verb::clean, "clean"},
-                                                                          {Verb::sort, "sort"},
-                                                                          {Verb::open, "open"},
-                                                                          {Verb::store, "store"},
-                                                                          {Verb::sow, "sow"},
-                                                                          {Verb::inspect, "inspect"},
-                                                                          {Verb::pot, "pot"},
-                                                                          {Verb::pot_on, "pot on"},
-                                                                          {Verb::move, "move"},
-                                                                          {Verb::lose, "lose"},
-                                                                          {Verb::discard, "discard"},
-                                                                          {Verb::sell, "sell"},
-                                                                          {Verb::plant_out, "plant out"},
-                                                                          {Verb::recount, "recount"},
-                                                                          {Verb::reverse, "reverse"}}};
+  static constexpr std::array<std::pair<Verb, std::string_view>, 18> all{
+      {{Verb::pollinate, "pollinate"},
+       {Verb::harvest, "harvest"},
+       {Verb::buy_in, "buy in"},
+       {Verb::clean, "clean"},
+       {Verb::sort, "sort"},
+       {Verb::open, "open"},
+       {Verb::store, "store"},
+       {Verb::sow, "sow"},
+       {Verb::inspect, "inspect"},
+       {Verb::pot, "pot"},
+       {Verb::pot_on, "pot on"},
+       {Verb::move, "move"},
+       {Verb::lose, "lose"},
+       {Verb::discard, "discard"},
+       {Verb::sell, "sell"},
+       {Verb::plant_out, "plant out"},
+       {Verb::recount, "recount"},
+       {Verb::reverse, "reverse"}}};
 };
 template <>
 struct Words<PollinationMethod> {

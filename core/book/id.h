@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Row numbers in the book, each kind a type of its own so that a cone is never taken for a tray. 0 means not yet stored.
+// Row numbers in the book, each kind a type of its own so that a cone is never taken for a tray. 0
+// means not yet stored.
 
 #include <compare>
 #include <cstdint>
@@ -32,5 +33,7 @@ using EntryId = Id<struct EntryTag>;
 
 template <class Of>
 struct std::hash<coneline::book::Id<Of>> {
-  std::size_t operator()(coneline::book::Id<Of> id) const noexcept { return std::hash<std::int64_t>{}(id.value); }
+  std::size_t operator()(coneline::book::Id<Of> id) const noexcept {
+    return std::hash<std::int64_t>{}(id.value);
+  }
 };

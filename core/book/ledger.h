@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Double entry over living things. The ledger holds, for each account it was told of, its balance over time, and has one
-// gate, `admit`. What passes it is true:
+// Double entry over living things. The ledger holds, for each account it was told of, its balance
+// over time, and has one gate, `admit`. What passes it is true:
 //
 //   - every count is above zero and goes between two different accounts, in a step the trade knows;
 //   - both accounts belong to lots of one origin: one cone, or one purchase;
-//   - no account on hand and no end is below zero on any day, also not on later days when the entry is back-dated.
+//   - no account on hand and no end is below zero on any day, also not on later days when the entry
+//   is back-dated.
 //     Only beginnings and `unexplained` may be.
 //
 // A harvest of 500 with 12 lost in cleaning:
@@ -83,7 +84,8 @@ class Ledger {
   [[nodiscard]] Result<void> sound(const Movement& movement) const;
   [[nodiscard]] Result<void> in_the_trade(const Movement& movement) const;
   Result<void> take(Date date, std::span<const Movement> movements);
-  [[nodiscard]] Fault below_zero(Account account, Date date, Change lowest, std::int64_t asked) const;
+  [[nodiscard]] Fault below_zero(Account account, Date date, Change lowest,
+                                 std::int64_t asked) const;
   Timeline& timeline(Account account);
 
   Recall recall_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// A batch, a tray or a pot group: seed or plants of one cone (or one purchase) that are counted together.
+// A batch, a tray or a pot group: seed or plants of one cone (or one purchase) that are counted
+// together.
 
 #include "core/base/code.h"
 #include "core/book/id.h"
@@ -47,12 +48,13 @@ struct Words<Judged> {
 template <>
 struct Words<SeedTest> {
   static constexpr std::string_view what = "seed test";
-  static constexpr std::array<std::pair<SeedTest, std::string_view>, 6> all{{{SeedTest::none, "none"},
-                                                                             {SeedTest::eye, "eye"},
-                                                                             {SeedTest::floating, "float"},
-                                                                             {SeedTest::shaking, "shake"},
-                                                                             {SeedTest::cutting, "cut"},
-                                                                             {SeedTest::xray, "x-ray"}}};
+  static constexpr std::array<std::pair<SeedTest, std::string_view>, 6> all{
+      {{SeedTest::none, "none"},
+       {SeedTest::eye, "eye"},
+       {SeedTest::floating, "float"},
+       {SeedTest::shaking, "shake"},
+       {SeedTest::cutting, "cut"},
+       {SeedTest::xray, "x-ray"}}};
 };
 
 } // namespace coneline::book

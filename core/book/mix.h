@@ -16,9 +16,9 @@ struct MixPart {
 
 struct Mix {
   MixId id;
-  std::string name;          ///< one of a kind in the book
-  double shrink = 0;         ///< share of the volume lost when the parts are mixed, 0 to below 1
-  double loss = 0;           ///< finished mix spilt or left over, as a share of what is needed; 0 or more
+  std::string name;  ///< one of a kind in the book
+  double shrink = 0; ///< share of the volume lost when the parts are mixed, 0 to below 1
+  double loss = 0;   ///< finished mix spilt or left over, as a share of what is needed; 0 or more
   std::string source;
   std::vector<MixPart> parts; ///< at least one
 };

@@ -16,13 +16,14 @@ struct Place {
   Code code;
   std::string name; ///< one of a kind in the book
   PlaceKind kind = PlaceKind::bench;
-  std::optional<PlaceId> within;   ///< the house of a bench, the bench of a bay
-  double length_mm = 0;            ///< 0 where nothing stands on it itself
+  std::optional<PlaceId> within; ///< the house of a bench, the bench of a bay
+  double length_mm = 0;          ///< 0 where nothing stands on it itself
   double width_mm = 0;
   Light light = Light::part_shade;
   int walk = 0; ///< its turn when one walks through the nursery
 
-  /// m² that pots can stand on. Walkways are not counted: a house without measures of its own has none.
+  /// m² that pots can stand on. Walkways are not counted: a house without measures of its own has
+  /// none.
   [[nodiscard]] double square_metres() const { return length_mm * width_mm / 1e6; }
 };
 

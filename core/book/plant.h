@@ -16,7 +16,8 @@ namespace coneline::book {
 enum class Sex { not_known, male, female };
 enum class Certainty { certain, likely, unsure };
 
-/// A document that goes with a plant: a permit, a receipt, a letter. Not legal advice: the authority decides.
+/// A document that goes with a plant: a permit, a receipt, a letter. Not legal advice: the
+/// authority decides.
 struct Paper {
   std::string kind;
   std::string number;
@@ -49,7 +50,9 @@ template <>
 struct Words<Certainty> {
   static constexpr std::string_view what = "certainty";
   static constexpr std::array<std::pair<Certainty, std::string_view>, 3> all{
-      {{Certainty::certain, "certain"}, {Certainty::likely, "likely"}, {Certainty::unsure, "unsure"}}};
+      {{Certainty::certain, "certain"},
+       {Certainty::likely, "likely"},
+       {Certainty::unsure, "unsure"}}};
 };
 
 } // namespace coneline::book

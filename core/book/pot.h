@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// What seed is sown in and plants stand in. A class name of the trade is no volume, so a pot has its real litres.
+// What seed is sown in and plants stand in. A class name of the trade is no volume, so a pot has
+// its real litres.
 
 #include "core/book/id.h"
 #include "core/book/words.h"
@@ -13,13 +14,13 @@ enum class Shape { round, rectangular };
 
 struct Pot {
   PotId id;
-  std::string name;      ///< one of a kind in the book
-  double litres = 0;     ///< of mix it really holds, all cells together
+  std::string name;  ///< one of a kind in the book
+  double litres = 0; ///< of mix it really holds, all cells together
   Shape shape = Shape::round;
-  double length_mm = 0;  ///< outside, at the widest; the diameter when round
-  double width_mm = 0;   ///< equal to the length when round
-  int cells = 1;         ///< seeds or plants it takes: 1 for a pot, more for a tray
-  std::string source;    ///< measured, or where the figures come from
+  double length_mm = 0; ///< outside, at the widest; the diameter when round
+  double width_mm = 0;  ///< equal to the length when round
+  int cells = 1;        ///< seeds or plants it takes: 1 for a pot, more for a tray
+  std::string source;   ///< measured, or where the figures come from
 
   /// m² one takes on the bench: the rectangle around it.
   [[nodiscard]] double square_metres() const { return length_mm * width_mm / 1e6; }

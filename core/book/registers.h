@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// All registers of a book at once: what lots, entries and routes refer to. A nursery has a few hundred of these, so
-// they are read together and looked up in memory.
+// All registers of a book at once: what lots, entries and routes refer to. A nursery has a few
+// hundred of these, so they are read together and looked up in memory.
 
 #include "core/book/cone.h"
 #include "core/book/mix.h"
@@ -19,10 +19,12 @@
 
 namespace coneline::book {
 
-/// The row with this id. The book's foreign keys make sure it exists; std::out_of_range is a fault of the program.
+/// The row with this id. The book's foreign keys make sure it exists; std::out_of_range is a fault
+/// of the program.
 template <class Row, class RowId>
 const Row& row_of(const std::vector<Row>& rows, RowId id) {
-  const auto found = std::ranges::lower_bound(rows, id, {}, &Row::id); // rows come in the order of their ids
+  const auto found =
+      std::ranges::lower_bound(rows, id, {}, &Row::id); // rows come in the order of their ids
   if (found == rows.end() || found->id != id)
     throw std::out_of_range("a row that the book refers to is missing");
   return *found;
@@ -60,7 +62,9 @@ struct Registers {
   [[nodiscard]] const Pot& pot(PotId id) const { return row_of(pots, id); }
   [[nodiscard]] const Mix& mix(MixId id) const { return row_of(mixes, id); }
   [[nodiscard]] const Plant& plant(PlantId id) const { return row_of(plants, id); }
-  [[nodiscard]] const PollenLot& pollen_lot(PollenLotId id) const { return row_of(pollen_lots, id); }
+  [[nodiscard]] const PollenLot& pollen_lot(PollenLotId id) const {
+    return row_of(pollen_lots, id);
+  }
   [[nodiscard]] const Cone& cone(ConeId id) const { return row_of(cones, id); }
   [[nodiscard]] const Purchase& purchase(PurchaseId id) const { return row_of(purchases, id); }
   /// The route of a taxon, or null.

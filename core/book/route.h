@@ -10,8 +10,8 @@
 
 namespace coneline::book {
 
-/// One step: so long in this pot. The first step is the tray: its months count from sowing to potting, its survival is
-/// of what germinated.
+/// One step: so long in this pot. The first step is the tray: its months count from sowing to
+/// potting, its survival is of what germinated.
 struct RouteStep {
   PotId pot;
   MixId mix;
@@ -24,7 +24,7 @@ struct RouteStep {
 struct Route {
   RouteId id;
   TaxonId taxon;
-  double germination = 0; ///< share of sown seed expected to germinate, above 0 to 1
+  double germination = 0;   ///< share of sown seed expected to germinate, above 0 to 1
   Range germination_months; ///< from sowing until the first and until the last come up
   std::string source;
   std::vector<RouteStep> steps; ///< at least the tray; after the last one a plant is ready

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// A value of the trade with where it comes from. Sources disagree, so the grower sees and edits both.
+// A value of the trade with where it comes from. Sources disagree, so the grower sees and edits
+// both.
 
 #include "core/base/fault.h"
 
@@ -11,7 +12,8 @@ namespace coneline::book {
 template <class Value>
 struct Sourced {
   Value value{};
-  std::string source; ///< a publication, "own experience", "common practice"; empty while nobody has said
+  std::string
+      source; ///< a publication, "own experience", "common practice"; empty while nobody has said
 
   bool operator==(const Sourced&) const = default;
 };

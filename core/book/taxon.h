@@ -30,10 +30,11 @@ struct Taxon {
 template <>
 struct Words<LeafColour> {
   static constexpr std::string_view what = "leaf colour";
-  static constexpr std::array<std::pair<LeafColour, std::string_view>, 4> all{{{LeafColour::not_known, "not known"},
-                                                                               {LeafColour::green, "green"},
-                                                                               {LeafColour::grey, "grey"},
-                                                                               {LeafColour::blue, "blue"}}};
+  static constexpr std::array<std::pair<LeafColour, std::string_view>, 4> all{
+      {{LeafColour::not_known, "not known"},
+       {LeafColour::green, "green"},
+       {LeafColour::grey, "grey"},
+       {LeafColour::blue, "blue"}}};
 };
 template <>
 struct Words<Light> {
@@ -44,17 +45,19 @@ struct Words<Light> {
 template <>
 struct Words<Frost> {
   static constexpr std::string_view what = "frost class";
-  static constexpr std::array<std::pair<Frost, std::string_view>, 4> all{{{Frost::not_known, "not known"},
-                                                                          {Frost::none, "no frost"},
-                                                                          {Frost::light, "light frost"},
-                                                                          {Frost::hard, "hard frost"}}};
+  static constexpr std::array<std::pair<Frost, std::string_view>, 4> all{
+      {{Frost::not_known, "not known"},
+       {Frost::none, "no frost"},
+       {Frost::light, "light frost"},
+       {Frost::hard, "hard frost"}}};
 };
 template <>
 struct Words<FloatTest> {
   static constexpr std::string_view what = "float test";
-  static constexpr std::array<std::pair<FloatTest, std::string_view>, 3> all{{{FloatTest::unknown, "unknown"},
-                                                                              {FloatTest::reliable, "reliable"},
-                                                                              {FloatTest::unreliable, "unreliable"}}};
+  static constexpr std::array<std::pair<FloatTest, std::string_view>, 3> all{
+      {{FloatTest::unknown, "unknown"},
+       {FloatTest::reliable, "reliable"},
+       {FloatTest::unreliable, "unreliable"}}};
 };
 
 } // namespace coneline::book

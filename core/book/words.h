@@ -8,12 +8,12 @@
 
 #include "core/base/fault.h"
 
+#include <fmt/format.h>
+
 #include <array>
 #include <string>
 #include <string_view>
 #include <utility>
-
-#include <fmt/format.h>
 
 namespace coneline::book {
 
@@ -37,7 +37,8 @@ Result<Set> read_word(std::string_view text) {
       return value;
     known += fmt::format("{}{}", known.empty() ? "" : ", ", name);
   }
-  return refuse(fault(fmt::format("'{}' is no {}", text, Words<Set>::what), fmt::format("Use one of: {}.", known)));
+  return refuse(fault(fmt::format("'{}' is no {}", text, Words<Set>::what),
+                      fmt::format("Use one of: {}.", known)));
 }
 
 } // namespace coneline::book

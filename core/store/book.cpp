@@ -5,10 +5,10 @@
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
 
+#include <fmt/format.h>
+
 #include <fcntl.h>
 #include <unistd.h>
-
-#include <fmt/format.h>
 
 namespace coneline::store {
 
@@ -27,7 +27,8 @@ constexpr int no_series_yet = 10;
 Result<void> make_file(const std::filesystem::path& path) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
-    return refuse(book_fault(fmt::format("'{}' cannot be made: {}", path.string(), std::generic_category().message(errno)),
+    return refuse(book_fault(fmt::format("'{}' cannot be made: {}", path.string(),
+                                         std::generic_category().message(errno)),
                              "Choose another name or folder."));
   ::close(file);
   return {};
@@ -46,12 +47,15 @@ Book::Book(Book&&) noexcept = default;
 Book& Book::operator=(Book&&) noexcept = default;
 Book::~Book() = default;
 
-const std::filesystem::path& Book::path() const { return file_->path; }
+const std::filesystem::path& Book::path() const {
+  return file_->path;
+}
 
 Result<Book> Book::make(const std::filesystem::path& path, const book::Title& title) {
   std::error_code error;
   if (std::filesystem::exists(std::filesystem::symlink_status(path, error)))
-    return refuse(book_fault(fmt::format("'{}' is there already", path.string()), "Choose another name, or open it."));
+    return refuse(book_fault(fmt::format("'{}' is there already", path.string()),
+                             "Choose another name, or open it."));
   // Made under another name, so that a stop half way leaves no half book.
   const std::filesystem::path unfinished = path.string() + ".unfinished";
   remove_unfinished(unfinished);
@@ -83,7 +87,8 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
   if (auto looks = engine::looks_like_a_book(path); !looks)
     return refuse(looks.error());
   if (access == Access::write && ::access(path.c_str(), W_OK) != 0)
-    return refuse(book_fault(fmt::format("'{}' may only be read", path.string()), "Ask for the right to write to it."));
+    return refuse(book_fault(fmt::format("'{}' may only be read", path.string()),
+                             "Ask for the right to write to it."));
   auto file = std::make_unique<File>(path);
   try {
     // First only to read, so that a file that is not ours stays exactly as it is.
@@ -94,7 +99,8 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
     const int version = engine::version(file->session);
     const int newest = migrations().back().version;
     if (access == Access::read && version < newest)
-      return refuse(book_fault(fmt::format("'{}' has version {}, and this program reads {}", path.string(), version, newest),
+      return refuse(book_fault(fmt::format("'{}' has version {}, and this program reads {}",
+                                           path.string(), version, newest),
                                "Open it once to write; a copy of the old one is kept."));
     if (access == Access::write && version <= newest) {
       file->session.close();

@@ -3,9 +3,11 @@
 // The book on disk: one file, opened, read and written in transactions.
 //
 //   auto book = store::Book::open(path, store::Access::write);
-//   auto done = book->write([&](store::Writing& writing) -> Result<book::EntryId> { return writing.enter(entry); });
+//   auto done = book->write([&](store::Writing& writing) -> Result<book::EntryId> { return
+//   writing.enter(entry); });
 //
-// What `write` was given back as done survives the plug being pulled. What is refused inside leaves the file as it was.
+// What `write` was given back as done survives the plug being pulled. What is refused inside leaves
+// the file as it was.
 
 #include "core/store/writing.h"
 
@@ -22,8 +24,9 @@ class Book {
   /// Makes a new book. Fails when the file exists or cannot be made.
   static Result<Book> make(const std::filesystem::path& path, const book::Title& title);
 
-  /// Opens a book and, with Access::write, brings an older one up to date after copying it beside the file.
-  /// Fails, in words: missing, locked, read-only when to be written, not a book of Coneline, cut short or damaged, made by a newer program.
+  /// Opens a book and, with Access::write, brings an older one up to date after copying it beside
+  /// the file. Fails, in words: missing, locked, read-only when to be written, not a book of
+  /// Coneline, cut short or damaged, made by a newer program.
   static Result<Book> open(const std::filesystem::path& path, Access access);
 
   Book(Book&&) noexcept;
@@ -32,7 +35,8 @@ class Book {
 
   [[nodiscard]] const std::filesystem::path& path() const;
 
-  /// Runs `ask(Reading&)` on one unchanging state of the book. `ask` returns a Result or a plain value.
+  /// Runs `ask(Reading&)` on one unchanging state of the book. `ask` returns a Result or a plain
+  /// value.
   template <class Ask>
   auto read(Ask ask) {
     return run<Ask, Reading>(std::move(ask), Way::read);
@@ -63,7 +67,9 @@ class Book {
   template <class Act, class Session>
   auto run(Act act, Way way) {
     using Given = std::invoke_result_t<Act, Session&>;
-    constexpr bool gives_result = requires(Given given) { given.error(); };
+    constexpr bool gives_result = requires(Given given) {
+      given.error();
+    };
     using Outcome = std::conditional_t<gives_result, Given, Result<Given>>;
     std::optional<Outcome> outcome;
     const auto ran = in_transaction(way, [&](Writing& session) {

@@ -20,7 +20,8 @@ const std::vector<Migration>& migrations() {
 
 std::filesystem::path copy_before_migration(const std::filesystem::path& path, int version) {
   for (int n = 1;; ++n) {
-    auto name = fmt::format("{}.version-{}{}.copy", path.string(), version, n == 1 ? "" : fmt::format("-{}", n));
+    auto name = fmt::format("{}.version-{}{}.copy", path.string(), version,
+                            n == 1 ? "" : fmt::format("-{}", n));
     if (!std::filesystem::exists(name))
       return name;
   }
@@ -31,9 +32,10 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
   const int there = engine::version(session);
   const int newest = steps.back().version;
   if (there > newest)
-    return refuse(book_fault(fmt::format("'{}' was written by a newer program: its version is {}, this program knows {}",
-                                         path.string(), there, newest),
-                             "Use the newer program. Nothing was changed."));
+    return refuse(book_fault(
+        fmt::format("'{}' was written by a newer program: its version is {}, this program knows {}",
+                    path.string(), there, newest),
+        "Use the newer program. Nothing was changed."));
   if (there > 0 && there < newest)
     engine::copy(session, copy_before_migration(path, there));
   for (const auto& step : steps) {

@@ -5,10 +5,10 @@
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
 
+#include <fmt/format.h>
+
 #include <map>
 #include <set>
-
-#include <fmt/format.h>
 
 namespace coneline::store {
 
@@ -56,26 +56,32 @@ class Prover {
     const std::set<std::string> found(there.begin(), there.end());
     for (const auto& wanted : engine::schema(fresh))
       if (!found.contains(wanted))
-        say(fmt::format("the file's own guard or table '{}' is missing or was changed", wanted.substr(0, wanted.find(':'))));
+        say(fmt::format("the file's own guard or table '{}' is missing or was changed",
+                        wanted.substr(0, wanted.find(':'))));
   }
 
   void read() {
     for (auto& lot : reading_.lots())
       lots_.emplace(lot.id.value, lot);
-    tables_.ask("SELECT count(*) AS n FROM entry").each([&](const Row& row) { proof_.entries = row.whole("n"); });
+    tables_.ask("SELECT count(*) AS n FROM entry").each([&](const Row& row) {
+      proof_.entries = row.whole("n");
+    });
     tables_
         .ask("SELECT m.entry_id, e.date, m.from_lot, m.from_state, m.to_lot, m.to_state, m.count "
-             "FROM movement AS m JOIN entry AS e ON e.id = m.entry_id ORDER BY e.date, m.entry_id, m.id")
+             "FROM movement AS m JOIN entry AS e ON e.id = m.entry_id ORDER BY e.date, m.entry_id, "
+             "m.id")
         .each([&](const Row& row) {
           const auto count = row.whole("count");
           if (count <= 0) {
             say(fmt::format("entry {}: a movement of {}", row.whole("entry_id"), count));
             return;
           }
-          lines_.push_back({row.whole("entry_id"), row.date("date"),
-                            {{book::LotId{row.whole("from_lot")}, row.one_of<book::State>("from_state")},
-                             {book::LotId{row.whole("to_lot")}, row.one_of<book::State>("to_state")},
-                             Count::sure(count)}});
+          lines_.push_back(
+              {row.whole("entry_id"),
+               row.date("date"),
+               {{book::LotId{row.whole("from_lot")}, row.one_of<book::State>("from_state")},
+                {book::LotId{row.whole("to_lot")}, row.one_of<book::State>("to_state")},
+                Count::sure(count)}});
         });
     proof_.lots = static_cast<std::int64_t>(lots_.size());
     proof_.movements = static_cast<std::int64_t>(lines_.size());
@@ -90,15 +96,17 @@ class Prover {
         continue;
       }
       if (from->second.origin != to->second.origin)
-        say(fmt::format("entry {}: {} and {} come from different cones", entry, name(movement.from.lot),
-                        name(movement.to.lot)));
+        say(fmt::format("entry {}: {} and {} come from different cones", entry,
+                        name(movement.from.lot), name(movement.to.lot)));
       for (const auto& account : {movement.from, movement.to})
         if (!book::holds(lots_.at(account.lot.value).code.kind(), account.state))
-          say(fmt::format("entry {}: {} cannot hold what is '{}'", entry, name(account.lot), book::word(account.state)));
+          say(fmt::format("entry {}: {} cannot hold what is '{}'", entry, name(account.lot),
+                          book::word(account.state)));
     }
   }
 
-  /// One sweep in the order of days: every account's balance at the end of each day on which it changed.
+  /// One sweep in the order of days: every account's balance at the end of each day on which it
+  /// changed.
   void no_account_below_zero() {
     std::map<book::Account, std::int64_t> balances;
     std::set<book::Account> below;
@@ -115,7 +123,8 @@ class Prover {
         const bool may = book::standing(account.state) == book::Standing::beginning ||
                          account.state == book::State::unexplained;
         if (!may && balances[account] < 0 && below.insert(account).second)
-          say(fmt::format("{} has {} '{}' on {}", name(account.lot), balances[account], book::word(account.state), day.iso()));
+          say(fmt::format("{} has {} '{}' on {}", name(account.lot), balances[account],
+                          book::word(account.state), day.iso()));
       }
     }
     proof_.accounts = static_cast<std::int64_t>(balances.size());
@@ -149,7 +158,8 @@ class Prover {
     }
     for (const auto& [origin, sum] : sums) {
       if (sum.in != sum.on_hand + sum.ended)
-        say(fmt::format("{}: {} seeds in, but {} on hand and {} ended", origin_name(origin), sum.in, sum.on_hand, sum.ended));
+        say(fmt::format("{}: {} seeds in, but {} on hand and {} ended", origin_name(origin), sum.in,
+                        sum.on_hand, sum.ended));
       proof_.seeds_in += sum.in;
       proof_.on_hand += sum.on_hand;
       proof_.ended += sum.ended;
@@ -160,16 +170,17 @@ class Prover {
   std::string origin_name(const book::Origin& origin) {
     const auto* cone = std::get_if<book::ConeId>(&origin);
     const auto id = cone != nullptr ? cone->value : std::get<book::PurchaseId>(origin).value;
-    const auto number = tables_.ask(cone != nullptr ? "SELECT number FROM cone WHERE id = :id"
-                                                    : "SELECT number FROM purchase WHERE id = :id")
+    const auto number = tables_
+                            .ask(cone != nullptr ? "SELECT number FROM cone WHERE id = :id"
+                                                 : "SELECT number FROM purchase WHERE id = :id")
                             .with(id)
                             .number();
     return number ? tables_.code(cone != nullptr ? Kind::cone : Kind::purchase, *number).text()
                   : fmt::format("a {} that is missing", cone != nullptr ? "cone" : "purchase");
   }
 
-  /// Every lot that holds or held something was filled from the beginning or from another lot of the same origin, and
-  /// following these back ends at a beginning.
+  /// Every lot that holds or held something was filled from the beginning or from another lot of
+  /// the same origin, and following these back ends at a beginning.
   void every_lot_leads_back() {
     std::map<std::int64_t, std::set<std::int64_t>> filled_from;
     std::set<std::int64_t> reached;
@@ -181,7 +192,8 @@ class Prover {
     for (bool grown = true; grown;) {
       grown = false;
       for (const auto& [lot, sources] : filled_from)
-        if (!reached.contains(lot) && std::ranges::any_of(sources, [&](auto source) { return reached.contains(source); })) {
+        if (!reached.contains(lot) &&
+            std::ranges::any_of(sources, [&](auto source) { return reached.contains(source); })) {
           reached.insert(lot);
           grown = true;
         }
@@ -198,14 +210,17 @@ class Prover {
       by_entry[entry].push_back(movement);
       dates[entry] = date;
     }
-    tables_.ask("SELECT id, reverses FROM entry WHERE reverses IS NOT NULL").each([&](const Row& row) {
-      ++proof_.reversals;
-      auto mirrored = by_entry[row.whole("reverses")];
-      for (auto& movement : mirrored)
-        std::swap(movement.from, movement.to);
-      if (mirrored != by_entry[row.whole("id")] || dates[row.whole("reverses")] != dates[row.whole("id")])
-        say(fmt::format("entry {} does not mirror entry {}, which it reverses", row.whole("id"), row.whole("reverses")));
-    });
+    tables_.ask("SELECT id, reverses FROM entry WHERE reverses IS NOT NULL")
+        .each([&](const Row& row) {
+          ++proof_.reversals;
+          auto mirrored = by_entry[row.whole("reverses")];
+          for (auto& movement : mirrored)
+            std::swap(movement.from, movement.to);
+          if (mirrored != by_entry[row.whole("id")] ||
+              dates[row.whole("reverses")] != dates[row.whole("id")])
+            say(fmt::format("entry {} does not mirror entry {}, which it reverses", row.whole("id"),
+                            row.whole("reverses")));
+        });
   }
 
   Tables& tables_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Proves a book from its file alone: the proof trusts neither the gate nor the triggers that should have kept it true.
+// Proves a book from its file alone: the proof trusts neither the gate nor the triggers that should
+// have kept it true.
 
 #include "core/store/book.h"
 
@@ -16,10 +17,10 @@ struct Proof {
   std::int64_t movements = 0;
   std::int64_t accounts = 0;
   std::int64_t reversals = 0;
-  std::int64_t seeds_in = 0;  ///< seeds and plants counted in at harvest or bought
+  std::int64_t seeds_in = 0; ///< seeds and plants counted in at harvest or bought
   std::int64_t on_hand = 0;
-  std::int64_t ended = 0;     ///< seeds_in = on_hand + ended
-  std::int64_t unexplained = 0; ///< part of ended; below zero when recounts found more
+  std::int64_t ended = 0;          ///< seeds_in = on_hand + ended
+  std::int64_t unexplained = 0;    ///< part of ended; below zero when recounts found more
   std::vector<std::string> faults; ///< empty: the book is proven
 
   [[nodiscard]] bool holds() const { return faults.empty(); }

@@ -48,7 +48,8 @@ class Fill {
     });
     each(sql::pollination_pollen_between, [](const Row& row, book::Entry& entry) {
       std::get<book::Pollination>(entry.detail)
-          .pollen.push_back({row.maybe_id<book::PollenLotId>("pollen_lot_id"), row.maybe_real("millilitres")});
+          .pollen.push_back(
+              {row.maybe_id<book::PollenLotId>("pollen_lot_id"), row.maybe_real("millilitres")});
     });
     each(sql::cleanings_between, [](const Row& row, book::Entry& entry) {
       entry.detail = book::Cleaning{static_cast<int>(row.whole("soak_days"))};
@@ -57,8 +58,8 @@ class Fill {
       entry.detail = book::Sorting{row.one_of<book::SeedTest>("test")};
     });
     each(sql::keepings_between, [](const Row& row, book::Entry& entry) {
-      entry.detail = book::Keeping{row.text("store"), row.maybe_real("celsius"), row.maybe_date("until_from"),
-                                   row.maybe_date("until_to")};
+      entry.detail = book::Keeping{row.text("store"), row.maybe_real("celsius"),
+                                   row.maybe_date("until_from"), row.maybe_date("until_to")};
     });
     each(sql::sales_between, [](const Row& row, book::Entry& entry) {
       entry.detail = book::Sale{row.text("buyer"), row.maybe_whole("cents")};
@@ -98,15 +99,21 @@ Entries filled(Tables& tables, Statement asked) {
 
 } // namespace
 
-Entries Reading::entries() { return filled(tables_, tables_.ask(sql::entries)); }
+Entries Reading::entries() {
+  return filled(tables_, tables_.ask(sql::entries));
+}
 
-Entries Reading::last_entries(int most) { return filled(tables_, tables_.ask(sql::last_entries).with(most)); }
+Entries Reading::last_entries(int most) {
+  return filled(tables_, tables_.ask(sql::last_entries).with(most));
+}
 
 Entries Reading::entries_of(book::LotId lot) {
   return filled(tables_, tables_.ask(sql::entries_of_lot).with(lot).with(lot).with(lot));
 }
 
-Entries Reading::entries_of(book::ConeId cone) { return filled(tables_, tables_.ask(sql::entries_of_cone).with(cone)); }
+Entries Reading::entries_of(book::ConeId cone) {
+  return filled(tables_, tables_.ask(sql::entries_of_cone).with(cone));
+}
 
 Entries Reading::standing_entries(book::Verb verb) {
   return filled(tables_, tables_.ask(sql::standing_entries_of_verb).with(book::word(verb)));
@@ -115,7 +122,8 @@ Entries Reading::standing_entries(book::Verb verb) {
 Result<book::Entry> Reading::entry(book::EntryId id) {
   auto found = filled(tables_, tables_.ask(sql::entry_by_id).with(id));
   if (found.empty())
-    return refuse(fault(fmt::format("there is no entry {}", id.value), "The history of a lot lists its entries."));
+    return refuse(fault(fmt::format("there is no entry {}", id.value),
+                        "The history of a lot lists its entries."));
   return std::move(found.front());
 }
 

@@ -13,7 +13,9 @@ namespace {
 /// Later than any date of a book: asking with it asks for everything.
 constexpr std::string_view always = "9999-12-31";
 
-std::string up_to(std::optional<Date> day) { return day ? day->iso() : std::string(always); }
+std::string up_to(std::optional<Date> day) {
+  return day ? day->iso() : std::string(always);
+}
 
 book::Origin origin_of(const Row& row) {
   if (const auto cone = row.maybe_id<book::ConeId>("cone_id"))
@@ -49,15 +51,17 @@ std::int64_t number_in_book(const Code& code) {
 Result<void> of_this_book(const Code& code, int series) {
   if (code.series() == series)
     return {};
-  return refuse(fault(fmt::format("{} is the label of another book: its series is {}, this book's is {}", code.text(),
-                                  code.series(), series),
-                      "Open the book it belongs to."));
+  return refuse(
+      fault(fmt::format("{} is the label of another book: its series is {}, this book's is {}",
+                        code.text(), code.series(), series),
+            "Open the book it belongs to."));
 }
 
 book::Title Reading::title() {
   book::Title title;
   tables_.ask("SELECT name, series, invented, made_on FROM book").each([&](const Row& row) {
-    title = {row.text("name"), static_cast<int>(row.whole("series")), row.whole("invented") != 0, row.date("made_on")};
+    title = {row.text("name"), static_cast<int>(row.whole("series")), row.whole("invented") != 0,
+             row.date("made_on")};
   });
   return title;
 }
@@ -85,8 +89,9 @@ Result<book::Lot> Reading::lot(const Code& code) {
       .with(number_in_book(code))
       .each([&](const Row& row) { lot = lot_of(row, tables_); });
   if (!lot)
-    return refuse(fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
-                        "Check the code, or the book."));
+    return refuse(
+        fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+              "Check the code, or the book."));
   return *lot;
 }
 
@@ -115,7 +120,9 @@ book::Timeline Reading::timeline(book::Account account) {
       .with(state)
       .with(account.lot)
       .with(state)
-      .each([&](const Row& row) { changes.push_back({row.date("date"), row.whole("change")}); });
+      .each([&](const Row& row) {
+        changes.push_back({row.date("date"), row.whole("change")});
+      });
   return book::Timeline(std::move(changes));
 }
 
@@ -138,8 +145,8 @@ std::vector<TraySown> Reading::trays_sown() {
 std::vector<TrayLook> Reading::tray_looks() {
   std::vector<TrayLook> looks;
   tables_.ask(sql::tray_looks).each([&](const Row& row) {
-    looks.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("germinated"), row.whole("leaves"),
-                     row.whole("removed")});
+    looks.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("germinated"),
+                     row.whole("leaves"), row.whole("removed")});
   });
   return looks;
 }

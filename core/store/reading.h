@@ -60,7 +60,8 @@ class Reading {
 
   std::vector<book::Entry> entries(); ///< all, in the order they were written
   std::vector<book::Entry> last_entries(int most);
-  std::vector<book::Entry> entries_of(book::LotId lot); ///< those about it and those that moved from or to it
+  std::vector<book::Entry>
+  entries_of(book::LotId lot); ///< those about it and those that moved from or to it
   std::vector<book::Entry> entries_of(book::ConeId cone);
   Result<book::Entry> entry(book::EntryId id);
   /// The entry that reversed this one, if any.

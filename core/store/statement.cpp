@@ -7,7 +7,9 @@
 
 namespace coneline::store {
 
-bool Row::has(const std::string& column) const { return row_.get_indicator(column) == soci::i_ok; }
+bool Row::has(const std::string& column) const {
+  return row_.get_indicator(column) == soci::i_ok;
+}
 
 std::int64_t Row::whole(const std::string& column) const {
   switch (row_.get_properties(column).get_data_type()) {
@@ -34,7 +36,9 @@ double Row::real(const std::string& column) const {
   return static_cast<double>(whole(column));
 }
 
-std::string Row::text(const std::string& column) const { return row_.get<std::string>(column, {}); }
+std::string Row::text(const std::string& column) const {
+  return row_.get<std::string>(column, {});
+}
 
 std::optional<std::int64_t> Row::maybe_whole(const std::string& column) const {
   return has(column) ? std::optional(whole(column)) : std::nullopt;

@@ -2,18 +2,19 @@
 #pragma once
 // One SQL statement with its values, and the rows that come back. Private to this room.
 //
-//   Statement(session, sql::lot_by_id).with(id.value).each([&](const Row& row) { row.text("note"); });
+//   Statement(session, sql::lot_by_id).with(id.value).each([&](const Row& row) { row.text("note");
+//   });
 
 #include "core/base/date.h"
 #include "core/book/id.h"
 #include "core/book/words.h"
 
+#include <soci/soci.h>
+
 #include <deque>
 #include <functional>
 #include <optional>
 #include <string>
-
-#include <soci/soci.h>
 
 namespace coneline::store {
 

@@ -20,7 +20,9 @@ class Tables {
   [[nodiscard]] int series() const { return series_; }
   void set_series(int series) { series_ = series; }
   /// A code of this book from the number in a table.
-  [[nodiscard]] Code code(Kind kind, std::int64_t number) const { return Code::of(kind, series_, number).value(); }
+  [[nodiscard]] Code code(Kind kind, std::int64_t number) const {
+    return Code::of(kind, series_, number).value();
+  }
 
  private:
   soci::session& session_;

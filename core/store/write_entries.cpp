@@ -2,10 +2,10 @@
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 
-#include <chrono>
-
 #include <fmt/chrono.h>
 #include <fmt/format.h>
+
+#include <chrono>
 
 namespace coneline::store {
 
@@ -18,8 +18,10 @@ std::string now_utc() {
 
 std::int64_t write_entry(Tables& tables, const book::Entry& entry) {
   return *tables
-              .ask("INSERT INTO entry (verb, date, lot_id, cone_id, place_id, who, note, reverses, entered) VALUES "
-                   "(:verb, :date, :lot, :cone, :place, :who, :note, :reverses, :entered) RETURNING id")
+              .ask("INSERT INTO entry (verb, date, lot_id, cone_id, place_id, who, note, reverses, "
+                   "entered) VALUES "
+                   "(:verb, :date, :lot, :cone, :place, :who, :note, :reverses, :entered) "
+                   "RETURNING id")
               .with(book::word(entry.verb))
               .with(entry.date)
               .with(entry.lot)
@@ -32,11 +34,13 @@ std::int64_t write_entry(Tables& tables, const book::Entry& entry) {
               .number();
 }
 
-void write_movements(Tables& tables, std::int64_t entry, const std::vector<book::Movement>& movements) {
+void write_movements(Tables& tables, std::int64_t entry,
+                     const std::vector<book::Movement>& movements) {
   for (const auto& [from, to, count] : movements)
     tables
-        .ask("INSERT INTO movement (entry_id, from_lot, from_state, to_lot, to_state, count) VALUES "
-             "(:entry, :from_lot, :from_state, :to_lot, :to_state, :count)")
+        .ask(
+            "INSERT INTO movement (entry_id, from_lot, from_state, to_lot, to_state, count) VALUES "
+            "(:entry, :from_lot, :from_state, :to_lot, :to_state, :count)")
         .with(entry)
         .with(from.lot)
         .with(book::word(from.state))
@@ -60,7 +64,8 @@ struct WriteDetail {
     int position = 0;
     for (const auto& pollen : detail.pollen)
       tables
-          .ask("INSERT INTO pollination_pollen (entry_id, position, pollen_lot_id, millilitres) VALUES "
+          .ask("INSERT INTO pollination_pollen (entry_id, position, pollen_lot_id, millilitres) "
+               "VALUES "
                "(:entry, :position, :lot, :millilitres)")
           .with(entry)
           .with(++position)
@@ -69,10 +74,16 @@ struct WriteDetail {
           .run();
   }
   void operator()(const book::Cleaning& detail) const {
-    tables.ask("INSERT INTO cleaning (entry_id, soak_days) VALUES (:entry, :days)").with(entry).with(detail.soak_days).run();
+    tables.ask("INSERT INTO cleaning (entry_id, soak_days) VALUES (:entry, :days)")
+        .with(entry)
+        .with(detail.soak_days)
+        .run();
   }
   void operator()(const book::Sorting& detail) const {
-    tables.ask("INSERT INTO sorting (entry_id, test) VALUES (:entry, :test)").with(entry).with(book::word(detail.test)).run();
+    tables.ask("INSERT INTO sorting (entry_id, test) VALUES (:entry, :test)")
+        .with(entry)
+        .with(book::word(detail.test))
+        .run();
   }
   void operator()(const book::Keeping& detail) const {
     tables
@@ -97,10 +108,12 @@ struct WriteDetail {
 Result<void> sound(const book::Entry& entry) {
   if (const auto* pass = std::get_if<book::Pollination>(&entry.detail)) {
     if (pass->pollen.empty())
-      return refuse(fault("a pollination without pollen", "Name the pollen lot, or say that the father is not known."));
+      return refuse(fault("a pollination without pollen",
+                          "Name the pollen lot, or say that the father is not known."));
     for (const auto& pollen : pass->pollen)
       if (pollen.millilitres && !(*pollen.millilitres > 0))
-        return refuse(fault(fmt::format("{} ml of pollen", *pollen.millilitres), "Give an amount above 0, or none."));
+        return refuse(fault(fmt::format("{} ml of pollen", *pollen.millilitres),
+                            "Give an amount above 0, or none."));
   }
   if (entry.place && !entry.lot)
     return refuse(program_fault("a place without a lot to stand there"));
@@ -129,13 +142,15 @@ Result<void> Writing::is_mirror(const book::Entry& entry) {
     return refuse(fault(fmt::format("entry {} is itself a reversal", first->id.value),
                         "Make the entry again instead of reversing its reversal."));
   if (const auto by = reversed_by(first->id))
-    return refuse(fault(fmt::format("entry {} was reversed already, by entry {}", first->id.value, by->value)));
+    return refuse(fault(
+        fmt::format("entry {} was reversed already, by entry {}", first->id.value, by->value)));
   auto mirrored = first->movements;
   for (auto& movement : mirrored)
     std::swap(movement.from, movement.to);
   if (mirrored != entry.movements || first->date != entry.date)
-    return refuse(fault(fmt::format("this is not the mirror of entry {}", first->id.value),
-                        "A reversal has the day of the first entry and its movements the other way round."));
+    return refuse(
+        fault(fmt::format("this is not the mirror of entry {}", first->id.value),
+              "A reversal has the day of the first entry and its movements the other way round."));
   return {};
 }
 

@@ -2,9 +2,9 @@
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 
-#include <cmath>
-
 #include <fmt/format.h>
+
+#include <cmath>
 
 namespace coneline::store {
 
@@ -29,11 +29,13 @@ class RowToWrite {
   RowToWrite& set_sourced(const std::string& column, const book::Sourced<Value>& value) {
     return set_word(column, value.value).set(column + "_source", value.source);
   }
-  RowToWrite& set_range(const std::string& column, const book::Sourced<std::optional<book::Range>>& range) {
+  RowToWrite& set_range(const std::string& column,
+                        const book::Sourced<std::optional<book::Range>>& range) {
     const auto end = [&](double book::Range::*which) {
       return range.value ? std::optional(*range.value.*which) : std::nullopt;
     };
-    return set(column + "_low", end(&book::Range::low)).set(column + "_high", end(&book::Range::high))
+    return set(column + "_low", end(&book::Range::low))
+        .set(column + "_high", end(&book::Range::high))
         .set(column + "_source", range.source);
   }
 
@@ -70,22 +72,29 @@ class RowToWrite {
   std::vector<std::function<void(Statement&)>> bind_;
 };
 
-Result<void> is_new_name(Tables& tables, const std::string& table, const std::string& name, std::int64_t id) {
+Result<void> is_new_name(Tables& tables, const std::string& table, const std::string& name,
+                         std::int64_t id) {
   if (name.empty())
     return refuse(fault(fmt::format("a {} without a name", table), "Give it a name."));
-  const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
+  const auto other =
+      tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
   if (other && *other != id)
-    return refuse(fault(fmt::format("there is a {} '{}' already", table, name), "Choose another name."));
+    return refuse(
+        fault(fmt::format("there is a {} '{}' already", table, name), "Choose another name."));
   return {};
 }
 
-Result<std::int64_t> new_number(Tables& tables, const std::string& table, const Code& code, std::int64_t id) {
+Result<std::int64_t> new_number(Tables& tables, const std::string& table, const Code& code,
+                                std::int64_t id) {
   if (auto ours = of_this_book(code, tables.series()); !ours)
     return refuse(ours.error());
   const auto number = number_in_book(code);
-  const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE number = :number", table)).with(number).number();
+  const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE number = :number", table))
+                         .with(number)
+                         .number();
   if (other && *other != id)
-    return refuse(fault(fmt::format("the code {} stands on another {} already", code.text(), kind_word(code.kind())),
+    return refuse(fault(fmt::format("the code {} stands on another {} already", code.text(),
+                                    kind_word(code.kind())),
                         "Use the next free code."));
   return number;
 }
@@ -116,18 +125,22 @@ Result<void> sound(const book::Pot& pot) {
   if (pot.cells < 1)
     return refuse(out_of_range("cells", pot.cells, "1 for a pot, more for a tray"));
   if (pot.shape == book::Shape::round && pot.length_mm != pot.width_mm)
-    return refuse(fault(fmt::format("a round pot of {} × {} mm", pot.length_mm, pot.width_mm), "Give its diameter twice."));
+    return refuse(fault(fmt::format("a round pot of {} × {} mm", pot.length_mm, pot.width_mm),
+                        "Give its diameter twice."));
   return {};
 }
 
 Result<void> sound(const book::Mix& mix) {
   if (mix.parts.empty())
-    return refuse(fault(fmt::format("the mix '{}' has no parts", mix.name), "Name at least one part."));
+    return refuse(
+        fault(fmt::format("the mix '{}' has no parts", mix.name), "Name at least one part."));
   for (const auto& part : mix.parts) {
     if (auto is = is_above_zero(fmt::format("a share of '{}'", part.name), part.share); !is)
       return is;
     if (std::ranges::count(mix.parts, part.name, &book::MixPart::name) > 1)
-      return refuse(fault(fmt::format("the part '{}' stands twice in the mix '{}'", part.name, mix.name), "Add them up."));
+      return refuse(
+          fault(fmt::format("the part '{}' stands twice in the mix '{}'", part.name, mix.name),
+                "Add them up."));
   }
   if (!std::isfinite(mix.shrink) || mix.shrink < 0 || mix.shrink >= 1)
     return refuse(out_of_range("a shrink", mix.shrink, "a share from 0 to below 1"));
@@ -154,7 +167,10 @@ Result<void> Writing::put(const book::Title& title) {
     return refuse(out_of_range("a series", title.series, "10 to 99"));
   const auto there = tables().ask("SELECT id FROM book").number();
   RowToWrite row(tables(), "book");
-  row.set("name", title.name).set("series", title.series).set("invented", title.invented ? 1 : 0).set("made_on", title.made_on);
+  row.set("name", title.name)
+      .set("series", title.series)
+      .set("invented", title.invented ? 1 : 0)
+      .set("made_on", title.made_on);
   if (!there)
     row.set("id", 1);
   row.write(there.value_or(0));
@@ -183,7 +199,8 @@ Result<book::PlaceId> Writing::put(const book::Place& place) {
   if (!number)
     return refuse(number.error());
   if (!(place.length_mm >= 0) || !(place.width_mm >= 0) || !std::isfinite(place.square_metres()))
-    return refuse(fault(fmt::format("a place of {} × {} mm", place.length_mm, place.width_mm), "Give 0 or more."));
+    return refuse(fault(fmt::format("a place of {} × {} mm", place.length_mm, place.width_mm),
+                        "Give 0 or more."));
   return book::PlaceId{RowToWrite(tables(), "place")
                            .set("number", *number)
                            .set("name", place.name)
@@ -227,7 +244,8 @@ Result<book::MixId> Writing::put(const book::Mix& mix) {
   int position = 0;
   for (const auto& part : mix.parts)
     tables()
-        .ask("INSERT INTO mix_part (mix_id, position, name, share) VALUES (:mix, :position, :name, :share)")
+        .ask("INSERT INTO mix_part (mix_id, position, name, share) VALUES (:mix, :position, :name, "
+             ":share)")
         .with(id)
         .with(++position)
         .with(part.name)
@@ -239,7 +257,8 @@ Result<book::MixId> Writing::put(const book::Mix& mix) {
 Result<book::RouteId> Writing::put(const book::Route& route) {
   if (auto is = sound(route); !is)
     return refuse(is.error());
-  const auto other = tables().ask("SELECT id FROM route WHERE taxon_id = :taxon").with(route.taxon).number();
+  const auto other =
+      tables().ask("SELECT id FROM route WHERE taxon_id = :taxon").with(route.taxon).number();
   if (other && *other != route.id.value)
     return refuse(fault("this taxon has a route already", "Change that one."));
   const book::RouteId id{RowToWrite(tables(), "route")
@@ -253,7 +272,8 @@ Result<book::RouteId> Writing::put(const book::Route& route) {
   int position = 0;
   for (const auto& step : route.steps)
     tables()
-        .ask("INSERT INTO route_step (route_id, position, pot_id, mix_id, months_low, months_high, survival, light, source) "
+        .ask("INSERT INTO route_step (route_id, position, pot_id, mix_id, months_low, months_high, "
+             "survival, light, source) "
              "VALUES (:route, :position, :pot, :mix, :low, :high, :survival, :light, :source)")
         .with(id)
         .with(++position)

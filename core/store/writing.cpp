@@ -39,8 +39,8 @@ Writing::~Writing() = default;
 
 Result<Code> Writing::next_code(Kind kind) {
   const auto table = table_of(kind);
-  auto asked = tables().ask(fmt::format("SELECT coalesce(max(number), 0) + 1 AS next FROM {}{}", table,
-                                        table == "lot" ? " WHERE kind = :kind" : ""));
+  auto asked = tables().ask(fmt::format("SELECT coalesce(max(number), 0) + 1 AS next FROM {}{}",
+                                        table, table == "lot" ? " WHERE kind = :kind" : ""));
   if (table == "lot")
     asked.with(kind_word(kind));
   return Code::of(kind, tables().series(), asked.number().value_or(1));
@@ -50,35 +50,39 @@ Result<book::LotId> Writing::add(const book::Lot& lot) {
   const auto kind = lot.code.kind();
   const bool is_lot = kind == Kind::batch || kind == Kind::tray || kind == Kind::pot_group;
   if (!is_lot)
-    return refuse(fault(fmt::format("{} is the code of a {}, not of a lot", lot.code.text(), kind_word(kind))));
+    return refuse(fault(
+        fmt::format("{} is the code of a {}, not of a lot", lot.code.text(), kind_word(kind))));
   if (auto ours = of_this_book(lot.code, tables().series()); !ours)
     return refuse(ours.error());
   if ((kind == Kind::batch) == lot.pot.has_value())
-    return refuse(fault(fmt::format("a {} {} a pot or tray it stands in", kind_word(kind), lot.pot ? "has not" : "needs")));
+    return refuse(fault(fmt::format("a {} {} a pot or tray it stands in", kind_word(kind),
+                                    lot.pot ? "has not" : "needs")));
   const auto number = number_in_book(lot.code);
   if (tables()
           .ask("SELECT id FROM lot WHERE kind = :kind AND number = :number")
           .with(kind_word(kind))
           .with(number)
           .number())
-    return refuse(fault(fmt::format("the code {} stands on another {} already", lot.code.text(), kind_word(kind)),
-                        "Use the next free code."));
+    return refuse(fault(
+        fmt::format("the code {} stands on another {} already", lot.code.text(), kind_word(kind)),
+        "Use the next free code."));
   const auto* cone = std::get_if<book::ConeId>(&lot.origin);
   const auto* purchase = std::get_if<book::PurchaseId>(&lot.origin);
-  const auto id =
-      tables()
-          .ask("INSERT INTO lot (kind, number, cone_id, purchase_id, judged, judged_by, pot_id, mix_id, note) VALUES "
-               "(:kind, :number, :cone, :purchase, :judged, :judged_by, :pot, :mix, :note) RETURNING id")
-          .with(kind_word(kind))
-          .with(number)
-          .with(cone != nullptr ? std::optional(*cone) : std::nullopt)
-          .with(purchase != nullptr ? std::optional(*purchase) : std::nullopt)
-          .with(book::word(lot.judged))
-          .with(book::word(lot.judged_by))
-          .with(lot.pot)
-          .with(lot.mix)
-          .with(lot.note)
-          .number();
+  const auto id = tables()
+                      .ask("INSERT INTO lot (kind, number, cone_id, purchase_id, judged, "
+                           "judged_by, pot_id, mix_id, note) VALUES "
+                           "(:kind, :number, :cone, :purchase, :judged, :judged_by, :pot, :mix, "
+                           ":note) RETURNING id")
+                      .with(kind_word(kind))
+                      .with(number)
+                      .with(cone != nullptr ? std::optional(*cone) : std::nullopt)
+                      .with(purchase != nullptr ? std::optional(*purchase) : std::nullopt)
+                      .with(book::word(lot.judged))
+                      .with(book::word(lot.judged_by))
+                      .with(lot.pot)
+                      .with(lot.mix)
+                      .with(lot.note)
+                      .number();
   ledger_.know({*id}, kind, lot.origin, book::Ledger::History::none);
   return book::LotId{*id};
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// What can be written to a book, inside one transaction. Movements come in through `enter` alone, and `enter` asks the
-// ledger's gate.
+// What can be written to a book, inside one transaction. Movements come in through `enter` alone,
+// and `enter` asks the ledger's gate.
 
 #include "core/store/reading.h"
 
@@ -14,8 +14,8 @@ class Writing : public Reading {
   Writing(const Writing&) = delete;
   Writing& operator=(const Writing&) = delete;
 
-  /// Adds a row, or with an id that is stored brings the row up to date. Fails where a name or code stands already
-  /// or a value is out of its range; the fault says which.
+  /// Adds a row, or with an id that is stored brings the row up to date. Fails where a name or code
+  /// stands already or a value is out of its range; the fault says which.
   Result<book::TaxonId> put(const book::Taxon& taxon);
   Result<book::PlaceId> put(const book::Place& place);
   Result<book::PotId> put(const book::Pot& pot);
@@ -33,8 +33,9 @@ class Writing : public Reading {
   /// The next free code of a kind in this book.
   Result<Code> next_code(Kind kind);
 
-  /// Writes an entry when the gate admits its movements. For a reversal, `movements` are the mirror of the reversed
-  /// entry's; anything else is refused. The entry's `entered` is set here when empty.
+  /// Writes an entry when the gate admits its movements. For a reversal, `movements` are the mirror
+  /// of the reversed entry's; anything else is refused. The entry's `entered` is set here when
+  /// empty.
   Result<book::EntryId> enter(const book::Entry& entry);
 
  private:

@@ -3,11 +3,11 @@
 
 #include "core/store/statement.h"
 
-#include <array>
-#include <fstream>
-
 #include <fmt/format.h>
 #include <soci/sqlite3/soci-sqlite3.h>
+
+#include <array>
+#include <fstream>
 
 namespace coneline::store::engine {
 
@@ -20,8 +20,8 @@ constexpr int application_id = 0x436F6E65;
 std::string uri(const std::filesystem::path& path, std::string_view mode) {
   std::string text = "file:";
   for (const char c : std::filesystem::absolute(path).string()) {
-    const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '/' ||
-                       c == '.' || c == '_' || c == '-';
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+                       c == '/' || c == '.' || c == '_' || c == '-';
     text += plain ? std::string(1, c) : fmt::format("%{:02X}", static_cast<unsigned char>(c));
   }
   return text + "?mode=" + std::string(mode);
@@ -40,7 +40,8 @@ std::uint32_t big_endian(const unsigned char* bytes) {
          static_cast<std::uint32_t>(bytes[2]) << 8U | bytes[3];
 }
 
-/// The length that the header promises (SQLite file format, section 1.3), or 0 where it makes no promise.
+/// The length that the header promises (SQLite file format, section 1.3), or 0 where it makes no
+/// promise.
 std::uintmax_t promised_size(const std::array<unsigned char, 100>& header) {
   const std::uintmax_t page = header[16] * 256U + header[17];
   const bool promise_holds = big_endian(&header[24]) == big_endian(&header[92]);
@@ -58,21 +59,25 @@ Result<void> looks_like_a_book(const std::filesystem::path& path) {
   std::error_code error;
   const auto status = std::filesystem::status(path, error);
   if (!std::filesystem::exists(status))
-    return refuse(book_fault(fmt::format("there is no book '{}'", name), "Check the name, or make a new book."));
+    return refuse(book_fault(fmt::format("there is no book '{}'", name),
+                             "Check the name, or make a new book."));
   if (!std::filesystem::is_regular_file(status))
     return refuse(book_fault(fmt::format("'{}' is no file", name), "Name the book's file."));
   const auto size = std::filesystem::file_size(path, error);
   std::ifstream in(path, std::ios::binary);
   if (!in)
-    return refuse(book_fault(fmt::format("'{}' may not be read", name), "Ask its owner for the right to read it."));
+    return refuse(book_fault(fmt::format("'{}' may not be read", name),
+                             "Ask its owner for the right to read it."));
   std::array<unsigned char, 100> header{};
   in.read(reinterpret_cast<char*>(header.data()), static_cast<std::streamsize>(header.size()));
   constexpr std::string_view magic{"SQLite format 3\0", 16};
   if (!std::equal(magic.begin(), magic.end(), header.begin(),
                   [](char a, unsigned char b) { return static_cast<unsigned char>(a) == b; }))
-    return refuse(book_fault(fmt::format("'{}' is no book of Coneline", name), "Name another file, or make a new book."));
+    return refuse(book_fault(fmt::format("'{}' is no book of Coneline", name),
+                             "Name another file, or make a new book."));
   if (in.gcount() < 100)
-    return refuse(book_fault(fmt::format("'{}' is cut short: {} bytes", name, size), "Take the newest good copy."));
+    return refuse(book_fault(fmt::format("'{}' is cut short: {} bytes", name, size),
+                             "Take the newest good copy."));
   const bool has_log = std::filesystem::exists(name + "-wal", error);
   const auto promised = promised_size(header);
   if (!has_log && size < promised)
@@ -95,17 +100,24 @@ void open(soci::session& session, const std::filesystem::path& path, Mode mode) 
   }
 }
 
-void open_in_memory(soci::session& session) { session.open(soci::sqlite3, "dbname=:memory:"); }
+void open_in_memory(soci::session& session) {
+  session.open(soci::sqlite3, "dbname=:memory:");
+}
 
-bool is_ours(soci::session& session) { return pragma(session, "application_id") == application_id; }
+bool is_ours(soci::session& session) {
+  return pragma(session, "application_id") == application_id;
+}
 
-int version(soci::session& session) { return pragma(session, "user_version"); }
+int version(soci::session& session) {
+  return pragma(session, "user_version");
+}
 
 void run_script(soci::session& session, const std::string& script) {
   // The library hides the type information of its backend, so dynamic_cast does not link.
   auto* backend = static_cast<soci::sqlite3_session_backend*>(session.get_backend());
   char* message = nullptr;
-  const int result = sqlite_api::sqlite3_exec(backend->conn_, script.c_str(), nullptr, nullptr, &message);
+  const int result =
+      sqlite_api::sqlite3_exec(backend->conn_, script.c_str(), nullptr, nullptr, &message);
   if (result != SQLITE_OK) {
     const std::string said = message != nullptr ? message : "unknown";
     sqlite_api::sqlite3_free(message);
@@ -118,15 +130,22 @@ void set_version(soci::session& session, int version) {
   session << fmt::format("PRAGMA application_id = {}", application_id);
 }
 
-void begin_reading(soci::session& session) { session << "BEGIN"; }
-void begin_writing(soci::session& session) { session << "BEGIN IMMEDIATE"; }
-void keep(soci::session& session) { session << "COMMIT"; }
+void begin_reading(soci::session& session) {
+  session << "BEGIN";
+}
+void begin_writing(soci::session& session) {
+  session << "BEGIN IMMEDIATE";
+}
+void keep(soci::session& session) {
+  session << "COMMIT";
+}
 
 void drop(soci::session& session) noexcept {
   try {
     session << "ROLLBACK";
   } catch (const soci::soci_error&) {
-    // A full disk or an I/O error may have rolled back already; the engine then knows no transaction.
+    // A full disk or an I/O error may have rolled back already; the engine then knows no
+    // transaction.
   }
 }
 
@@ -141,15 +160,16 @@ std::vector<std::string> integrity_faults(soci::session& session) {
       faults.push_back(said);
   });
   Statement(session, "PRAGMA foreign_key_check").each([&](const Row& row) {
-    faults.push_back(fmt::format("row {} of {} refers to a row of {} that is missing", row.whole("rowid"),
-                                 row.text("table"), row.text("parent")));
+    faults.push_back(fmt::format("row {} of {} refers to a row of {} that is missing",
+                                 row.whole("rowid"), row.text("table"), row.text("parent")));
   });
   return faults;
 }
 
 std::vector<std::string> schema(soci::session& session) {
   std::vector<std::string> lines;
-  Statement(session, "SELECT name, coalesce(sql, '') AS sql FROM sqlite_master WHERE name NOT LIKE 'sqlite_%' ORDER BY name")
+  Statement(session, "SELECT name, coalesce(sql, '') AS sql FROM sqlite_master WHERE name NOT LIKE "
+                     "'sqlite_%' ORDER BY name")
       .each([&](const Row& row) { lines.push_back(row.text("name") + ": " + row.text("sql")); });
   return lines;
 }
@@ -160,28 +180,35 @@ Fault explain(const std::exception& error, const std::filesystem::path& path) {
   switch (from_engine == nullptr ? SQLITE_ERROR : from_engine->result() & 0xFF) {
   case SQLITE_BUSY:
   case SQLITE_LOCKED:
-    return book_fault(fmt::format("'{}' is in use: another program has been writing to it for five seconds", name),
-                      "Wait or close the other program, then do it again. Nothing was written.");
+    return book_fault(
+        fmt::format("'{}' is in use: another program has been writing to it for five seconds",
+                    name),
+        "Wait or close the other program, then do it again. Nothing was written.");
   case SQLITE_READONLY:
   case SQLITE_PERM:
-    return book_fault(fmt::format("'{}' may only be read", name), "Ask for the right to write to it. Nothing was written.");
+    return book_fault(fmt::format("'{}' may only be read", name),
+                      "Ask for the right to write to it. Nothing was written.");
   case SQLITE_CANTOPEN:
-    return book_fault(fmt::format("'{}' cannot be opened", name), "Check that file and folder may be read and written.");
+    return book_fault(fmt::format("'{}' cannot be opened", name),
+                      "Check that file and folder may be read and written.");
   case SQLITE_FULL:
-    return book_fault(fmt::format("the disk with '{}' is full", name), "Make room, then do it again. Nothing was written.");
+    return book_fault(fmt::format("the disk with '{}' is full", name),
+                      "Make room, then do it again. Nothing was written.");
   case SQLITE_CORRUPT:
   case SQLITE_NOTADB:
-    return book_fault(fmt::format("'{}' is damaged: {}", name, error.what()), "Take the newest good copy.");
+    return book_fault(fmt::format("'{}' is damaged: {}", name, error.what()),
+                      "Take the newest good copy.");
   case SQLITE_IOERR:
     return book_fault(fmt::format("the disk with '{}' failed: {}", name, error.what()),
                       "Check the disk, then do it again. Nothing was written.");
   case SQLITE_CONSTRAINT:
     return book_fault(fmt::format("the book refused it: {}", error.what()), "Nothing was written.");
   default:
-    return from_engine != nullptr
-               ? book_fault(fmt::format("'{}': {}", name, error.what()), "Run 'coneline check' on the book.")
-               : book_fault(fmt::format("'{}' holds something it should not: {}", name, error.what()),
-                            "Run 'coneline check' on the book.");
+    return from_engine != nullptr ? book_fault(fmt::format("'{}': {}", name, error.what()),
+                                               "Run 'coneline check' on the book.")
+                                  : book_fault(fmt::format("'{}' holds something it should not: {}",
+                                                           name, error.what()),
+                                               "Run 'coneline check' on the book.");
   }
 }
 

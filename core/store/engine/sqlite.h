@@ -1,26 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Everything that only SQLite understands: opening, versions, copies, its own proof, its errors. Another engine is
-// another file beside this one.
+// Everything that only SQLite understands: opening, versions, copies, its own proof, its errors.
+// Another engine is another file beside this one.
 
 #include "core/base/fault.h"
+
+#include <soci/soci.h>
 
 #include <exception>
 #include <filesystem>
 #include <string>
 #include <vector>
 
-#include <soci/soci.h>
-
 namespace coneline::store::engine {
 
 enum class Mode { read, write, make };
 
-/// Says what a file is before the engine touches it. Fails: missing, a folder, empty, another kind of file, cut short.
+/// Says what a file is before the engine touches it. Fails: missing, a folder, empty, another kind
+/// of file, cut short.
 Result<void> looks_like_a_book(const std::filesystem::path& path);
 
-/// Opens the session with its settings: foreign keys, full synchronisation, write-ahead log, five seconds' wait
-/// for a lock. Throws soci::soci_error.
+/// Opens the session with its settings: foreign keys, full synchronisation, write-ahead log, five
+/// seconds' wait for a lock. Throws soci::soci_error.
 void open(soci::session& session, const std::filesystem::path& path, Mode mode);
 
 /// An empty book that no file stands behind.

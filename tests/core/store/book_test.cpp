@@ -1,21 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/book.h"
-
 #include "core/store/proof.h"
 #include "tests/core/store/scratch.h"
 
-#include <fstream>
-
 #include <gtest/gtest.h>
+
+#include <fstream>
 
 namespace coneline::store {
 namespace {
 
 using book::State;
 
-Date day(std::string_view iso) { return Date::parse(iso).value(); }
+Date day(std::string_view iso) {
+  return Date::parse(iso).value();
+}
 
-book::Title title() { return {"Test nursery", 17, true, day("2026-01-01")}; }
+book::Title title() {
+  return {"Test nursery", 17, true, day("2026-01-01")};
+}
 
 struct Start {
   book::ConeId cone;
@@ -30,7 +33,8 @@ Result<Start> harvested(Writing& writing) {
   plant.taxon = taxon;
   plant.sex = book::Sex::female;
   const auto mother = writing.put(plant).value();
-  const auto cone = writing.put(book::Cone{{}, writing.next_code(Kind::cone).value(), mother, {}, ""}).value();
+  const auto cone =
+      writing.put(book::Cone{{}, writing.next_code(Kind::cone).value(), mother, {}, ""}).value();
   book::Lot batch;
   batch.code = writing.next_code(Kind::batch).value();
   batch.origin = cone;

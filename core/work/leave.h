@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// The ways out of the nursery: lose, discard, sell, plant out.
+
+#include "core/work/verb_done.h"
+
+namespace coneline::work {
+
+enum class WayOut { dead, discarded, sold, planted_out };
+
+struct Leave {
+  Code lot;
+  WayOut way = WayOut::dead;
+  std::optional<book::State> state; ///< none where the lot holds only one
+  Count count;
+  std::string buyer;                 ///< of a sale
+  std::optional<std::int64_t> cents; ///< of a sale, for all of it
+  Noted noted;
+};
+
+/// Fails: more than there are, a state left open where the lot holds several, planting out what is
+/// no plant.
+Result<Done> leave(store::Book& book, const Leave& wanted);
+
+} // namespace coneline::work

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Undoing a mistake: an entry that names the wrong one and sends its movements back.
+
+#include "core/work/verb_done.h"
+
+namespace coneline::work {
+
+struct Reverse {
+  book::EntryId entry;
+  std::string who;
+  std::string note;
+};
+
+/// Fails: reversed already, itself a reversal, or what it brought has gone on since (the fault says
+/// where).
+Result<Done> reverse(store::Book& book, const Reverse& wanted);
+
+/// One line that says what reversing an entry would take back: "sow on 2026-03-02: 40 seeds back
+/// from T1742Q".
+std::string told(store::Reading& reading, const book::Entry& entry);
+
+} // namespace coneline::work
