@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/commands.h"
 
+#include "core/commands/germination.h"
+
 namespace coneline::commands {
 
-void add_core_commands(CommandLine&) {}
+void add_core_commands(CommandLine& line) {
+  add_germination(line);
+}
 
 } // namespace coneline::commands
