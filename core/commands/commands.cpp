@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/commands.h"
 
+#include "core/commands/germination.h"
+
 namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
@@ -9,6 +11,7 @@ void add_core_commands(CommandLine& line) {
   add_looks(line);
   add_registers(line);
   add_seed_verbs(line);
+  add_germination(line);
 }
 
 } // namespace coneline::commands
