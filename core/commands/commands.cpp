@@ -3,6 +3,12 @@
 
 namespace coneline::commands {
 
-void add_core_commands(CommandLine&) {}
+void add_core_commands(CommandLine& line) {
+  add_mix(line);
+  add_opening(line);
+  add_sorting(line);
+  add_sowing(line);
+  add_space(line);
+}
 
 } // namespace coneline::commands
