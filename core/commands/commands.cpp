@@ -12,6 +12,11 @@ void add_core_commands(CommandLine& line) {
   add_registers(line);
   add_seed_verbs(line);
   add_germination(line);
+  add_mix(line);
+  add_opening(line);
+  add_sorting(line);
+  add_sowing(line);
+  add_space(line);
 }
 
 } // namespace coneline::commands
