@@ -8,6 +8,7 @@ void add_core_commands(CommandLine& line) {
   add_growing_verbs(line);
   add_looks(line);
   add_registers(line);
+  add_season(line);
   add_seed_verbs(line);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/commands/season_command.h"
-
+// export and import: a book as a folder of CSV files, and back into a new book.
+#include "core/commands/book_options.h"
+#include "core/commands/commands.h"
 #include "core/commands/table.h"
 #include "core/exchange/import_season.h"
 
@@ -15,7 +16,7 @@ namespace {
 namespace fs = std::filesystem;
 
 struct Asked {
-  std::string book;
+  BookOption book;
   std::string folder;
   bool replace = false;
   bool dry_run = false;
@@ -50,7 +51,7 @@ Json as_json(const Fault& fault) {
 }
 
 Result<Answer> run_export(const Asked& asked) {
-  auto book = store::Book::open(asked.book, store::Access::read);
+  auto book = asked.book.open(store::Access::read);
   if (!book)
     return refuse(book.error());
   const auto existing = asked.replace ? exchange::Existing::replace : exchange::Existing::keep;
@@ -88,8 +89,8 @@ book::Title no_title_yet() {
 Result<exchange::Imported> try_out(const Asked& asked) {
   std::error_code error;
   const PassingBook passing;
-  const bool there = fs::exists(fs::symlink_status(asked.book, error));
-  auto book = there ? store::Book::open(asked.book, store::Access::write)
+  const bool there = fs::exists(fs::symlink_status(asked.book.path, error));
+  auto book = there ? asked.book.open(store::Access::write)
                     : store::Book::make(passing.path(), no_title_yet());
   if (!book)
     return refuse(book.error());
@@ -97,7 +98,7 @@ Result<exchange::Imported> try_out(const Asked& asked) {
 }
 
 Result<exchange::Imported> import_into_new(const Asked& asked) {
-  auto book = store::Book::make(asked.book, no_title_yet());
+  auto book = store::Book::make(asked.book.path, no_title_yet());
   if (!book)
     return refuse(book.error());
   auto imported = exchange::import_season(asked.folder, *book, exchange::Import::write);
@@ -106,7 +107,7 @@ Result<exchange::Imported> import_into_new(const Asked& asked) {
   { const auto closed = std::move(*book); }
   std::error_code ignored;
   for (const auto* end : {"", "-wal", "-shm"})
-    fs::remove(asked.book + end, ignored);
+    fs::remove(asked.book.path + end, ignored);
   return imported;
 }
 
@@ -114,9 +115,9 @@ Result<exchange::Imported> import_into(const Asked& asked) {
   std::error_code error;
   if (asked.dry_run)
     return try_out(asked);
-  if (!fs::exists(fs::symlink_status(asked.book, error)))
+  if (!fs::exists(fs::symlink_status(asked.book.path, error)))
     return import_into_new(asked);
-  auto book = store::Book::open(asked.book, store::Access::write);
+  auto book = asked.book.open(store::Access::write);
   if (!book)
     return refuse(book.error());
   return exchange::import_season(asked.folder, *book, exchange::Import::write);
@@ -157,16 +158,17 @@ Result<Answer> run_import(const Asked& asked) {
 
 } // namespace
 
-void add_season_commands(CommandLine& line) {
+void add_season(CommandLine& line) {
   const auto asked = std::make_shared<Asked>();
   auto& out = line.add("export", "Write a book as a folder of CSV files",
                        [asked] { return run_export(*asked); });
-  out.add_option("--book", asked->book, "The book")->required();
+  asked->book.add_to(out);
   out.add_option("FOLDER", asked->folder, "A new or empty folder")->required();
   out.add_flag("--replace", asked->replace, "Replace an earlier export in the folder");
-  auto& in = line.add("import", "Read a folder of CSV files into a new book",
-                      [asked] { return run_import(*asked); });
-  in.add_option("--book", asked->book, "The book; made when it is not there yet")->required();
+  auto& in =
+      line.add("import", "Read a folder of CSV files into a new book, made when it is not there",
+               [asked] { return run_import(*asked); });
+  asked->book.add_to(in);
   in.add_option("FOLDER", asked->folder, "The folder with book.csv and the other files")
       ->required();
   in.add_flag("--dry-run", asked->dry_run, "Only say what would come in, or what is wrong");

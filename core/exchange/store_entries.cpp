@@ -131,24 +131,46 @@ class StoreEntries {
     if (!is_moment(entry.entered))
       return say(fmt::format("'{}' is no moment", shortened(entry.entered)),
                  "Write it as 2026-03-09T14:05:00Z, or leave it empty.", "entered");
-    const bool pass = entry.verb == book::Verb::pollinate;
-    if (pass && !entry.cone)
+    if (entry.verb == book::Verb::pollinate && !entry.cone)
       return say("a pollination without its cone", "Name the cone.", "cone");
-    if (pass && parts.pollinations.empty() && std::get<Sheet<PollinationRow>>(sheets_).whole)
-      return say("a pollination without its row in pollinations.csv",
-                 "Add one; without a pollen lot the father is not known.", "verb");
-    return one_detail(each, parts) && one_method(parts.pollinations);
+    for (const auto& [verb, file, rows, whole] : details_of(parts)) {
+      if (rows > 0 && verb != entry.verb && !(is_cut(entry) && verb == book::Verb::sort))
+        return say(
+            fmt::format("{} has a row for this entry, which is '{}'", file, book::word(entry.verb)),
+            fmt::format("Take it out; that file is for '{}'.", book::word(verb)), "verb");
+      if (rows == 0 && whole && verb == entry.verb)
+        return say(fmt::format("{} has no row for this entry", file), "Add one.", "verb");
+    }
+    return one_row(each, parts) && one_method(parts.pollinations);
   }
 
-  bool one_detail(const Lined<book::Entry>& each, const Parts& parts) {
-    const std::size_t details = std::min<std::size_t>(parts.pollinations.size(), 1) +
-                                parts.cleanings.size() + parts.sortings.size() +
-                                parts.keepings.size() + parts.sales.size();
-    if (details > 1)
-      faults_.add(fault(fmt::format("{} rows in the files of details are of this entry", details),
-                        "An entry has one: a pollination, cleaning, sorting, keeping or sale.")
-                      .at(where(each, "entry")));
-    return details <= 1;
+  /// A file with details: the verb it is for, and how many rows one entry has there.
+  struct Details {
+    book::Verb verb;
+    std::string_view file;
+    std::size_t rows;
+    bool whole;
+  };
+  template <class Row>
+  Details details(book::Verb verb, const Rows<Row>& rows) const {
+    return {verb, file_of<Row>, rows.size(), std::get<Sheet<Row>>(sheets_).whole};
+  }
+  [[nodiscard]] std::array<Details, 5> details_of(const Parts& parts) const {
+    return {details(book::Verb::pollinate, parts.pollinations),
+            details(book::Verb::clean, parts.cleanings), details(book::Verb::sort, parts.sortings),
+            details(book::Verb::store, parts.keepings), details(book::Verb::sell, parts.sales)};
+  }
+  /// Cutting open is noted as a test, like sorting.
+  static bool is_cut(const book::Entry& entry) { return entry.verb == book::Verb::open; }
+
+  bool one_row(const Lined<book::Entry>& each, const Parts& parts) {
+    for (const auto& [verb, file, rows, whole] : details_of(parts))
+      if (rows > 1 && verb != book::Verb::pollinate) {
+        faults_.add(fault(fmt::format("{} has {} rows for this entry", file, rows), "Keep one.")
+                        .at(where(each, "entry")));
+        return false;
+      }
+    return true;
   }
 
   bool one_method(const Rows<PollinationRow>& rows) {
