@@ -10,6 +10,7 @@ void add_core_commands(CommandLine& line) {
   add_growing_verbs(line);
   add_looks(line);
   add_registers(line);
+  add_season(line);
   add_seed_verbs(line);
   add_germination(line);
   add_mix(line);

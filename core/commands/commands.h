@@ -13,6 +13,7 @@ void add_check(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
 void add_looks(CommandLine& line);
 void add_registers(CommandLine& line);
+void add_season(CommandLine& line);
 void add_seed_verbs(CommandLine& line);
 void add_mix(CommandLine& line);
 void add_opening(CommandLine& line);
