@@ -9,4 +9,10 @@ namespace coneline::commands {
 /// Adds every command of this room.
 void add_core_commands(CommandLine& line);
 
+void add_check(CommandLine& line);
+void add_growing_verbs(CommandLine& line);
+void add_looks(CommandLine& line);
+void add_registers(CommandLine& line);
+void add_seed_verbs(CommandLine& line);
+
 } // namespace coneline::commands

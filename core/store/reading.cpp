@@ -151,6 +151,14 @@ std::vector<Flow> Reading::flows(const book::Origin& origin) {
   return flows;
 }
 
+std::vector<Arrival> Reading::arrivals() {
+  std::vector<Arrival> arrivals;
+  tables_.ask(sql::arrivals).each([&](const Row& row) {
+    arrivals.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("count")});
+  });
+  return arrivals;
+}
+
 std::vector<TraySown> Reading::trays_sown(std::optional<Date> day) {
   std::vector<TraySown> sown;
   tables_.ask(sql::trays_sown).with(up_to(day)).each([&](const Row& row) {

@@ -45,6 +45,13 @@ struct Flow {
   std::int64_t count = 0;
 };
 
+/// What came into a lot on a day: from its cone or purchase, or from another lot.
+struct Arrival {
+  book::LotId lot;
+  Date date;
+  std::int64_t count = 0;
+};
+
 class Tables;
 
 class Reading {
@@ -83,6 +90,7 @@ class Reading {
   /// Both without what was entered for later days.
   std::vector<TraySown> trays_sown(std::optional<Date> day = std::nullopt);
   std::vector<TrayLook> tray_looks(std::optional<Date> day = std::nullopt);
+  std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }
