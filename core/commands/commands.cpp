@@ -6,12 +6,12 @@
 namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
-  add_germination(line);
   add_check(line);
   add_growing_verbs(line);
   add_looks(line);
   add_registers(line);
   add_seed_verbs(line);
+  add_germination(line);
 }
 
 } // namespace coneline::commands
