@@ -45,6 +45,38 @@ Json json_of(const stats::Tray& tray, const stats::TrayFigures& figures) {
   return json;
 }
 
+Json json_of(const std::optional<stats::Spread>& spread) {
+  if (!spread)
+    return nullptr;
+  return {{"model", "beta-binomial"},
+          {"mean", spread->mean},
+          {"rho", spread->rho},
+          {"log_likelihood", spread->log_likelihood}};
+}
+
+Json json_of(const std::optional<stats::CurveFit>& fit) {
+  if (!fit)
+    return nullptr;
+  Json json;
+  json["family"] = stats::family_word(fit->curve.family);
+  json["germinable"] = fit->curve.germinable;
+  json["shape"] = fit->curve.shape;
+  json["scale"] = fit->curve.scale;
+  json["standard_errors"] = {{"germinable", json_of(fit->germinable_error)},
+                             {"shape", json_of(fit->shape_error)},
+                             {"scale", json_of(fit->scale_error)}};
+  json["log_likelihood"] = fit->log_likelihood;
+  json["boundary"] = fit->boundary;
+  return json;
+}
+
+Json json_of(const stats::Stepwise& stepwise) {
+  Json json = Json::array();
+  for (const auto& step : stepwise.steps)
+    json.push_back({{"from", step.from}, {"to", step.to}, {"mass", step.mass}});
+  return json;
+}
+
 Json json_of(const stats::GroupFigures& figures) {
   Json json;
   json["group"] = figures.group.name;
@@ -52,10 +84,24 @@ Json json_of(const stats::GroupFigures& figures) {
   json["sown"] = figures.sown;
   json["germinated"] = figures.germinated;
   json["final"] = json_of(figures.final);
-  json["between_trays"] = nullptr;
-  json["curve"] = nullptr;
-  json["stepwise"] = Json::array();
+  json["between_trays"] = json_of(figures.spread);
+  json["curve"] = json_of(figures.curve);
+  json["stepwise"] = json_of(figures.stepwise);
   json["still_expected"] = nullptr;
+  return json;
+}
+
+Json json_of(const stats::GroupComparison& pair, const stats::GerminationFigures& figures) {
+  const auto& difference = pair.difference;
+  Json json;
+  json["a"] = figures.groups[pair.a].group.name;
+  json["b"] = figures.groups[pair.b].group.name;
+  json["difference"] = difference ? Json(difference->difference) : Json(nullptr);
+  json["low"] = difference ? Json(difference->low) : Json(nullptr);
+  json["high"] = difference ? Json(difference->high) : Json(nullptr);
+  json["p_value"] = difference ? Json(difference->p_value) : Json(nullptr);
+  json["p_adjusted"] = json_of(pair.p_adjusted);
+  json["curve_p_value"] = json_of(pair.curve_p_value);
   return json;
 }
 
@@ -82,6 +128,8 @@ Answer germination_answer(std::span<const stats::Tray> trays, const stats::Germi
     answer.json["trays"].push_back(json_of(trays[tray.tray], tray));
   for (const auto& group : figures.groups)
     answer.json["groups"].push_back(json_of(group));
+  for (const auto& pair : figures.comparisons)
+    answer.json["comparisons"].push_back(json_of(pair, figures));
   Table table({"group / tray", "sown", "up", fmt::format("{:g} % range, %", 100 * options.confidence),
                "% up", "mean days", "T50 days"});
   for (const auto& group : figures.groups) {
@@ -102,6 +150,7 @@ Answer germination_answer(std::span<const stats::Tray> trays, const stats::Germi
 void add_germination(CommandLine& line) {
   struct Options {
     std::string file;
+    std::string family = "best";
     stats::GerminationOptions figures;
   };
   auto given = std::make_shared<Options>();
@@ -109,6 +158,7 @@ void add_germination(CommandLine& line) {
     if (!(given->figures.confidence > 0 && given->figures.confidence < 1))
       return refuse(usage_fault(fmt::format("--confidence {} is not between 0 and 1", given->figures.confidence),
                                 "Write a share such as 0.95."));
+    given->figures.family = stats::family_named(given->family);
     const auto table = read_csv_file(given->file);
     if (!table)
       return refuse(table.error());
@@ -120,6 +170,9 @@ void add_germination(CommandLine& line) {
     });
   });
   command.add_option("file", given->file, "Counts: group,tray,sown,day,germinated[,removed]")->required();
+  command.add_option("--family", given->family, "Shape of the curve; best is the one of lowest AIC")
+      ->check(CLI::IsMember({"best", "log-logistic", "weibull", "log-normal"}))
+      ->capture_default_str();
   command.add_option("--confidence", given->figures.confidence, "Confidence of every range")
       ->capture_default_str();
 }

@@ -3,9 +3,26 @@
 
 #include "core/stats/probability.h"
 
+#include <array>
+
 namespace coneline::stats {
 
 namespace {
+
+/// What a group is worked out from, kept for the comparisons.
+struct Prepared {
+  IntervalCounts counts;
+  std::optional<GroupShare> share; ///< none where nothing was sown
+  std::array<std::optional<CurveFit>, all_families.size()> curves; ///< those asked for
+};
+
+std::vector<Outcome> outcomes_of(std::span<const Tray> trays, std::span<const std::size_t> places) {
+  std::vector<Outcome> outcomes;
+  for (const auto place : places)
+    if (trays[place].sown > 0)
+      outcomes.push_back({trays[place].sown, trays[place].germinated()});
+  return outcomes;
+}
 
 FinalShare wilson_share(std::int64_t germinated, std::int64_t sown, double confidence) {
   FinalShare final{{}, {}, "Wilson"};
@@ -16,15 +33,82 @@ FinalShare wilson_share(std::int64_t germinated, std::int64_t sown, double confi
   return final;
 }
 
-GroupFigures figures_of(TrayGroup group, std::span<const Tray> trays, double confidence) {
+FinalShare group_share(const GroupFigures& figures, const std::optional<GroupShare>& share, double confidence) {
+  if (!share || share->trays() < 2)
+    return wilson_share(figures.germinated, figures.sown, confidence);
+  return {share->share(), share_range(*share, confidence), "beta-binomial, spread averaged over"};
+}
+
+Prepared prepared(std::span<const Tray> trays, const TrayGroup& group, const GerminationOptions& options) {
+  Prepared made{interval_counts(trays, group.trays), {}, {}};
+  if (const auto outcomes = outcomes_of(trays, group.trays); !outcomes.empty())
+    made.share.emplace(outcomes);
+  for (std::size_t i = 0; i < all_families.size(); ++i)
+    if (!options.family || *options.family == all_families[i])
+      made.curves[i] = fit_curve(made.counts, all_families[i]);
+  return made;
+}
+
+/// All families have as many parameters, so the lowest AIC is the highest likelihood.
+std::optional<CurveFit> best_of(const Prepared& group) {
+  std::optional<CurveFit> best;
+  for (const auto& curve : group.curves)
+    if (curve && (!best || curve->log_likelihood > best->log_likelihood))
+      best = curve;
+  return best;
+}
+
+GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<const Tray> trays,
+                        const GerminationOptions& options) {
   GroupFigures figures;
+  figures.group = group;
   for (const auto place : group.trays) {
     figures.sown += trays[place].sown;
     figures.germinated += trays[place].germinated();
+    figures.removed += trays[place].removed();
   }
-  figures.final = wilson_share(figures.germinated, figures.sown, confidence);
-  figures.group = std::move(group);
+  figures.final = group_share(figures, from.share, options.confidence);
+  figures.spread = fit_spread(outcomes_of(trays, group.trays));
+  figures.curve = best_of(from);
+  figures.stepwise = stepwise(from.counts);
   return figures;
+}
+
+/// In the family that serves the two groups best together.
+std::optional<double> curve_test(const Prepared& a, const Prepared& b) {
+  std::optional<std::size_t> family;
+  double highest = 0;
+  for (std::size_t i = 0; i < all_families.size(); ++i)
+    if (a.curves[i] && b.curves[i]) {
+      const double sum = a.curves[i]->log_likelihood + b.curves[i]->log_likelihood;
+      if (!family || sum > highest) {
+        family = i;
+        highest = sum;
+      }
+    }
+  if (!family)
+    return std::nullopt;
+  return p_value_of_one_curve(a.counts, *a.curves[*family], b.counts, *b.curves[*family]);
+}
+
+std::vector<GroupComparison> comparisons_of(std::span<const Prepared> groups, double confidence) {
+  std::vector<GroupComparison> comparisons;
+  std::vector<double> p_values;
+  for (std::size_t a = 0; a < groups.size(); ++a)
+    for (std::size_t b = a + 1; b < groups.size(); ++b) {
+      GroupComparison pair{a, b, {}, {}, curve_test(groups[a], groups[b])};
+      if (groups[a].share && groups[b].share) {
+        pair.difference = difference_of(*groups[a].share, *groups[b].share, confidence);
+        p_values.push_back(pair.difference->p_value);
+      }
+      comparisons.push_back(pair);
+    }
+  const auto adjusted = holm(p_values);
+  std::size_t next = 0;
+  for (auto& pair : comparisons)
+    if (pair.difference)
+      pair.p_adjusted = adjusted[next++];
+  return comparisons;
 }
 
 } // namespace
@@ -37,8 +121,12 @@ Result<GerminationFigures> germination_figures(std::span<const Tray> trays,
   for (std::size_t i = 0; i < trays.size(); ++i)
     figures.trays.push_back({i, wilson_share(trays[i].germinated(), trays[i].sown, options.confidence),
                              germination_measures(trays[i])});
-  for (auto& group : groups_of(trays))
-    figures.groups.push_back(figures_of(std::move(group), trays, options.confidence));
+  std::vector<Prepared> groups;
+  for (const auto& group : groups_of(trays)) {
+    groups.push_back(prepared(trays, group, options));
+    figures.groups.push_back(figures_of(group, groups.back(), trays, options));
+  }
+  figures.comparisons = comparisons_of(groups, options.confidence);
   return figures;
 }
 

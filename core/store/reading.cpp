@@ -134,14 +134,6 @@ std::unordered_map<book::LotId, book::PlaceId> Reading::places(std::optional<Dat
   return places;
 }
 
-std::vector<Arrival> Reading::arrivals() {
-  std::vector<Arrival> arrivals;
-  tables_.ask(sql::arrivals).each([&](const Row& row) {
-    arrivals.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("count")});
-  });
-  return arrivals;
-}
-
 std::vector<Flow> Reading::flows(const book::Origin& origin) {
   const auto* cone = std::get_if<book::ConeId>(&origin);
   const auto* purchase = std::get_if<book::PurchaseId>(&origin);
@@ -157,6 +149,14 @@ std::vector<Flow> Reading::flows(const book::Origin& origin) {
              row.whole("count")});
       });
   return flows;
+}
+
+std::vector<Arrival> Reading::arrivals() {
+  std::vector<Arrival> arrivals;
+  tables_.ask(sql::arrivals).each([&](const Row& row) {
+    arrivals.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("count")});
+  });
+  return arrivals;
 }
 
 std::vector<TraySown> Reading::trays_sown(std::optional<Date> day) {

@@ -37,18 +37,18 @@ struct TraySown {
   std::int64_t seeds = 0;
 };
 
-/// What came into a lot on a day: from its cone or purchase, or from another lot.
-struct Arrival {
-  book::LotId lot;
-  Date date;
-  std::int64_t count = 0;
-};
-
 /// All that went from one account to another, by entries that stand.
 struct Flow {
   book::Account from;
   book::Account to;
   Date first; ///< the first day
+  std::int64_t count = 0;
+};
+
+/// What came into a lot on a day: from its cone or purchase, or from another lot.
+struct Arrival {
+  book::LotId lot;
+  Date date;
   std::int64_t count = 0;
 };
 
@@ -85,12 +85,12 @@ class Reading {
   /// Entries that stand: neither reversed nor a reversal. In the order of their days.
   std::vector<book::Entry> standing_entries(book::Verb verb);
 
-  std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
   /// What went between the accounts of all lots of one cone or purchase, by first days.
   std::vector<Flow> flows(const book::Origin& origin);
   /// Both without what was entered for later days.
   std::vector<TraySown> trays_sown(std::optional<Date> day = std::nullopt);
   std::vector<TrayLook> tray_looks(std::optional<Date> day = std::nullopt);
+  std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }
