@@ -87,7 +87,8 @@ Json json_of(const stats::GroupFigures& figures) {
   json["between_trays"] = json_of(figures.spread);
   json["curve"] = json_of(figures.curve);
   json["stepwise"] = json_of(figures.stepwise);
-  json["still_expected"] = nullptr;
+  const auto& more = figures.still_expected;
+  json["still_expected"] = {{"median", more.median}, {"low", more.low}, {"high", more.high}};
   return json;
 }
 

@@ -37,6 +37,22 @@ double x_log(double weight, double value) {
   return weight == 0 ? 0 : weight * std::log(value);
 }
 
+/// Sum over j from 1 of above[j] ln(first + (j - 1) step). Logarithms are what takes the time, so
+/// factors of equal weight are multiplied while the product stays well within a double.
+double sum_of_logs(const std::vector<double>& above, double first, double step) {
+  double sum = 0;
+  double product = 1;
+  for (std::size_t j = 1; j < above.size(); ++j) {
+    product *= first + step * static_cast<double>(j - 1);
+    const bool weight_changes = j + 1 == above.size() || above[j + 1] != above[j];
+    if (weight_changes || product < 1e-100 || product > 1e100) {
+      sum += x_log(above[j], product);
+      product = 1;
+    }
+  }
+  return sum;
+}
+
 } // namespace
 
 Outcomes::Outcomes(std::span<const Outcome> outcomes) : trays_(outcomes.size()) {
@@ -61,13 +77,10 @@ double Outcomes::log_likelihood(double mean, double rho) const {
   const double split = first_of(successes_above_) + first_of(failures_above_) - first_of(trials_above_);
   double value = coefficients_ + x_log(first_of(successes_above_), mean) +
                  x_log(first_of(failures_above_), rest) + x_log(split, 1 - rho);
-  for (std::size_t j = 1; j < successes_above_.size(); ++j)
-    value += x_log(successes_above_[j], mean + rho * (static_cast<double>(j) - mean));
-  for (std::size_t j = 1; j < failures_above_.size(); ++j)
-    value += x_log(failures_above_[j], rest + rho * (static_cast<double>(j) - rest));
+  value += sum_of_logs(successes_above_, mean + rho * rest, rho);
+  value += sum_of_logs(failures_above_, rest + rho * mean, rho);
   if (rho > 0)
-    for (std::size_t j = 1; j < trials_above_.size(); ++j)
-      value -= x_log(trials_above_[j], 1 + rho * (static_cast<double>(j) - 1));
+    value -= sum_of_logs(trials_above_, 1, rho);
   return value;
 }
 

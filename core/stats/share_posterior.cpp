@@ -14,7 +14,7 @@ namespace coneline::stats {
 namespace {
 
 constexpr double right_angle = std::numbers::pi / 2;
-constexpr double middle_rho = 0.03;
+constexpr double middle_rho = 0.05;
 constexpr std::size_t number_of_nodes = 16;
 
 /// 0, and from 0.002 to 0.8 in equal steps of the logarithm. Each stands for what lies between the
