@@ -67,7 +67,7 @@ class StoreRegisters {
     const auto id = each.row.id;
     WithStoredIds io(stored_);
     fields(io, each.row);
-    if (!each.sound || !io.whole() || !of_this_series(each))
+    if (!each.sound || !of_this_series(each) || !io.whole())
       return;
     each.row.id = {};
     auto put = [&] {

@@ -98,7 +98,7 @@ TEST_F(ImportSeason, TakesCodesAsTheyAreTyped) {
 
 TEST_F(ImportSeason, MorePottedThanGerminated) {
   change("movements.csv", ",plant,10\n", ",plant,14\n");
-  only_fault({"movements.csv", 11, "count"}, "has 12 'root' on 2025-06-01, and 14 are asked for");
+  only_fault({"movements.csv", 12, "count"}, "has 12 'root' on 2025-06-01, and 14 are asked for");
 }
 
 TEST_F(ImportSeason, TheMovementAtFaultIsFoundAmongSeveral) {
