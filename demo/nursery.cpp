@@ -65,7 +65,8 @@ void put_places(store::Writing& writing, Nursery& nursery) {
   const auto shade = put("Shade house", PlaceKind::house, {}, 0, 0, Light::shade);
   const auto bench = put("Long bench", PlaceKind::bench, shade, 0, 0, Light::part_shade);
   put("Bay one", PlaceKind::bay, bench, 3600, 1500, Light::part_shade);
-  put("Bay two", PlaceKind::bay, bench, 3600, 1500, Light::shade);
+  put("Bay two", PlaceKind::bay, bench, 12'000, 1800, Light::part_shade);
+  put("Fern corner", PlaceKind::bay, bench, 2400, 1200, Light::shade);
   put("Sun bench", PlaceKind::bench, {}, 5000, 1200, Light::sun);
 }
 

@@ -21,9 +21,23 @@ constexpr int given_up = 450;
 constexpr int in_first_pot = 365;
 constexpr int in_second_pot = 400;
 
+enum class Pots { first, later };
+
 bool wants_sun(const std::string& taxon) {
   return taxon.starts_with("Encephalartos") || taxon.starts_with("Dioon");
 }
+const char* place_for(const std::string& taxon, Pots pots) {
+  if (wants_sun(taxon))
+    return "Sun bench";
+  if (taxon.starts_with("Ceratozamia"))
+    return "Fern corner";
+  return pots == Pots::first ? "Bay one" : "Bay two";
+}
+
+const char* mix_for(const std::string& taxon) {
+  return wants_sun(taxon) ? "Blue-leaf mix" : "Growing mix";
+}
+
 } // namespace
 
 int Trays::held(const Code& code, State state, Date on) {
@@ -151,14 +165,14 @@ void Trays::awkward(const Kept& tray) {
 
 void Trays::put_into_pots(const Kept& tray, std::optional<State> state, std::optional<Code> into,
                           std::map<std::uint64_t, Code>& groups, Date on) {
-  const auto sun = wants_sun(taxon_of(tray->code));
+  const auto taxon = taxon_of(tray->code);
   const auto done = must(work::pot_up(book_, {tray->code,
                                               state,
                                               std::nullopt,
                                               "Deep pot 1 L",
-                                              sun ? "Blue-leaf mix" : "Growing mix",
+                                              mix_for(taxon),
                                               into,
-                                              nursery_.places.at(sun ? "Sun bench" : "Bay one"),
+                                              nursery_.places.at(place_for(taxon, Pots::first)),
                                               {on, "Ines Marlow", ""}}));
   if (done.made.empty())
     return;
@@ -203,14 +217,14 @@ void Trays::new_group(const Code& group, Date on) {
 void Trays::pot_on(const Code& group, Date on) {
   if (held(group, State::plant, on) == 0)
     return;
-  const auto sun = wants_sun(taxon_of(group));
+  const auto taxon = taxon_of(group);
   const auto next = must(work::pot_up(book_, {group,
                                               {},
                                               {},
                                               "Pot 2.5 L",
-                                              sun ? "Blue-leaf mix" : "Growing mix",
+                                              mix_for(taxon),
                                               {},
-                                              nursery_.places.at(sun ? "Sun bench" : "Bay two"),
+                                              nursery_.places.at(place_for(taxon, Pots::later)),
                                               {on, "Ines Marlow", ""}}))
                         .made.front();
   diary_.plan(on.plus_days(180), [this, next, number = ++groups_](Date then) {
@@ -230,7 +244,7 @@ void Trays::pot_on_again(const Code& group, Date on) {
                             large ? "Pot 10 L" : "Pot 5 L",
                             wants_sun(taxon) ? "Blue-leaf mix" : "Growing mix",
                             {},
-                            nursery_.places.at(wants_sun(taxon) ? "Sun bench" : "Bay two"),
+                            nursery_.places.at(place_for(taxon, Pots::later)),
                             {on, "Ines Marlow", "two to lift the big ones"}}));
 }
 
