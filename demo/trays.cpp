@@ -242,7 +242,7 @@ void Trays::pot_on_again(const Code& group, Date on) {
                             {},
                             {},
                             large ? "Pot 10 L" : "Pot 5 L",
-                            wants_sun(taxon) ? "Blue-leaf mix" : "Growing mix",
+                            mix_for(taxon),
                             {},
                             nursery_.places.at(place_for(taxon, Pots::later)),
                             {on, "Ines Marlow", "two to lift the big ones"}}));
