@@ -22,7 +22,7 @@ class GerminationCommand : public testing::Test {
  protected:
   void SetUp() override {
     file_ = std::filesystem::temp_directory_path() /
-            ("germination-" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()) + ".csv");
+            fmt::format("germination-{}.csv", testing::UnitTest::GetInstance()->current_test_info()->name());
   }
   void TearDown() override { std::filesystem::remove(file_); }
 

@@ -9,7 +9,7 @@
 namespace coneline::stats {
 
 inline CsvTable published(const std::string& file) {
-  return read_csv_file(std::string(CONELINE_TEST_DATA) + "/germination/" + file).value();
+  return read_csv_file(fmt::format("{}/germination/{}", CONELINE_TEST_DATA, file)).value();
 }
 
 /// Ritz, Pipper & Streibig 2013: one tray of 200 seeds, hours.
