@@ -25,6 +25,11 @@ struct Counted {
   std::size_t line = 0;
 };
 
+struct Placed {
+  std::size_t line = 0;
+  Fault fault;
+};
+
 /// A tray while its rows are gathered.
 struct Gathered {
   std::string group;
@@ -54,7 +59,7 @@ class Reader {
 
  private:
   void add(std::size_t line, std::string column, const Fault& what) {
-    faults_.push_back(what.at({table_.file, line, std::move(column)}));
+    faults_.push_back({line, what.at({table_.file, line, std::move(column)})});
   }
 
   bool has_columns() {
@@ -157,20 +162,20 @@ class Reader {
   Fault all_faults() {
     constexpr std::size_t most = 20;
     if (faults_.size() == 1)
-      return faults_.front();
-    std::ranges::stable_sort(faults_, {}, [](const Fault& found) { return found.where->line; });
+      return faults_.front().fault;
+    std::ranges::stable_sort(faults_, {}, &Placed::line);
     std::string text;
     for (std::size_t i = 0; i < std::min(most, faults_.size()); ++i)
-      text += (i > 0 ? "\n" : "") + faults_[i].text();
+      text += (i > 0 ? "\n" : "") + faults_[i].fault.text();
     if (faults_.size() > most)
       text += fmt::format("\nand {} more faults.", faults_.size() - most);
-    return fault(std::move(text));
+    return coneline::fault(std::move(text));
   }
 
   const CsvTable& table_;
   std::vector<std::string> names_;
   std::map<std::string, Gathered> trays_;
-  std::vector<Fault> faults_;
+  std::vector<Placed> faults_;
 };
 
 } // namespace

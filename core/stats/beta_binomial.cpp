@@ -193,12 +193,16 @@ Eigen::VectorXd climb(const std::vector<Prepared>& patterns, Eigen::VectorXd at,
   return at;
 }
 
-/// rho to begin from: the best of a few, with the coefficients as they are.
-Eigen::VectorXd with_rho_to_begin(const std::vector<Prepared>& patterns, Eigen::VectorXd at) {
-  auto best = at;
+/// Where to begin: the best of a few rho, each with its best coefficients. A single start will not
+/// do, since rho = 0 can be a peak beside a higher one.
+Eigen::VectorXd with_rho_to_begin(const std::vector<Prepared>& patterns, const Eigen::VectorXd& without) {
+  const auto k = without.size() - 1;
+  auto best = without;
   double highest = -std::numeric_limits<double>::infinity();
-  for (const double rho : {0.002, 0.01, 0.05, 0.15, 0.4, 0.8}) {
-    at[at.size() - 1] = rho;
+  auto at = without;
+  for (const double rho : {0.001, 0.005, 0.02, 0.05, 0.1, 0.2, 0.4, 0.8}) {
+    at[k] = rho;
+    at = climb(patterns, at, k);
     if (const double value = value_of(patterns, at); value > highest) {
       highest = value;
       best = at;

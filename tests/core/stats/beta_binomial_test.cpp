@@ -58,6 +58,13 @@ TEST(BetaBinomial, TraysThatDifferLessThanChanceHaveNoSpread) {
   EXPECT_DOUBLE_EQ(fit.mean, 76.0 / 150);
 }
 
+// Own data: no spread is a peak of the likelihood, and there is a higher one.
+TEST(BetaBinomial, FindsTheHigherOfTwoPeaks) {
+  const auto fit = fit_spread(std::vector<Outcome>{{27, 12}, {5, 0}}).value();
+  EXPECT_NEAR(fit.rho, 0.18, 0.02);
+  EXPECT_GT(fit.log_likelihood, -4.376);
+}
+
 TEST(BetaBinomial, AllAndNone) {
   const auto none = fit_spread(std::vector<Outcome>{{50, 0}, {20, 0}}).value();
   EXPECT_EQ(none.mean, 0);
