@@ -269,17 +269,16 @@ std::vector<Place> beginnings(const IntervalCounts& counts, Family family) {
   return places;
 }
 
-Found highest(Likelihood& likelihood, const IntervalCounts& counts, Family family) {
-  constexpr std::size_t tries = 3;
-  const Limits limits(counts);
+/// The highest place reached from the best `tries` of the places given.
+Found highest(Likelihood& likelihood, const Limits& limits, const std::vector<Place>& places, std::size_t tries) {
   std::vector<std::pair<double, Place>> starts;
-  for (const auto& place : beginnings(counts, family)) {
+  for (const auto& place : places) {
     const auto inside = limits.within(place);
     starts.emplace_back(likelihood.value(inside), inside);
   }
   std::ranges::stable_sort(starts, std::greater{}, &std::pair<double, Place>::first);
   Found best = climb(likelihood, limits, starts.front().second);
-  for (std::size_t i = 1; i < tries; ++i)
+  for (std::size_t i = 1; i < std::min(tries, starts.size()); ++i)
     if (starts[i].first > impossible)
       if (auto found = climb(likelihood, limits, starts[i].second);
           found.evaluated.log_likelihood > best.evaluated.log_likelihood + 1e-9)
@@ -307,14 +306,12 @@ void add_errors(CurveFit& fit, const Found& found) {
   }
 }
 
-} // namespace
+bool fits(const IntervalCounts& counts, Germinable germinable) {
+  return !counts.seen.empty() && counts.latest_begin() >= counts.earliest_end() &&
+         (germinable == Germinable::estimated || counts.removed == 0);
+}
 
-std::optional<CurveFit> fit_curve(const IntervalCounts& counts, Family family, Germinable germinable) {
-  if (counts.seen.empty() || counts.latest_begin() < counts.earliest_end() ||
-      (germinable == Germinable::all && counts.removed > 0))
-    return std::nullopt;
-  Likelihood likelihood(counts, family, germinable);
-  const auto found = highest(likelihood, counts, family);
+CurveFit fit_from(const IntervalCounts& counts, Family family, const Found& found) {
   CurveFit fit;
   fit.curve = {family, found.evaluated.germinable, std::exp(found.place[0]), std::exp(found.place[1])};
   fit.log_likelihood = found.evaluated.log_likelihood;
@@ -327,6 +324,28 @@ std::optional<CurveFit> fit_curve(const IntervalCounts& counts, Family family, G
     add_errors(fit, found);
   }
   return fit;
+}
+
+} // namespace
+
+std::optional<CurveFit> fit_curve(const IntervalCounts& counts, Family family, Germinable germinable) {
+  constexpr std::size_t tries = 3;
+  if (!fits(counts, germinable))
+    return std::nullopt;
+  Likelihood likelihood(counts, family, germinable);
+  const auto found = highest(likelihood, Limits(counts), beginnings(counts, family), tries);
+  return fit_from(counts, family, found);
+}
+
+std::optional<CurveFit> fit_curve_between(const IntervalCounts& counts, const Curve& a, const Curve& b) {
+  if (!fits(counts, Germinable::estimated))
+    return std::nullopt;
+  Likelihood likelihood(counts, a.family, Germinable::estimated);
+  const Place at_a{std::log(a.shape), std::log(a.scale)};
+  const Place at_b{std::log(b.shape), std::log(b.scale)};
+  const Place flatter{std::min(at_a[0], at_b[0]) - 0.5, (at_a[1] + at_b[1]) / 2};
+  const auto found = highest(likelihood, Limits(counts), {at_a, at_b, (at_a + at_b) / 2, flatter}, 1);
+  return fit_from(counts, a.family, found);
 }
 
 std::optional<CurveFit> fit_best_curve(const IntervalCounts& counts) {

@@ -105,7 +105,7 @@ Difference difference_of(const GroupShare& a, const GroupShare& b, double confid
 double p_value_of_one_curve(const IntervalCounts& a, const CurveFit& curve_a, const IntervalCounts& b,
                             const CurveFit& curve_b) {
   constexpr double parameters = 3;
-  const auto one = fit_curve(together(a, b), curve_a.curve.family);
+  const auto one = fit_curve_between(together(a, b), curve_a.curve, curve_b.curve);
   if (!one)
     return 1; // one moment lies in all intervals of both groups: nothing tells them apart
   const double gain = 2 * (curve_a.log_likelihood + curve_b.log_likelihood - one->log_likelihood);

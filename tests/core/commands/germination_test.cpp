@@ -66,6 +66,47 @@ TEST_F(GerminationCommand, GivesEveryKeyInOrder) {
   EXPECT_TRUE(json["trays"][1]["germination_value"].is_null());
 }
 
+std::vector<std::string> keys_of(const Json& json) {
+  std::vector<std::string> keys;
+  for (const auto& [key, value] : json.items())
+    keys.push_back(key);
+  return keys;
+}
+
+TEST_F(GerminationCommand, GivesGroupsAndComparisonsInOrder) {
+  const auto json = Json::parse(run(two_trays, {"--json"}).out);
+  const auto& group = json["groups"][0];
+  EXPECT_EQ(keys_of(group), (std::vector<std::string>{"group", "trays", "sown", "germinated", "final",
+                                                      "between_trays", "curve", "stepwise", "still_expected"}));
+  EXPECT_TRUE(group["between_trays"].is_null());
+  EXPECT_EQ(keys_of(group["curve"]), (std::vector<std::string>{"family", "germinable", "shape", "scale",
+                                                               "standard_errors", "log_likelihood", "boundary"}));
+  EXPECT_EQ(keys_of(group["still_expected"]), (std::vector<std::string>{"median", "low", "high"}));
+  EXPECT_EQ(keys_of(group["stepwise"][0]), (std::vector<std::string>{"from", "to", "mass"}));
+  EXPECT_TRUE(json["groups"][1]["curve"].is_null());
+  EXPECT_EQ(json["groups"][1]["stepwise"], Json::array());
+  ASSERT_EQ(json["comparisons"].size(), 1U);
+  EXPECT_EQ(keys_of(json["comparisons"][0]),
+            (std::vector<std::string>{"a", "b", "difference", "low", "high", "p_value", "p_adjusted", "curve_p_value"}));
+  EXPECT_EQ(json["comparisons"][0]["difference"], 0.6);
+  EXPECT_TRUE(json["comparisons"][0]["curve_p_value"].is_null());
+}
+
+// Ritz, Pipper & Streibig 2013, European J. Agronomy 45:1-6, from the file to the answer.
+TEST_F(GerminationCommand, FitsPublishedCounts) {
+  std::ifstream in(fmt::format("{}/germination/chickweed-hours.csv", CONELINE_TEST_DATA));
+  const std::string text(std::istreambuf_iterator<char>(in), {});
+  const auto json = Json::parse(run(text, {"--json"}).out);
+  const auto& curve = json["groups"][0]["curve"];
+  EXPECT_EQ(curve["family"], "log-logistic");
+  EXPECT_NEAR(curve["germinable"].get<double>(), 0.2001092, 5e-8);
+  EXPECT_NEAR(curve["shape"].get<double>(), 20.76739, 5e-6);
+  EXPECT_NEAR(curve["scale"].get<double>(), 196.0530, 5e-5);
+  EXPECT_NEAR(curve["log_likelihood"].get<double>(), -188.1719, 5e-5);
+  EXPECT_EQ(Json::parse(run(text, {"--json", "--family", "weibull"}).out)["groups"][0]["curve"]["family"], "weibull");
+  EXPECT_EQ(run(text, {"--family", "gamma"}).status, 2);
+}
+
 TEST_F(GerminationCommand, PrintsNothingOnAFault) {
   const auto ran = run("group,tray,sown,day,germinated\nA,1,5,7,6\n", {"--json"});
   EXPECT_EQ(ran.status, 1);

@@ -82,6 +82,26 @@ TEST(GerminationCompare, OneCurveForASampleAndItself) {
   EXPECT_LT(p_value_of_one_curve(counts, fit, late, fit_curve(late, Family::log_logistic).value()), 1e-6);
 }
 
+// The search between two curves ends where the search from nothing does.
+TEST(GerminationCompare, OneCurveIsTheBestCurveOfAll) {
+  Draw draw(5);
+  for (int i = 0; i < 150; ++i) {
+    const auto a = drawn_cross(draw).trays;
+    const auto b = drawn_cross(draw).trays;
+    auto both = a;
+    both.insert(both.end(), b.begin(), b.end());
+    for (const auto family : all_families) {
+      const auto fit_a = fit_curve(interval_counts(a), family);
+      const auto fit_b = fit_curve(interval_counts(b), family);
+      if (!fit_a || !fit_b)
+        continue;
+      const auto all = interval_counts(both);
+      EXPECT_NEAR(fit_curve_between(all, fit_a->curve, fit_b->curve)->log_likelihood,
+                  fit_curve(all, family)->log_likelihood, 1e-6);
+    }
+  }
+}
+
 // Drawn groups of equal share, four trays of 50, rho from 0 to .1: one in twenty differ at p < .05.
 TEST(GerminationCompare, FindsNoMoreThanChanceWhereNothingDiffers) {
   Draw draw(20260309);
