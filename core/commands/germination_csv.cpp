@@ -48,7 +48,8 @@ class Reader {
       if (auto counted = counted_in(row))
         gather(std::move(*counted));
     if (table_.rows.empty())
-      add(1, {}, fault("the file has a header and no rows", "Add a row for every inspection of a tray."));
+      add(1, {},
+          fault("the file has a header and no rows", "Add a row for every inspection of a tray."));
     std::vector<Tray> trays;
     for (const auto& name : names_)
       trays.push_back(tray_of(name));
@@ -65,8 +66,9 @@ class Reader {
   bool has_columns() {
     for (const auto* name : {"group", "tray", "sown", "day", "germinated"})
       if (!table_.column(name))
-        add(1, name, fault(fmt::format("the header has no column '{}'", name),
-                           "It needs group, tray, sown, day and germinated, and may have removed."));
+        add(1, name,
+            fault(fmt::format("the header has no column '{}'", name),
+                  "It needs group, tray, sown, day and germinated, and may have removed."));
     return faults_.empty();
   }
 
@@ -120,13 +122,13 @@ class Reader {
       names_.push_back(row.tray);
     if (row.group != tray.group)
       add(row.line, "group",
-          fault(fmt::format("tray '{}' stands in group '{}' here and in group '{}' in line {}", row.tray,
-                            row.group, tray.group, tray.rows.front().line),
+          fault(fmt::format("tray '{}' stands in group '{}' here and in group '{}' in line {}",
+                            row.tray, row.group, tray.group, tray.rows.front().line),
                 "Give every tray a name of its own."));
     if (row.sown != tray.sown)
       add(row.line, "sown",
-          fault(fmt::format("tray '{}' has {} sown here and {} in line {}", row.tray, row.sown, tray.sown,
-                            tray.rows.front().line),
+          fault(fmt::format("tray '{}' has {} sown here and {} in line {}", row.tray, row.sown,
+                            tray.sown, tray.rows.front().line),
                 "Write the same number in every row of the tray."));
     tray.rows.push_back(std::move(row));
   }

@@ -17,7 +17,8 @@ TEST(AdaptiveSample, FindsIntegralAndMean) {
     if (at[1] < 0)
       return Weighed{-std::numeric_limits<double>::infinity(), 0, 0};
     const double lean = at[0] - 0.8 * at[1];
-    return Weighed{-(lean * lean / 0.02 + at[1] * at[1] + at[2] * at[2] + at[3] * at[3]) / 2, at[1], 0};
+    return Weighed{-(lean * lean / 0.02 + at[1] * at[1] + at[2] * at[2] + at[3] * at[3]) / 2, at[1],
+                   0};
   };
   const std::array begin{Proposal{Point{1, -1, 1, 0}, 3 * Eigen::Matrix4d::Identity()}};
   const auto sample = adaptive_sample(density, begin, 1400);

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/curve_fit.h"
-
 #include "tests/core/stats/published_data.h"
 
 #include <gtest/gtest.h>
@@ -65,11 +64,12 @@ TEST(CurveFit, ARemovedSeedKeepsTheShareBelowOne) {
 }
 
 TEST(CurveFit, NoCurveWithoutTwoIntervals) {
-  for (const auto& tray : {Tray{"A", "1", 20, {{5, 0, 0}, {10, 0, 3}}}, Tray{"A", "1", 20, {{5, 0, 0}, {10, 9, 0}}}})
+  for (const auto& tray :
+       {Tray{"A", "1", 20, {{5, 0, 0}, {10, 0, 3}}}, Tray{"A", "1", 20, {{5, 0, 0}, {10, 9, 0}}}})
     EXPECT_FALSE(fit_best_curve(interval_counts(std::vector{tray})));
   // Two trays whose intervals overlap: all may have come up in a moment between.
-  EXPECT_FALSE(fit_best_curve(interval_counts(
-      std::vector<Tray>{{"A", "1", 20, {{5, 0, 0}, {10, 4, 0}}}, {"A", "2", 20, {{7, 0, 0}, {12, 4, 0}}}})));
+  EXPECT_FALSE(fit_best_curve(interval_counts(std::vector<Tray>{
+      {"A", "1", 20, {{5, 0, 0}, {10, 4, 0}}}, {"A", "2", 20, {{7, 0, 0}, {12, 4, 0}}}})));
 }
 
 TEST(CurveFit, TwoIntervalsThatTouchSetNoLimitToTheShape) {
@@ -78,7 +78,8 @@ TEST(CurveFit, TwoIntervalsThatTouchSetNoLimitToTheShape) {
     const auto fit = fit_curve(interval_counts(trays), family).value();
     EXPECT_NEAR(fit.curve.germinable, 0.45, 1e-4);
     // The most any curve can reach: the shares themselves.
-    EXPECT_NEAR(fit.log_likelihood, 6 * std::log(.3) + 3 * std::log(.15) + 11 * std::log(.55), 1e-5);
+    EXPECT_NEAR(fit.log_likelihood, 6 * std::log(.3) + 3 * std::log(.15) + 11 * std::log(.55),
+                1e-5);
     EXPECT_TRUE(fit.germinable_error);
     EXPECT_FALSE(fit.shape_error);
     EXPECT_FALSE(fit.scale_error);

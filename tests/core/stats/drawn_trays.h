@@ -25,7 +25,9 @@ class Draw {
 
   double even() { return boost::random::uniform_01<double>()(source_); } ///< 0 to 1
   double between(double low, double high) { return low + (high - low) * even(); }
-  int whole(int low, int high) { return boost::random::uniform_int_distribution<int>(low, high)(source_); }
+  int whole(int low, int high) {
+    return boost::random::uniform_int_distribution<int>(low, high)(source_);
+  }
   bool happens(double probability) { return even() < probability; }
   int binomial(int trials, double share) {
     return boost::random::binomial_distribution<int>(trials, share)(source_);
@@ -42,7 +44,8 @@ class Draw {
   boost::random::mt19937 source_;
 };
 
-inline std::vector<Outcome> drawn_outcomes(Draw& draw, int trays, int seeds, double mean, double rho) {
+inline std::vector<Outcome> drawn_outcomes(Draw& draw, int trays, int seeds, double mean,
+                                           double rho) {
   std::vector<Outcome> outcomes;
   for (int i = 0; i < trays; ++i)
     outcomes.push_back({seeds, draw.binomial(seeds, std::clamp(draw.share(mean, rho), 0.0, 1.0))});
@@ -59,7 +62,8 @@ struct DrawnCross {
 };
 
 /// Looks at uneven distances until `stop`, each tray its own.
-inline Tray drawn_tray(Draw& draw, int seeds, double share, const Curve& curve, double stop, std::int64_t& more) {
+inline Tray drawn_tray(Draw& draw, int seeds, double share, const Curve& curve, double stop,
+                       std::int64_t& more) {
   Tray tray{"cross", {}, seeds, {}};
   const double usual = stop / draw.whole(3, 27);
   for (double day = 0; day < stop;) {
@@ -88,16 +92,17 @@ inline DrawnCross drawn_cross(Draw& draw) {
   const double rho = draw.happens(0.25) ? 0 : draw.between(0, 0.15);
   const int trays = draw.whole(1, 8);
   const int seeds = draw.whole(20, 600);
-  const double shape = cross.family == Family::log_normal ? 1 / draw.between(0.15, 0.75)
-                                                          : std::exp(draw.between(std::log(1.5), std::log(8)));
+  const double shape = cross.family == Family::log_normal
+                           ? 1 / draw.between(0.15, 0.75)
+                           : std::exp(draw.between(std::log(1.5), std::log(8)));
   const Curve curve{cross.family, 1, shape, std::exp(draw.between(std::log(20), std::log(300)))};
   const double stop = curve.day_of_progress(std::clamp(draw.even() * 1.05, 0.02, 0.995)) *
                       (draw.happens(0.3) ? 1.5 : 1);
   cross.progress = curve.progress_by(stop);
   for (int i = 0; i < trays; ++i) {
     const double share = std::clamp(draw.share(cross.germinable, rho), 0.0, 1.0);
-    cross.trays.push_back(
-        drawn_tray(draw, seeds / trays + (i < seeds % trays ? 1 : 0), share, curve, stop, cross.more));
+    cross.trays.push_back(drawn_tray(draw, seeds / trays + (i < seeds % trays ? 1 : 0), share,
+                                     curve, stop, cross.more));
     cross.trays.back().tray = std::to_string(i + 1);
   }
   return cross;

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_compare.h"
-
 #include "tests/core/stats/drawn_trays.h"
 #include "tests/core/stats/published_data.h"
 
@@ -27,8 +26,10 @@ TEST(GerminationCompare, OneTrayEachIsNewcombesInterval) {
 }
 
 TEST(GerminationCompare, SpreadBetweenTraysWidensTheDifference) {
-  const auto even = difference_of(group({{50, 30}, {50, 31}, {50, 29}}), group({{50, 20}, {50, 19}, {50, 21}}), 0.95);
-  const auto uneven = difference_of(group({{50, 45}, {50, 31}, {50, 14}}), group({{50, 5}, {50, 19}, {50, 36}}), 0.95);
+  const auto even = difference_of(group({{50, 30}, {50, 31}, {50, 29}}),
+                                  group({{50, 20}, {50, 19}, {50, 21}}), 0.95);
+  const auto uneven = difference_of(group({{50, 45}, {50, 31}, {50, 14}}),
+                                    group({{50, 5}, {50, 19}, {50, 36}}), 0.95);
   EXPECT_EQ(even.difference, uneven.difference);
   EXPECT_LT(even.p_value, 0.05);
   EXPECT_GT(uneven.p_value, 0.2);
@@ -79,7 +80,8 @@ TEST(GerminationCompare, OneCurveForASampleAndItself) {
   for (auto& look : later[0].looks)
     look.day *= 1.2;
   const auto late = interval_counts(later);
-  EXPECT_LT(p_value_of_one_curve(counts, fit, late, fit_curve(late, Family::log_logistic).value()), 1e-6);
+  EXPECT_LT(p_value_of_one_curve(counts, fit, late, fit_curve(late, Family::log_logistic).value()),
+            1e-6);
 }
 
 // The search between two curves ends where the search from nothing does.

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_figures.h"
-
 #include "tests/core/stats/drawn_trays.h"
 
 #include <gtest/gtest.h>
@@ -28,7 +27,8 @@ TEST(GerminationFigures, OneTrayIsWilsonSeveralCountTheSpread) {
 }
 
 TEST(GerminationFigures, ATrayWithoutSeedHasNoShare) {
-  const std::vector<Tray> trays{{"A", "1", 0, {{10, 0, 0}}}, {"B", "2", 20, {{10, 3, 0}, {20, 3, 0}}}};
+  const std::vector<Tray> trays{{"A", "1", 0, {{10, 0, 0}}},
+                                {"B", "2", 20, {{10, 3, 0}, {20, 3, 0}}}};
   const auto figures = germination_figures(trays, {}).value();
   EXPECT_FALSE(figures.trays[0].final.share);
   EXPECT_FALSE(figures.groups[0].final.range);
@@ -41,7 +41,8 @@ TEST(GerminationFigures, ATrayWithoutSeedHasNoShare) {
 TEST(GerminationFigures, TheFamilyAskedForIsTheOneGiven) {
   const std::vector<Tray> trays{{"A", "1", 40, {{10, 9, 0}, {20, 14, 0}, {30, 5, 0}}}};
   for (const auto family : all_families)
-    EXPECT_EQ(germination_figures(trays, {family, 0.95}).value().groups[0].curve->curve.family, family);
+    EXPECT_EQ(germination_figures(trays, {family, 0.95}).value().groups[0].curve->curve.family,
+              family);
 }
 
 TEST(GerminationFigures, RefusesAConfidenceThatIsNone) {

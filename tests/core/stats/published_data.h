@@ -17,7 +17,8 @@ inline std::vector<Tray> chickweed() {
   const auto table = published("chickweed-hours.csv");
   Tray tray{"chickweed", "1", 200, {}};
   for (const auto& row : table.rows)
-    tray.looks.push_back({parse_real(row.fields[3]).value(), parse_whole(row.fields[4]).value(), 0});
+    tray.looks.push_back(
+        {parse_real(row.fields[3]).value(), parse_whole(row.fields[4]).value(), 0});
   return {tray};
 }
 

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/still_expected.h"
-
 #include "tests/core/stats/drawn_trays.h"
 #include "tests/core/stats/published_data.h"
 
-#include <gtest/gtest.h>
-
 #include <fmt/format.h>
+#include <gtest/gtest.h>
 
 #include <cstdlib>
 #include <map>
@@ -60,7 +58,8 @@ TEST(StillExpected, TheSameCountsAlwaysGiveTheSameAnswer) {
   auto turned = cross.trays;
   std::ranges::reverse(turned);
   EXPECT_EQ(expected(cross.trays), expected(cross.trays));
-  EXPECT_NEAR(static_cast<double>(expected(turned).high), static_cast<double>(expected(cross.trays).high), 1);
+  EXPECT_NEAR(static_cast<double>(expected(turned).high),
+              static_cast<double>(expected(cross.trays).high), 1);
 }
 
 TEST(StillExpected, MoreConfidenceIsAWiderRange) {
@@ -104,24 +103,29 @@ TEST(StillExpected, RangesHoldTheTruthAsOftenAsTheySay) {
     std::int64_t sown = 0;
     for (const auto& tray : cross.trays)
       sown += tray.sown;
-    for (const auto& row : {std::string("all"), std::string(family_word(cross.family)),
-                            progress_word(cross.progress), std::string(cross.trays.size() > 1 ? "several trays" : "one tray")}) {
+    for (const auto& row :
+         {std::string("all"), std::string(family_word(cross.family)), progress_word(cross.progress),
+          std::string(cross.trays.size() > 1 ? "several trays" : "one tray")}) {
       auto& kept = table[row];
       ++kept.crosses;
       kept.held_80 += eighty.low <= cross.more && cross.more <= eighty.high ? 1 : 0;
       kept.held_95 += ninety_five.low <= cross.more && cross.more <= ninety_five.high ? 1 : 0;
-      kept.width_95 += static_cast<double>(ninety_five.high - ninety_five.low) / static_cast<double>(sown);
+      kept.width_95 +=
+          static_cast<double>(ninety_five.high - ninety_five.low) / static_cast<double>(sown);
     }
   }
-  fmt::print("{:36} {:>7} {:>9} {:>9} {:>14}\n", "still expected", "crosses", "80 % held", "95 % held", "width of sown");
+  fmt::print("{:36} {:>7} {:>9} {:>9} {:>14}\n", "still expected", "crosses", "80 % held",
+             "95 % held", "width of sown");
   for (const auto& [row, kept] : table)
-    fmt::print("{:36} {:7} {:9.1f} {:9.1f} {:14.2f}\n", row, kept.crosses, 100.0 * kept.held_80 / kept.crosses,
-               100.0 * kept.held_95 / kept.crosses, kept.width_95 / kept.crosses);
+    fmt::print("{:36} {:7} {:9.1f} {:9.1f} {:14.2f}\n", row, kept.crosses,
+               100.0 * kept.held_80 / kept.crosses, 100.0 * kept.held_95 / kept.crosses,
+               kept.width_95 / kept.crosses);
   // 77 to 83 and 93 to 97 %, and three standard errors of so many crosses.
   const auto& all = table.at("all");
   const auto near = [&](int held, double promised, double allowed) {
     const double error = 3 * std::sqrt(promised * (1 - promised) / crosses);
-    EXPECT_NEAR(static_cast<double>(held) / crosses, promised, allowed + (wanted != nullptr ? 0 : error));
+    EXPECT_NEAR(static_cast<double>(held) / crosses, promised,
+                allowed + (wanted != nullptr ? 0 : error));
   };
   near(all.held_80, 0.80, 0.03);
   near(all.held_95, 0.95, 0.02);

@@ -14,7 +14,8 @@ TEST(WaitingSeed, WithoutSpreadItIsBinomial) {
   const double chance = 0.6 * 0.3 / (1 - 0.6 * 0.7);
   EXPECT_NEAR(result.mean, 25 * chance, 1e-4);
   EXPECT_NEAR(result.variance, 25 * chance * (1 - chance), 1e-3);
-  EXPECT_NEAR(result.log_likelihood, 12 * std::log(0.6) + 3 * std::log(0.4) + 25 * std::log(1 - 0.6 * 0.7), 1e-4);
+  EXPECT_NEAR(result.log_likelihood,
+              12 * std::log(0.6) + 3 * std::log(0.4) + 25 * std::log(1 - 0.6 * 0.7), 1e-4);
 }
 
 TEST(WaitingSeed, NothingComesAfterTheEnd) {
