@@ -25,7 +25,8 @@ constexpr std::array widths{Width{0.6, 1.0}, Width{0.3, 1.7}, Width{0.1, 3.5}};
 
 class Bell {
  public:
-  explicit Bell(const Proposal& proposal) : middle_(proposal.middle), root_(proposal.covariance.llt().matrixL()) {
+  explicit Bell(const Proposal& proposal)
+      : middle_(proposal.middle), root_(proposal.covariance.llt().matrixL()) {
     log_volume_ = root_.diagonal().array().log().sum() + 2 * std::log(2 * std::numbers::pi);
   }
 
@@ -37,7 +38,8 @@ class Bell {
     const double distance = root_.triangularView<Eigen::Lower>().solve(at - middle_).squaredNorm();
     double sum = 0;
     for (const auto& width : widths)
-      sum += width.share / std::pow(width.factor, 4) * std::exp(-distance / (2 * width.factor * width.factor));
+      sum += width.share / std::pow(width.factor, 4) *
+             std::exp(-distance / (2 * width.factor * width.factor));
     return sum * std::exp(-log_volume_);
   }
 
@@ -80,7 +82,8 @@ class Sampler {
       const auto even = lattice_.next();
       Point deviate;
       for (int axis = 0; axis < 4; ++axis)
-        deviate[axis] = quantile(normal, std::clamp(even[static_cast<std::size_t>(axis)], 1e-12, 1 - 1e-12));
+        deviate[axis] =
+            quantile(normal, std::clamp(even[static_cast<std::size_t>(axis)], 1e-12, 1 - 1e-12));
       double left = even[4];
       double factor = widths.back().factor;
       for (const auto& width : widths) {

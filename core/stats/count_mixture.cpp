@@ -19,7 +19,9 @@ void add(std::vector<double>& probability, const CountPart& part) {
   const double share = std::clamp(part.mean / most, edge, 1 - edge);
   const double binomial = most * share * (1 - share);
   constexpr double least_rho = 1e-7; // next to a binomial, and still exact with these formulas
-  const double rho = most > 1 ? std::clamp((part.variance / binomial - 1) / (most - 1), least_rho, 0.999) : least_rho;
+  const double rho = most > 1
+                         ? std::clamp((part.variance / binomial - 1) / (most - 1), least_rho, 0.999)
+                         : least_rho;
   const double total = (1 - rho) / rho;
   const double a = share * total;
   const double b = (1 - share) * total;

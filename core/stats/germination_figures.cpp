@@ -33,13 +33,15 @@ FinalShare wilson_share(std::int64_t germinated, std::int64_t sown, double confi
   return final;
 }
 
-FinalShare group_share(const GroupFigures& figures, const std::optional<GroupShare>& share, double confidence) {
+FinalShare group_share(const GroupFigures& figures, const std::optional<GroupShare>& share,
+                       double confidence) {
   if (!share || share->trays() < 2)
     return wilson_share(figures.germinated, figures.sown, confidence);
   return {share->share(), share_range(*share, confidence), "beta-binomial, spread averaged over"};
 }
 
-Prepared prepared(std::span<const Tray> trays, const TrayGroup& group, const GerminationOptions& options) {
+Prepared prepared(std::span<const Tray> trays, const TrayGroup& group,
+                  const GerminationOptions& options) {
   Prepared made{interval_counts(trays, group.trays), {}, {}};
   if (const auto outcomes = outcomes_of(trays, group.trays); !outcomes.empty())
     made.share.emplace(outcomes);
@@ -93,7 +95,7 @@ std::optional<double> curve_test(const Prepared& a, const Prepared& b) {
   if (!family)
     return std::nullopt;
   return p_value_of_one_curve(a.counts, *a.families[*family].fit, b.counts,
-                                *b.families[*family].fit);
+                              *b.families[*family].fit);
 }
 
 std::vector<GroupComparison> comparisons_of(std::span<const Prepared> groups, double confidence) {
@@ -124,7 +126,8 @@ Result<GerminationFigures> germination_figures(std::span<const Tray> trays,
     return refuse(sound.error());
   GerminationFigures figures;
   for (std::size_t i = 0; i < trays.size(); ++i)
-    figures.trays.push_back({i, wilson_share(trays[i].germinated(), trays[i].sown, options.confidence),
+    figures.trays.push_back({i,
+                             wilson_share(trays[i].germinated(), trays[i].sown, options.confidence),
                              germination_measures(trays[i])});
   std::vector<Prepared> groups;
   for (const auto& group : groups_of(trays)) {

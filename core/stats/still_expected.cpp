@@ -5,7 +5,6 @@
 #include "core/stats/count_mixture.h"
 #include "core/stats/waiting_seed.h"
 
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -16,7 +15,7 @@ namespace {
 
 constexpr double impossible = -std::numeric_limits<double>::infinity();
 constexpr double middle_rho = 0.05;
-constexpr double least_rho = 1e-4; ///< what is less is no different to the counts
+constexpr double least_rho = 1e-4;        ///< what is less is no different to the counts
 constexpr double usual_log_shape = 1.386; // ln 4
 constexpr double spread_of_log_shape = 1;
 constexpr double spread_of_log_scale = 1.2;
@@ -50,9 +49,9 @@ class Coordinates {
     const double shifted = std::exp(at[3]);
     result.curve = {family_, up / progress.below, shape, std::exp(log_last_ - at[1] / shape)};
     result.rho = shifted - shift;
-    result.possible = progress.below > 0 && result.curve.germinable < 1 && result.curve.germinable > 0 &&
-                      result.rho > least_rho && result.rho < 0.95 && std::abs(at[1] / shape) < 50 &&
-                      std::abs(at[2]) < 12;
+    result.possible = progress.below > 0 && result.curve.germinable < 1 &&
+                      result.curve.germinable > 0 && result.rho > least_rho && result.rho < 0.95 &&
+                      std::abs(at[1] / shape) < 50 && std::abs(at[2]) < 12;
     result.log_jacobian = std::log(result.curve.germinable * (1 - up)) - at[2] + at[3];
     return result;
   }
@@ -72,11 +71,15 @@ class Coordinates {
 /// The counts, ready to be asked how likely they are.
 class Evidence {
  public:
-  Evidence(std::span<const Tray> trays, const IntervalCounts& counts) : counts_(counts), at_(counts.bounds.size()) {
+  Evidence(std::span<const Tray> trays, const IntervalCounts& counts)
+      : counts_(counts), at_(counts.bounds.size()) {
+    for (const double bound : counts.bounds)
+      log_days_.push_back(std::log(bound));
     for (const auto& tray : trays) {
       if (tray.sown == 0)
         continue;
-      const auto bound = std::ranges::lower_bound(counts.bounds, tray.last_day()) - counts.bounds.begin();
+      const auto bound =
+          std::ranges::lower_bound(counts.bounds, tray.last_day()) - counts.bounds.begin();
       ends_.push_back({static_cast<double>(tray.germinated()), static_cast<double>(tray.removed()),
                        static_cast<double>(tray.waiting())});
       bounds_.push_back(tray.waiting() > 0 ? static_cast<std::size_t>(bound) : 0);
@@ -104,8 +107,9 @@ class Evidence {
  private:
   /// ln of the share of germinable seed in each interval, summed over the seeds seen.
   double times(const Curve& curve) {
+    const double log_scale = std::log(curve.scale);
     for (std::size_t i = 1; i < at_.size(); ++i)
-      at_[i] = parts(curve.family, curve.shape * std::log(counts_.bounds[i] / curve.scale));
+      at_[i] = parts(curve.family, curve.shape * (log_days_[i] - log_scale));
     double sum = 0;
     for (const auto& cell : counts_.seen) {
       const auto& from = at_[cell.from];
@@ -117,6 +121,7 @@ class Evidence {
   }
 
   const IntervalCounts& counts_;
+  std::vector<double> log_days_; ///< of the bounds; that of 0 is not used
   std::vector<Parts> at_;
   std::vector<TrayEnd> ends_;
   std::vector<std::size_t> bounds_; ///< of each tray's last look
@@ -135,10 +140,13 @@ std::vector<Proposal> proposals_for(const FamilyFit& family, const Coordinates& 
   std::vector<Proposal> proposals;
   if (family.fit) {
     const auto& fit = *family.fit;
-    const double shape_spread = std::min(0.7, 1.3 * fit.shape_error.value_or(fit.curve.shape) / fit.curve.shape);
-    const double scale_spread = std::min(1.0, 1.3 * fit.scale_error.value_or(fit.curve.scale) / fit.curve.scale);
+    const double shape_spread =
+        std::min(0.7, 1.3 * fit.shape_error.value_or(fit.curve.shape) / fit.curve.shape);
+    const double scale_spread =
+        std::min(1.0, 1.3 * fit.scale_error.value_or(fit.curve.scale) / fit.curve.scale);
     const double shape = std::min(fit.curve.shape, 50.0);
-    const double z = std::clamp(coordinates.z_of({family.family, 1, shape, fit.curve.scale}), -8.0, 40.0);
+    const double z =
+        std::clamp(coordinates.z_of({family.family, 1, shape, fit.curve.scale}), -8.0, 40.0);
     Proposal near{{logit, z, std::log(shape), middle_of_rho}, Eigen::Matrix4d::Zero()};
     near.covariance.diagonal() << logit_variance,
         z * z * shape_spread * shape_spread + shape * shape * scale_spread * scale_spread + 0.01,
@@ -152,7 +160,8 @@ std::vector<Proposal> proposals_for(const FamilyFit& family, const Coordinates& 
   return proposals;
 }
 
-Sample sample_family(const FamilyFit& family, Evidence& evidence, const IntervalCounts& counts, double last_day) {
+Sample sample_family(const FamilyFit& family, Evidence& evidence, const IntervalCounts& counts,
+                     double last_day) {
   constexpr std::size_t points = 1400;
   const Coordinates coordinates(family.family, last_day);
   const double log_last = std::log(last_day);
@@ -171,23 +180,26 @@ Sample sample_family(const FamilyFit& family, Evidence& evidence, const Interval
 bool hopeless(const FamilyFit& family, std::span<const FamilyFit> families) {
   constexpr double so_much = 9;
   return std::ranges::any_of(families, [&](const FamilyFit& other) {
-    return other.fit && family.fit && other.fit->log_likelihood > family.fit->log_likelihood + so_much;
+    return other.fit && family.fit &&
+           other.fit->log_likelihood > family.fit->log_likelihood + so_much;
   });
 }
 
 /// Fewer parts that stand for all: evenly spaced along the summed weights.
-std::vector<CountPart> thinned(std::span<const SamplePoint> points, double family_weight, std::size_t parts) {
+std::vector<CountPart> thinned(std::span<const SamplePoint> points, double family_weight,
+                               std::size_t parts) {
   std::vector<CountPart> chosen;
   double summed = 0;
   std::size_t next = 0;
   for (const auto& point : points) {
     summed += point.weight;
     std::size_t hits = 0;
-    for (; (static_cast<double>(next) + 0.5) / static_cast<double>(parts) < summed && next < parts; ++next)
+    for (; (static_cast<double>(next) + 0.5) / static_cast<double>(parts) < summed && next < parts;
+         ++next)
       ++hits;
     if (hits > 0)
-      chosen.push_back({family_weight * static_cast<double>(hits) / static_cast<double>(parts), point.found.mean,
-                        point.found.variance});
+      chosen.push_back({family_weight * static_cast<double>(hits) / static_cast<double>(parts),
+                        point.found.mean, point.found.variance});
   }
   return chosen;
 }
@@ -222,9 +234,11 @@ StillExpected still_expected(std::span<const Tray> trays, const IntervalCounts& 
   std::vector<CountPart> parts_found;
   for (const auto& sample : samples) {
     const double weight = std::exp(sample.log_evidence - highest) / total;
-    const auto parts_here = static_cast<std::size_t>(std::ceil(weight * static_cast<double>(parts_of_all)));
+    const auto parts_here =
+        static_cast<std::size_t>(std::ceil(weight * static_cast<double>(parts_of_all)));
     if (weight > 1e-3)
-      std::ranges::move(thinned(sample.points, weight, parts_here), std::back_inserter(parts_found));
+      std::ranges::move(thinned(sample.points, weight, parts_here),
+                        std::back_inserter(parts_found));
   }
   const CountMixture more(waiting, parts_found);
   const double tail = (1 - confidence) / 2;

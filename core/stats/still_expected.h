@@ -7,7 +7,8 @@
 // number still to come in a tray is known exactly: of u seeds waiting since the last look, with g
 // germinated and r removed,
 //
-//   P(y more) ~ C(u, y) B(a + g + y, b + r + u - y) (1 - H)^y,  a = d (1-rho)/rho, b = (1-d) (1-rho)/rho,
+//   P(y more) ~ C(u, y) B(a + g + y, b + r + u - y) (1 - H)^y,  a = d (1-rho)/rho, b = (1-d)
+//   (1-rho)/rho,
 //
 // H being the progress of the curve by the last look. Nothing of d, rho and the curve is taken for
 // certain: the answer averages over all that fit the counts, and over the families of curve, each

@@ -39,7 +39,8 @@ ToCome to_come(const TrayEnd& tray, double germinable, double rho, double ahead)
       break;
   }
   const double mean = first / sum;
-  return {log_beta(a, b) - log_beta(germinable * total, (1 - germinable) * total) + std::log(sum) + log_scale,
+  return {log_beta(a, b) - log_beta(germinable * total, (1 - germinable) * total) + std::log(sum) +
+              log_scale,
           mean, second / sum - mean * mean};
 }
 
