@@ -49,7 +49,7 @@ std::optional<Candidate> candidate(const Finder& corner, const Finder& one, cons
   const double misfit = slant + uneven + 2 * stretch + 0.5 * std::log(sizes.second / sizes.first);
   if (misfit > largest_misfit || version > 10)
     return std::nullopt;
-  return Candidate{corner.middle, one.middle, two.middle, 17 + 4 * version, misfit};
+  return Candidate{corner.middle, one.middle, two.middle, 17 + 4 * version, {}, misfit};
 }
 
 } // namespace
@@ -70,6 +70,9 @@ double Candidate::module() const {
 std::vector<Candidate> find_candidates(const std::vector<Finder>& finders) {
   std::vector<Candidate> found;
   std::vector<const Finder*> near;
+  const auto place = [&](const Finder& finder) {
+    return static_cast<std::size_t>(&finder - finders.data());
+  };
   for (const auto& corner : finders) {
     near.clear();
     for (const auto& other : finders) {
@@ -81,8 +84,10 @@ std::vector<Candidate> find_candidates(const std::vector<Finder>& finders) {
     for (const auto* one : near)
       for (const auto* two : near)
         if (one != two)
-          if (const auto possible = candidate(corner, *one, *two))
+          if (auto possible = candidate(corner, *one, *two)) {
+            possible->squares = {place(corner), place(*one), place(*two)};
             found.push_back(*possible);
+          }
   }
   std::ranges::stable_sort(found, {}, &Candidate::misfit);
   return found;

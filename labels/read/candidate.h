@@ -4,6 +4,8 @@
 
 #include "labels/read/finder.h"
 
+#include <array>
+#include <cstddef>
 #include <vector>
 
 namespace coneline::labels {
@@ -15,6 +17,7 @@ struct Candidate {
   Point right;
   Point below;
   int modules = 21;
+  std::array<std::size_t, 3> squares{}; ///< which ones, by their place in the list
   double misfit = 0; ///< 0 for a perfect right angle with equal legs of a whole number of modules
 
   /// The pixels of a place given in modules from the code's own top left corner.

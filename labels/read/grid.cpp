@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/read/grid.h"
 
+#include "labels/read/pattern.h"
 #include "labels/read/straighten.h"
 
 #include <algorithm>
@@ -11,9 +12,8 @@ namespace coneline::labels {
 
 namespace {
 
-constexpr double to_middle = 3.5; // modules from a code's corner to the middle of its square
-constexpr int square = 7;         // modules a side of a square
-constexpr double least_likeness = 0.8;
+constexpr double to_middle = to_square_middle;
+constexpr int square = square_modules;
 
 /// A grid seen at a slant: its three squares lie where they lie upright, and p and q say by how
 /// much the far sides are drawn together (0 from straight above).
@@ -63,25 +63,6 @@ class Grid {
   double legs_;
 };
 
-/// 1 dark, 0 light, -1 not the same in every code.
-int common_colour(int row, int column, int modules) {
-  const bool low_row = row <= square;
-  const bool low_column = column <= square;
-  const bool high_row = row >= modules - square - 1;
-  const bool high_column = column >= modules - square - 1;
-  if ((low_row && (low_column || high_column)) || (high_row && low_column)) {
-    const int r = high_row ? modules - 1 - row : row;
-    const int c = high_column ? modules - 1 - column : column;
-    if (r == square || c == square)
-      return 0;
-    const int ring = std::max(std::abs(r - 3), std::abs(c - 3));
-    return ring == 2 ? 0 : 1;
-  }
-  if (row == 6 || column == 6)
-    return (row + column) % 2 == 0 ? 1 : 0;
-  return -1;
-}
-
 /// The lightness between dark and light in each of the three squares, and by a plane through them
 /// everywhere: light falls unevenly.
 struct Limit {
@@ -102,7 +83,7 @@ double limit_of_square(const Grid& grid, int top, int left) {
   for (int row = 0; row < square; ++row)
     for (int column = 0; column < square; ++column) {
       const double value = grid.light({}, top + row, left + column);
-      (common_colour(row, column, grid.modules()) == 1 ? dark : light) += value;
+      (dark_in_square(row, column) ? dark : light) += value;
     }
   return (dark / 33 + light / 16) / 2; // 33 of the 49 modules are dark
 }
@@ -165,20 +146,26 @@ Slant slant_of(const Grid& grid, const Limit& limit) {
   return slant;
 }
 
-double likeness(const Grid& grid, const Limit& limit, Slant slant) {
-  int alike = 0;
-  int looked_at = 0;
-  for (int row = 0; row < grid.modules(); ++row)
-    for (int column = 0; column < grid.modules(); ++column) {
-      const int colour = common_colour(row, column, grid.modules());
-      if (colour < 0)
+GridReading likeness(const Grid& grid, const Limit& limit, Slant slant) {
+  struct Share {
+    int alike = 0;
+    int of = 0;
+  };
+  Share squares;
+  Share dots;
+  const int modules = grid.modules();
+  for (int row = 0; row < modules; ++row)
+    for (int column = 0; column < modules; ++column) {
+      const auto part = common_part(row, column, modules);
+      if (part == Common::none)
         continue;
-      const bool dark =
-          grid.light(slant, row, column) < limit.at(row, column, grid.modules());
-      alike += dark == (colour == 1) ? 1 : 0;
-      ++looked_at;
+      auto& share = part == Common::dots ? dots : squares;
+      const bool dark = grid.light(slant, row, column) < limit.at(row, column, modules);
+      share.alike += dark == common_dark(row, column, modules) ? 1 : 0;
+      ++share.of;
     }
-  return static_cast<double>(alike) / looked_at;
+  return {std::nullopt, static_cast<double>(squares.alike) / squares.of,
+          static_cast<double>(dots.alike) / dots.of};
 }
 
 std::optional<Sighting> decode(const Grid& grid, const Limit& limit, Slant slant) {
@@ -207,8 +194,8 @@ GridReading read_grid(GrayView upright, int modules, int pixels) {
   const Grid grid(upright, modules, pixels);
   const auto limit = limits(grid);
   const auto slant = slant_of(grid, limit);
-  GridReading reading{std::nullopt, likeness(grid, limit, slant)};
-  if (reading.likeness < least_likeness)
+  auto reading = likeness(grid, limit, slant);
+  if (!reading.promising())
     return reading;
   // The measured slant first, then its neighbourhood: half a module at the fourth corner each.
   constexpr std::array<std::pair<int, int>, 13> tries{{{0, 0},

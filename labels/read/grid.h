@@ -11,12 +11,15 @@
 
 namespace coneline::labels {
 
-/// What the grid gave. `likeness` is the share of those modules that every QR code has alike (the
-/// squares, their borders and the dotted lines between them) that look as they should: about 0.5
-/// where there is no code.
+/// What the grid gave. Of the modules that every QR code has alike, the shares that look as they
+/// should: about 0.5 where there is no code.
 struct GridReading {
   std::optional<Sighting> seen; ///< corners in pixels of the straightened picture
-  double likeness = 0;
+  double squares = 0;           ///< the three squares and their light borders
+  double dots = 0;              ///< the two dotted lines between them
+
+  /// Whether it looks like a code enough to be worth a closer look.
+  [[nodiscard]] bool promising() const { return squares > 0.75 && dots > 0.69; }
 };
 
 /// `upright` is a straightened candidate of `modules` a side, `pixels` a module, with `kept_around`

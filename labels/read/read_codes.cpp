@@ -4,6 +4,7 @@
 #include "labels/read/candidate.h"
 #include "labels/read/decode.h"
 #include "labels/read/finder.h"
+#include "labels/read/glance.h"
 #include "labels/read/grid.h"
 #include "labels/read/parallel.h"
 #include "labels/read/straighten.h"
@@ -112,12 +113,15 @@ std::vector<Finder> all_finders(const Levels& levels) {
 
 std::optional<Read> read_candidate(const Levels& levels, const Candidate& candidate) {
   constexpr int pixels = 6;
-  constexpr double hopeless = 0.65; // likeness below which the decoder need not be asked
   const int level = levels.fitting(candidate.module());
-  const auto upright = straightened(levels.view(level), std::exp2(-level), candidate, pixels);
-  auto [seen, likeness] = read_grid(upright.view(), candidate.modules, pixels);
+  const double scale = std::exp2(-level);
+  if (!worth_reading(levels.view(level), scale, candidate))
+    return std::nullopt;
+  const auto upright = straightened(levels.view(level), scale, candidate, pixels);
+  const auto reading = read_grid(upright.view(), candidate.modules, pixels);
+  auto seen = reading.seen;
   for (const auto threshold : {Threshold::one, Threshold::local})
-    if (!seen && likeness > hopeless) {
+    if (!seen && reading.promising()) {
       auto found = decode_qr(upright.view(), threshold, 1);
       if (!found.empty())
         seen = std::move(found.front());
@@ -129,39 +133,29 @@ std::optional<Read> read_candidate(const Levels& levels, const Candidate& candid
   return Read(*std::move(seen));
 }
 
-/// Candidates for one place, best first.
-using Place = std::vector<Candidate>;
-
-std::vector<Place> places_of(const std::vector<Candidate>& candidates) {
-  std::vector<Place> places;
-  for (const auto& candidate : candidates) {
-    const double side = candidate.module() * candidate.modules;
-    const auto same = std::ranges::find_if(places, [&](const Place& place) {
-      return distance(place.front().middle(), candidate.middle()) < 0.2 * side;
+/// Reads candidates in rounds, the best fits first. What was read takes its squares with it, so
+/// that the many false triples between neighbouring labels are never looked at.
+void read_candidates(const Levels& levels, const std::vector<Candidate>& candidates,
+                     std::size_t finders, std::vector<Read>& reads) {
+  std::vector<bool> spent(finders, false);
+  auto next = candidates.begin();
+  for (const double misfit : {0.15, 0.35, 0.6, 1e9}) {
+    std::vector<const Candidate*> round;
+    for (; next != candidates.end() && next->misfit <= misfit; ++next)
+      if (std::ranges::none_of(next->squares, [&](std::size_t i) { return spent[i]; }))
+        round.push_back(&*next);
+    std::vector<std::optional<Read>> each(round.size());
+    in_parallel(static_cast<int>(round.size()), [&](int i) {
+      const auto piece = static_cast<std::size_t>(i);
+      each[piece] = read_candidate(levels, *round[piece]);
     });
-    if (same != places.end())
-      same->push_back(candidate);
-    else
-      places.push_back({candidate});
+    for (std::size_t i = 0; i < round.size(); ++i)
+      if (each[i]) {
+        add(reads, *each[i]);
+        for (const auto used : round[i]->squares)
+          spent[used] = true;
+      }
   }
-  return places;
-}
-
-std::vector<Read> read_places(const Levels& levels, const std::vector<Place>& places) {
-  std::vector<std::optional<Read>> each(places.size());
-  in_parallel(static_cast<int>(places.size()), [&](int i) {
-    const auto piece = static_cast<std::size_t>(i);
-    for (const auto& candidate : places[piece]) {
-      each[piece] = read_candidate(levels, candidate);
-      if (each[piece])
-        return;
-    }
-  });
-  std::vector<Read> reads;
-  for (const auto& read : each)
-    if (read)
-      add(reads, *read);
-  return reads;
 }
 
 } // namespace
@@ -169,7 +163,8 @@ std::vector<Read> read_places(const Levels& levels, const std::vector<Place>& pl
 std::vector<FoundCode> read_codes(GrayView picture) {
   const Levels levels(picture);
   const auto finders = all_finders(levels);
-  auto reads = read_places(levels, places_of(find_candidates(finders)));
+  std::vector<Read> reads;
+  read_candidates(levels, find_candidates(finders), finders.size(), reads);
   std::vector<FoundCode> codes;
   for (const auto& read : reads)
     codes.push_back({read.seen.text, read.seen.format, static_cast<int>(std::lround(read.middle.x)),
