@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <ctime>
 
 namespace coneline {
@@ -91,6 +92,11 @@ Date Date::plus_months(int months) const {
       std::chrono::year_month{from.year(), from.month()} + std::chrono::months{months};
   const auto last = std::chrono::year_month_day{month / std::chrono::last}.day();
   return Date(to_days(month / std::min(from.day(), last)));
+}
+
+Date Date::plus_part_months(double months) const {
+  const double whole = std::floor(months);
+  return plus_months(static_cast<int>(whole)).plus_days(static_cast<int>(std::lround((months - whole) * 30)));
 }
 
 Date Date::first_of_month() const {

@@ -134,6 +134,14 @@ std::unordered_map<book::LotId, book::PlaceId> Reading::places(std::optional<Dat
   return places;
 }
 
+std::vector<Arrival> Reading::arrivals() {
+  std::vector<Arrival> arrivals;
+  tables_.ask(sql::arrivals).each([&](const Row& row) {
+    arrivals.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("count")});
+  });
+  return arrivals;
+}
+
 std::vector<TraySown> Reading::trays_sown() {
   std::vector<TraySown> sown;
   tables_.ask(sql::trays_sown).each([&](const Row& row) {

@@ -36,6 +36,13 @@ struct TraySown {
   std::int64_t seeds = 0;
 };
 
+/// What came into a lot on a day: from its cone or purchase, or from another lot.
+struct Arrival {
+  book::LotId lot;
+  Date date;
+  std::int64_t count = 0;
+};
+
 class Tables;
 
 class Reading {
@@ -69,6 +76,7 @@ class Reading {
   /// Entries that stand: neither reversed nor a reversal. In the order of their days.
   std::vector<book::Entry> standing_entries(book::Verb verb);
 
+  std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
   std::vector<TraySown> trays_sown();
   std::vector<TrayLook> tray_looks();
 

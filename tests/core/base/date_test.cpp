@@ -29,6 +29,7 @@ TEST(Date, CountsMonthsAsACalendarDoes) {
   EXPECT_EQ(day("2026-01-31").plus_months(1).iso(), "2026-02-28");
   EXPECT_EQ(day("2024-01-31").plus_months(1).iso(), "2024-02-29");
   EXPECT_EQ(day("2026-03-15").plus_months(-3).iso(), "2025-12-15");
+  EXPECT_EQ(day("2026-01-10").plus_part_months(1.5).iso(), "2026-02-25");
   EXPECT_EQ(day("2026-03-15").first_of_month().iso(), "2026-03-01");
   EXPECT_EQ(months_between(day("2025-11-30"), day("2026-02-01")), 3);
   EXPECT_EQ(days_between(day("2024-02-28"), day("2024-03-01")), 2);

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/clean.h"
+
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+Result<Done> clean(store::Book& book, const Clean& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    auto batch = lot_of_kind(writing, wanted.batch, Kind::batch);
+    if (!batch)
+      return refuse(batch.error());
+    if (wanted.soak_days < 0)
+      return refuse(fault(fmt::format("{} days of soaking", wanted.soak_days), "Give 0 or more."));
+    auto state = state_meant(writing, *batch, std::nullopt, wanted.noted.on);
+    if (!state && !wanted.lost.none())
+      return refuse(state.error());
+    auto entry = entry_for(book::Verb::clean, wanted.noted);
+    entry.lot = batch->id;
+    entry.detail = book::Cleaning{wanted.soak_days};
+    if (!wanted.lost.none())
+      entry.movements = {
+          {{batch->id, *state}, {batch->id, book::State::lost_in_cleaning}, wanted.lost}};
+    auto id = writing.enter(entry);
+    if (!id)
+      return refuse(id.error());
+    Done done;
+    done.entries = {*id};
+    done.told = fmt::format("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value());
+    done.cautions = {poison_caution,
+                     "Eye guard with a brush on a drill; change the soaking water daily."};
+    return done;
+  });
+}
+
+} // namespace coneline::work

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/harvest.h"
+
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+
+/// A new lot with everything it begins with, in one entry.
+Result<Done> begin(store::Writing& writing, book::Lot lot, book::State from, book::State to,
+                   Count count, book::Entry entry) {
+  auto id = writing.add(lot);
+  if (!id)
+    return refuse(id.error());
+  entry.lot = *id;
+  entry.movements = {{{*id, from}, {*id, to}, count}};
+  auto entered = writing.enter(entry);
+  if (!entered)
+    return refuse(entered.error());
+  Done done;
+  done.entries = {*entered};
+  done.made = {lot.code};
+  return done;
+}
+
+} // namespace
+
+Result<Done> harvest(store::Book& book, const Harvest& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    const auto registers = writing.registers();
+    const auto* cone = book::coded(registers.cones, wanted.cone);
+    if (cone == nullptr)
+      return refuse(
+          fault(fmt::format("there is no cone {}", wanted.cone.text()), "Check the code."));
+    for (const auto& pass : writing.entries_of(cone->id))
+      if (pass.verb == book::Verb::pollinate && !writing.reversed_by(pass.id) &&
+          pass.date > wanted.noted.on)
+        return refuse(fault(fmt::format("{} was pollinated on {}, {} days after this harvest",
+                                        wanted.cone.text(), pass.date.iso(),
+                                        days_between(wanted.noted.on, pass.date)),
+                            "Check the day."));
+    auto code = writing.next_code(Kind::batch);
+    if (!code)
+      return refuse(code.error());
+    book::Lot batch;
+    batch.code = *code;
+    batch.origin = cone->id;
+    auto done = begin(writing, batch, book::State::cone, book::State::unsorted, wanted.seeds,
+                      entry_for(book::Verb::harvest, wanted.noted));
+    if (!done)
+      return done;
+    done->told =
+        fmt::format("{} from {} are batch {}", counted(wanted.seeds.value(), "seed", "seeds"),
+                    wanted.cone.text(), code->text());
+    done->cautions = {poison_caution};
+    return done;
+  });
+}
+
+Result<Done> buy_in(store::Book& book, const BuyIn& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    const auto registers = writing.registers();
+    const auto* taxon = book::named(registers.taxa, wanted.taxon);
+    if (taxon == nullptr)
+      return refuse(
+          fault(fmt::format("there is no taxon '{}'", wanted.taxon), "Enter the taxon first."));
+    auto place = place_coded(registers, wanted.place);
+    if (!place)
+      return refuse(place.error());
+    auto purchase_code = writing.next_code(Kind::purchase);
+    auto code = writing.next_code(wanted.pot ? Kind::pot_group : Kind::batch);
+    if (!purchase_code || !code)
+      return refuse(purchase_code ? code.error() : purchase_code.error());
+    auto purchase = writing.put(book::Purchase{
+        {}, *purchase_code, taxon->id, wanted.supplier, wanted.noted.on, wanted.noted.note});
+    if (!purchase)
+      return refuse(purchase.error());
+    book::Lot lot;
+    lot.code = *code;
+    lot.origin = *purchase;
+    if (wanted.pot) {
+      auto pot = pot_named(registers, *wanted.pot);
+      if (!pot)
+        return refuse(pot.error());
+      lot.pot = *pot;
+    }
+    auto entry = entry_for(book::Verb::buy_in, wanted.noted);
+    entry.place = *place;
+    auto done = begin(writing, lot, book::State::bought_in,
+                      wanted.pot ? book::State::plant : book::State::unsorted, wanted.count, entry);
+    if (!done)
+      return done;
+    done->told = fmt::format("{} from {} are {} {}",
+                             wanted.pot ? counted(wanted.count.value(), "plant", "plants")
+                                        : counted(wanted.count.value(), "seed", "seeds"),
+                             wanted.supplier, kind_word(code->kind()), code->text());
+    done->cautions = {permit_caution};
+    if (!wanted.pot)
+      done->cautions.emplace_back(poison_caution);
+    return done;
+  });
+}
+
+} // namespace coneline::work

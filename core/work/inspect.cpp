@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/inspect.h"
+
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+
+Result<void> sown_by(store::Reading& reading, const book::Lot& tray, Date day) {
+  for (const auto& entry : reading.entries_of(tray.id))
+    if (entry.verb == book::Verb::sow && !reading.reversed_by(entry.id)) {
+      if (entry.date <= day)
+        return {};
+      return refuse(
+          fault(fmt::format("{} was sown on {}, {} days after this look", tray.code.text(),
+                            entry.date.iso(), days_between(day, entry.date)),
+                "Check the day."));
+    }
+  return refuse(
+      fault(fmt::format("{} was never sown, or its sowing was reversed", tray.code.text()),
+            "Check the code."));
+}
+
+std::string found(const Inspect& wanted) {
+  std::string text;
+  const auto add = [&](Count count, std::string_view one, std::string_view many) {
+    if (!count.none())
+      text += (text.empty() ? "" : ", ") + counted(count.value(), one, many);
+  };
+  add(wanted.roots, "new root", "new roots");
+  add(wanted.leaves, "first leaf", "first leaves");
+  add(wanted.dead, "dead seed out", "dead seeds out");
+  return text.empty() ? "nothing new" : text;
+}
+
+} // namespace
+
+Result<Done> inspect(store::Book& book, const Inspect& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    auto tray = lot_of_kind(writing, wanted.tray, Kind::tray);
+    if (!tray)
+      return refuse(tray.error());
+    if (auto is = sown_by(writing, *tray, wanted.noted.on); !is)
+      return refuse(is.error());
+    const auto roots_before = held(writing, tray->id, book::State::root, wanted.noted.on);
+    const auto with_root = std::min(wanted.leaves.value(), roots_before + wanted.roots.value());
+    auto entry = entry_for(book::Verb::inspect, wanted.noted);
+    entry.lot = tray->id;
+    const auto move = [&](book::State from, book::State to, std::int64_t count) {
+      if (count > 0)
+        entry.movements.push_back({{tray->id, from}, {tray->id, to}, Count::sure(count)});
+    };
+    move(book::State::sown, book::State::root, wanted.roots.value());
+    move(book::State::root, book::State::leaf, with_root);
+    move(book::State::sown, book::State::leaf, wanted.leaves.value() - with_root);
+    move(book::State::sown, book::State::dead, wanted.dead.value());
+    auto id = writing.enter(entry);
+    if (!id)
+      return refuse(id.error());
+    Done done;
+    done.entries = {*id};
+    done.told = fmt::format("{} in {}", found(wanted), wanted.tray.text());
+    return done;
+  });
+}
+
+} // namespace coneline::work

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/keep.h"
+
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+
+/// From the taxon's after-ripening, counted from the harvest, where the grower gave no dates.
+void fill_in_dates(store::Reading& reading, const book::Lot& batch, book::Keeping& keeping,
+                   Date day) {
+  const auto* cone = std::get_if<book::ConeId>(&batch.origin);
+  if (keeping.until_from || keeping.until_to || cone == nullptr)
+    return;
+  const auto registers = reading.registers();
+  const auto& after =
+      registers.taxon(registers.plant(registers.cone(*cone).plant).taxon).after_ripening.value;
+  if (!after)
+    return;
+  Date ripe = day;
+  for (const auto& entry : reading.entries_of(batch.id))
+    if (entry.verb == book::Verb::harvest)
+      ripe = std::min(ripe, entry.date);
+  keeping.until_from = std::max(day, ripe.plus_part_months(after->low));
+  keeping.until_to = std::max(day, ripe.plus_part_months(after->high));
+}
+
+Result<void> in_order(const book::Keeping& keeping, Date day) {
+  for (const auto& end : {keeping.until_from, keeping.until_to})
+    if (end && *end < day)
+      return refuse(fault(fmt::format("kept from {} until {}, {} days earlier", day.iso(),
+                                      end->iso(), days_between(*end, day)),
+                          "Check the dates."));
+  if (keeping.until_from && keeping.until_to && *keeping.until_to < *keeping.until_from)
+    return refuse(fault(fmt::format("the end runs from {} back to {}", keeping.until_from->iso(),
+                                    keeping.until_to->iso()),
+                        "Put the earlier date first."));
+  return {};
+}
+
+} // namespace
+
+Result<Done> keep(store::Book& book, const Keep& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    auto batch = lot_of_kind(writing, wanted.batch, Kind::batch);
+    if (!batch)
+      return refuse(batch.error());
+    std::int64_t seeds = 0;
+    for (const auto& balance : writing.balances_of(batch->id, wanted.noted.on))
+      if (book::standing(balance.account.state) == book::Standing::on_hand)
+        seeds += balance.count;
+    if (seeds == 0)
+      return refuse(
+          fault(fmt::format("{} has no seed on {}", wanted.batch.text(), wanted.noted.on.iso()),
+                "Check code and day."));
+    book::Keeping keeping{wanted.store, wanted.celsius, wanted.until_from, wanted.until_to};
+    if (auto is = in_order(keeping, wanted.noted.on); !is)
+      return refuse(is.error());
+    fill_in_dates(writing, *batch, keeping, wanted.noted.on);
+    auto place = place_coded(writing.registers(), wanted.place);
+    if (!place)
+      return refuse(place.error());
+    auto entry = entry_for(book::Verb::store, wanted.noted);
+    entry.lot = batch->id;
+    entry.place = *place;
+    entry.detail = keeping;
+    auto id = writing.enter(entry);
+    if (!id)
+      return refuse(id.error());
+    Done done;
+    done.entries = {*id};
+    done.told = fmt::format(
+        "{} of {} put by: {}{}", counted(seeds, "seed", "seeds"), wanted.batch.text(), wanted.store,
+        keeping.until_from ? ", to look at from " + keeping.until_from->iso() : "");
+    return done;
+  });
+}
+
+} // namespace coneline::work

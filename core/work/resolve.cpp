@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+template <class Row>
+std::string names_of(const std::vector<Row>& rows) {
+  std::string names;
+  for (const auto& row : rows)
+    names += (names.empty() ? "" : ", ") + row.name;
+  return names.empty() ? "none yet" : names;
+}
+} // namespace
+
+Result<book::PotId> pot_named(const book::Registers& registers, const std::string& name) {
+  if (const auto* pot = book::named(registers.pots, name))
+    return pot->id;
+  return refuse(fault(fmt::format("there is no pot or tray called '{}'", name),
+                      fmt::format("The book has: {}.", names_of(registers.pots))));
+}
+
+Result<std::optional<book::MixId>> mix_named(const book::Registers& registers,
+                                             const std::optional<std::string>& name) {
+  if (!name)
+    return std::nullopt;
+  if (const auto* mix = book::named(registers.mixes, *name))
+    return mix->id;
+  return refuse(fault(fmt::format("there is no mix called '{}'", *name),
+                      fmt::format("The book has: {}.", names_of(registers.mixes))));
+}
+
+Result<std::optional<book::PlaceId>> place_coded(const book::Registers& registers,
+                                                 const std::optional<Code>& code) {
+  if (!code)
+    return std::nullopt;
+  if (code->series() != registers.title.series)
+    return refuse(fault(fmt::format("{} is the label of another book", code->text()),
+                        "Open the book it belongs to."));
+  if (const auto* place = book::coded(registers.places, *code))
+    return place->id;
+  return refuse(fault(fmt::format("there is no place {}", code->text()),
+                      fmt::format("The book has: {}.", names_of(registers.places))));
+}
+
+Result<book::Lot> lot_of_kind(store::Reading& reading, const Code& code, Kind kind) {
+  if (code.kind() != kind)
+    return refuse(fault(
+        fmt::format("{} is a {}, not a {}", code.text(), kind_word(code.kind()), kind_word(kind)),
+        fmt::format("Give the code of a {}.", kind_word(kind))));
+  return reading.lot(code);
+}
+
+std::int64_t held(store::Reading& reading, book::LotId lot, book::State state, Date day) {
+  for (const auto& balance : reading.balances_of(lot, day))
+    if (balance.account.state == state)
+      return balance.count;
+  return 0;
+}
+
+Result<book::State> state_meant(store::Reading& reading, const book::Lot& lot,
+                                std::optional<book::State> given, Date day) {
+  if (given) {
+    if (book::standing(*given) == book::Standing::on_hand && book::holds(lot.code.kind(), *given))
+      return *given;
+    return refuse(fault(fmt::format("a {} holds nothing that is '{}'", kind_word(lot.code.kind()),
+                                    book::word(*given))));
+  }
+  std::vector<book::State> there;
+  std::string words;
+  for (const auto& balance : reading.balances_of(lot.id, day))
+    if (book::standing(balance.account.state) == book::Standing::on_hand) {
+      there.push_back(balance.account.state);
+      words += fmt::format("{}{} '{}'", words.empty() ? "" : ", ", balance.count,
+                           book::word(balance.account.state));
+    }
+  if (there.empty())
+    return refuse(fault(fmt::format("{} holds nothing on {}", lot.code.text(), day.iso()),
+                        "Check the code and the day."));
+  if (there.size() > 1)
+    return refuse(fault(fmt::format("{} holds {}", lot.code.text(), words), "Say which is meant."));
+  return there.front();
+}
+
+book::Entry entry_for(book::Verb verb, const Noted& noted) {
+  book::Entry entry;
+  entry.verb = verb;
+  entry.date = noted.on;
+  entry.who = noted.who;
+  entry.note = noted.note;
+  return entry;
+}
+
+std::string counted(std::int64_t count, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+} // namespace coneline::work

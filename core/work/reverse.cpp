@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/reverse.h"
+
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+std::string told(store::Reading& reading, const book::Entry& entry) {
+  std::string back;
+  for (const auto& [from, to, count] : entry.movements)
+    back += fmt::format("{}{} from '{}'{} back to '{}'{}", back.empty() ? ": " : "; ",
+                        count.value(), book::word(to.state),
+                        from.lot == to.lot ? "" : " of " + reading.lot(to.lot).code.text(),
+                        book::word(from.state), " of " + reading.lot(from.lot).code.text());
+  return fmt::format("{} on {}{}", book::word(entry.verb), entry.date.iso(), back);
+}
+
+Result<Done> reverse(store::Book& book, const Reverse& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    auto first = writing.entry(wanted.entry);
+    if (!first)
+      return refuse(first.error());
+    auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
+    entry.lot = first->lot;
+    entry.cone = first->cone;
+    entry.reverses = first->id;
+    entry.movements = first->movements;
+    for (auto& movement : entry.movements)
+      std::swap(movement.from, movement.to);
+    auto id = writing.enter(entry);
+    if (!id)
+      return refuse(id.error());
+    Done done;
+    done.entries = {*id};
+    done.told = "reversed: " + told(writing, *first);
+    return done;
+  });
+}
+
+} // namespace coneline::work

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/sow.h"
+
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+
+/// What judged the seed: the last sorting that stands.
+book::SeedTest last_test(store::Reading& reading, const book::Lot& batch) {
+  auto test = book::SeedTest::none;
+  for (const auto& entry : reading.entries_of(batch.id))
+    if (entry.verb == book::Verb::sort && !reading.reversed_by(entry.id))
+      test = std::get<book::Sorting>(entry.detail).test;
+  return test;
+}
+
+book::Judged judged_in(book::State state) {
+  switch (state) {
+  case book::State::judged_filled:
+    return book::Judged::filled;
+  case book::State::judged_empty:
+    return book::Judged::empty;
+  default:
+    return book::Judged::not_judged;
+  }
+}
+
+Result<book::State> seed_meant(store::Reading& reading, const book::Lot& batch, const Sow& wanted) {
+  if (wanted.from)
+    return state_meant(reading, batch, wanted.from, wanted.noted.on);
+  return held(reading, batch.id, book::State::judged_filled, wanted.noted.on) > 0
+             ? book::State::judged_filled
+             : book::State::unsorted;
+}
+
+Result<void> room_for(const book::Pot& pot, const Sow& wanted) {
+  if (wanted.trays < 1)
+    return refuse(fault(fmt::format("{} trays", wanted.trays), "Give at least one."));
+  if (wanted.seeds.value() < wanted.trays)
+    return refuse(fault(fmt::format("{} in {} trays leaves {} of them empty",
+                                    counted(wanted.seeds.value(), "seed", "seeds"), wanted.trays,
+                                    wanted.trays - wanted.seeds.value()),
+                        "Take fewer trays."));
+  const auto cells = static_cast<std::int64_t>(pot.cells) * wanted.trays;
+  if (pot.cells > 1 && wanted.seeds.value() > cells)
+    return refuse(
+        fault(fmt::format("{} of '{}' have {} cells, and {} seeds are to be sown: {} too many",
+                          wanted.trays, pot.name, cells, wanted.seeds.value(),
+                          wanted.seeds.value() - cells),
+              "Take more trays."));
+  return {};
+}
+
+} // namespace
+
+Result<Done> sow(store::Book& book, const Sow& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    const auto registers = writing.registers();
+    auto batch = lot_of_kind(writing, wanted.batch, Kind::batch);
+    if (!batch)
+      return refuse(batch.error());
+    auto from = seed_meant(writing, *batch, wanted);
+    if (!from)
+      return refuse(from.error());
+    auto pot = pot_named(registers, wanted.pot);
+    auto mix = mix_named(registers, wanted.mix);
+    auto place = place_coded(registers, wanted.place);
+    if (!pot)
+      return refuse(pot.error());
+    if (!mix)
+      return refuse(mix.error());
+    if (!place)
+      return refuse(place.error());
+    if (auto room = room_for(registers.pot(*pot), wanted); !room)
+      return refuse(room.error());
+    Done done;
+    const auto test =
+        *from == book::State::unsorted ? book::SeedTest::none : last_test(writing, *batch);
+    for (int i = 0; i < wanted.trays; ++i) {
+      const auto share =
+          wanted.seeds.value() / wanted.trays + (i < wanted.seeds.value() % wanted.trays ? 1 : 0);
+      auto code = writing.next_code(Kind::tray);
+      if (!code)
+        return refuse(code.error());
+      auto tray = writing.add({{}, *code, batch->origin, judged_in(*from), test, *pot, *mix, {}});
+      if (!tray)
+        return refuse(tray.error());
+      auto entry = entry_for(book::Verb::sow, wanted.noted);
+      entry.lot = *tray;
+      entry.place = *place;
+      entry.movements = {{{batch->id, *from}, {*tray, book::State::sown}, Count::sure(share)}};
+      auto id = writing.enter(entry);
+      if (!id)
+        return refuse(id.error());
+      done.entries.push_back(*id);
+      done.made.push_back(*code);
+    }
+    done.told = fmt::format(
+        "{} of {} sown in {}: {}", counted(wanted.seeds.value(), "seed", "seeds"),
+        wanted.batch.text(), counted(wanted.trays, "tray", "trays"),
+        done.made.size() == 1 ? done.made.front().text()
+                              : done.made.front().text() + " to " + done.made.back().text());
+    done.cautions = {dust_caution,
+                     "Bottom heat: a protected circuit, and the thermostat's probe in the medium."};
+    return done;
+  });
+}
+
+} // namespace coneline::work
