@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "line_rows.h"
 
+#include "entry_words.h"
 #include "wording.h"
 
 #include "core/work/line_back.h"
-#include "core/work/reverse.h"
-
 #include <QStringList>
 
 namespace coneline::window {
@@ -74,7 +73,7 @@ std::vector<Rows::Row> history_rows(Session& session, const Code& code) {
     std::vector<Rows::Row> all;
     for (const auto& entry : entries_of(reading, session.standing(), code)) {
       const auto reversed = reading.reversed_by(entry.id).has_value();
-      auto told = text(work::told(reading, entry));
+      auto told = said(reading, session.standing().registers, entry);
       if (reversed)
         told += QStringLiteral(" (taken back)");
       all.push_back({qlonglong(entry.id.value), shown(entry.date), told, text(entry.note),

@@ -6,7 +6,7 @@
 
 namespace coneline::window {
 
-/// Columns: code, what, day, in, through, here, elsewhere (counts), lost, kept (words), share (of
+/// Columns: code, what, day, came, through, here, elsewhere (counts), lost, kept (words), share (of
 /// the widest step, 0 to 1). From the cone down; empty for what is no lot.
 std::vector<Rows::Row> line_rows(Session& session, const Code& code);
 

@@ -11,7 +11,7 @@ namespace coneline::window {
 
 LotSheet::LotSheet(QObject* parent)
     : QObject(parent),
-      line_({"code", "what", "day", "in", "through", "here", "elsewhere", "lost", "kept", "share"},
+      line_({"code", "what", "day", "came", "through", "here", "elsewhere", "lost", "kept", "share"},
             this),
       history_({"entry", "day", "told", "note", "reversible"}, this),
       here_({"code", "heading", "what", "place", "due", "ended"}, this) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "entry_words.h"
 #include "wording.h"
 
 #include "core/work/reverse.h"
@@ -146,10 +147,11 @@ void Session::read_anew() {
 }
 
 void Session::recall_last() {
-  const auto last = ask([](store::Reading& reading) -> std::optional<std::pair<QString, book::EntryId>> {
+  using Last = std::optional<std::pair<QString, book::EntryId>>;
+  const auto last = ask([this](store::Reading& reading) -> Last {
     for (const auto& entry : reading.last_entries(1))
       if (!entry.reverses && !reading.reversed_by(entry.id))
-        return std::pair(text(work::told(reading, entry)), entry.id);
+        return std::pair(said(reading, standing_.registers, entry), entry.id);
     return std::nullopt;
   });
   if (last && *last) {
@@ -165,6 +167,10 @@ bool Session::is_empty() const {
 
 QString Session::name() const {
   return text(standing_.registers.title.name);
+}
+
+QString Session::path() const {
+  return book_ ? QString::fromStdString(book_->path().string()) : QString();
 }
 
 QString Session::today_shown() const {

@@ -67,6 +67,7 @@ class Session : public QObject {
   [[nodiscard]] bool is_open() const { return book_.has_value(); }
   [[nodiscard]] bool is_empty() const;
   [[nodiscard]] QString name() const;
+  [[nodiscard]] QString path() const; ///< of the open book; empty where none is
   [[nodiscard]] bool invented() const { return standing_.registers.title.invented; }
   [[nodiscard]] QString today_shown() const;
   [[nodiscard]] QString told() const { return told_; }
