@@ -2,6 +2,7 @@
 // The front door: puts the rooms together. Without a subcommand it opens the window.
 #include "core/commands/command_line.h"
 #include "core/commands/commands.h"
+#include "labels/commands/commands.h"
 #include "qml/window.h"
 
 #include <iostream>
@@ -12,5 +13,6 @@ int main(int argc, char** argv) {
     return coneline::window::run(argc, argv, *wanted);
   coneline::commands::CommandLine command_line(std::cout, std::cerr);
   coneline::commands::add_core_commands(command_line);
+  coneline::labels::add_label_commands(command_line);
   return command_line.run(arguments).value_or(0);
 }

@@ -96,7 +96,8 @@ Date Date::plus_months(int months) const {
 
 Date Date::plus_part_months(double months) const {
   const double whole = std::floor(months);
-  return plus_months(static_cast<int>(whole)).plus_days(static_cast<int>(std::lround((months - whole) * 30)));
+  return plus_months(static_cast<int>(whole))
+      .plus_days(static_cast<int>(std::lround((months - whole) * 30)));
 }
 
 Date Date::first_of_month() const {

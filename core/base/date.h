@@ -37,7 +37,8 @@ class Date {
   /// The same day of the month some months on; the last day of the month where that day does not
   /// exist.
   [[nodiscard]] Date plus_months(int months) const;
-  /// Whole months by the calendar, a part of a month as that part of 30 days; for ranges such as 1.5 months.
+  /// Whole months by the calendar, a part of a month as that part of 30 days; for ranges such
+  /// as 1.5 months.
   [[nodiscard]] Date plus_part_months(double months) const;
   [[nodiscard]] Date first_of_month() const;
 

@@ -134,6 +134,23 @@ std::unordered_map<book::LotId, book::PlaceId> Reading::places(std::optional<Dat
   return places;
 }
 
+std::vector<Flow> Reading::flows(const book::Origin& origin) {
+  const auto* cone = std::get_if<book::ConeId>(&origin);
+  const auto* purchase = std::get_if<book::PurchaseId>(&origin);
+  std::vector<Flow> flows;
+  tables_.ask(sql::flows_of_origin)
+      .with(cone != nullptr ? std::optional(*cone) : std::nullopt)
+      .with(purchase != nullptr ? std::optional(*purchase) : std::nullopt)
+      .each([&](const Row& row) {
+        flows.push_back(
+            {{book::LotId{row.whole("from_lot")}, row.one_of<book::State>("from_state")},
+             {book::LotId{row.whole("to_lot")}, row.one_of<book::State>("to_state")},
+             row.date("first"),
+             row.whole("count")});
+      });
+  return flows;
+}
+
 std::vector<Arrival> Reading::arrivals() {
   std::vector<Arrival> arrivals;
   tables_.ask(sql::arrivals).each([&](const Row& row) {
@@ -142,19 +159,19 @@ std::vector<Arrival> Reading::arrivals() {
   return arrivals;
 }
 
-std::vector<TraySown> Reading::trays_sown() {
+std::vector<TraySown> Reading::trays_sown(std::optional<Date> day) {
   std::vector<TraySown> sown;
-  tables_.ask(sql::trays_sown).each([&](const Row& row) {
+  tables_.ask(sql::trays_sown).with(up_to(day)).each([&](const Row& row) {
     sown.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("seeds")});
   });
   return sown;
 }
 
-std::vector<TrayLook> Reading::tray_looks() {
+std::vector<TrayLook> Reading::tray_looks(std::optional<Date> day) {
   std::vector<TrayLook> looks;
-  tables_.ask(sql::tray_looks).each([&](const Row& row) {
+  tables_.ask(sql::tray_looks).with(up_to(day)).each([&](const Row& row) {
     looks.push_back({book::LotId{row.whole("lot_id")}, row.date("date"), row.whole("germinated"),
-                     row.whole("leaves"), row.whole("removed")});
+                     row.whole("leaves"), row.whole("straight_to_leaf"), row.whole("removed")});
   });
   return looks;
 }

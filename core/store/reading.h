@@ -24,9 +24,10 @@ struct Balance {
 struct TrayLook {
   book::LotId tray;
   Date date;
-  std::int64_t germinated = 0; ///< seeds whose root or first leaf was seen for the first time
-  std::int64_t leaves = 0;     ///< first leaves, of roots seen before or not
-  std::int64_t removed = 0;    ///< ungerminated seeds taken out, dead or missing
+  std::int64_t germinated = 0;       ///< seeds whose root or first leaf was seen for the first time
+  std::int64_t leaves = 0;           ///< first leaves, of roots seen before or not
+  std::int64_t straight_to_leaf = 0; ///< of both: the root was not seen before the leaf
+  std::int64_t removed = 0;          ///< ungerminated seeds taken out, dead or missing
 };
 
 /// Seed coming into a tray.
@@ -34,6 +35,14 @@ struct TraySown {
   book::LotId tray;
   Date date; ///< the first day
   std::int64_t seeds = 0;
+};
+
+/// All that went from one account to another, by entries that stand.
+struct Flow {
+  book::Account from;
+  book::Account to;
+  Date first; ///< the first day
+  std::int64_t count = 0;
 };
 
 /// What came into a lot on a day: from its cone or purchase, or from another lot.
@@ -76,9 +85,12 @@ class Reading {
   /// Entries that stand: neither reversed nor a reversal. In the order of their days.
   std::vector<book::Entry> standing_entries(book::Verb verb);
 
+  /// What went between the accounts of all lots of one cone or purchase, by first days.
+  std::vector<Flow> flows(const book::Origin& origin);
+  /// Both without what was entered for later days.
+  std::vector<TraySown> trays_sown(std::optional<Date> day = std::nullopt);
+  std::vector<TrayLook> tray_looks(std::optional<Date> day = std::nullopt);
   std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
-  std::vector<TraySown> trays_sown();
-  std::vector<TrayLook> tray_looks();
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }

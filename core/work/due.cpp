@@ -6,7 +6,6 @@
 #include <climits>
 #include <fmt/format.h>
 
-
 namespace coneline::work {
 
 namespace {

@@ -25,7 +25,8 @@ bool exists(store::Reading& reading, const book::Registers& registers, const Cod
   return false;
 }
 
-Result<Code> find_code(store::Reading& reading, const book::Registers& registers, std::string_view typed) {
+Result<Code> find_code(store::Reading& reading, const book::Registers& registers,
+                       std::string_view typed) {
   auto code = Code::parse(typed);
   if (!code) {
     std::vector<Code> likely;
@@ -37,12 +38,14 @@ Result<Code> find_code(store::Reading& reading, const book::Registers& registers
     return code;
   }
   if (code->series() != registers.title.series)
-    return refuse(fault(fmt::format("{} is the label of another book: its series is {}, this book's is {}", code->text(),
-                                    code->series(), registers.title.series),
-                        "Open the book it belongs to."));
+    return refuse(
+        fault(fmt::format("{} is the label of another book: its series is {}, this book's is {}",
+                          code->text(), code->series(), registers.title.series),
+              "Open the book it belongs to."));
   if (!exists(reading, registers, *code))
-    return refuse(fault(fmt::format("there is no {} {} in this book", kind_word(code->kind()), code->text()),
-                        "Check the code, or the book."));
+    return refuse(
+        fault(fmt::format("there is no {} {} in this book", kind_word(code->kind()), code->text()),
+              "Check the code, or the book."));
   return code;
 }
 

@@ -13,8 +13,9 @@ namespace coneline::work {
 /// Whether something in this book has the code.
 bool exists(store::Reading& reading, const book::Registers& registers, const Code& code);
 
-/// Fails: no code at all, a wrong character (the fault offers the code meant when just one of this book fits), the label of
-/// another book, a code that nothing here has.
-Result<Code> find_code(store::Reading& reading, const book::Registers& registers, std::string_view typed);
+/// Fails: no code at all, a wrong character (the fault offers the code meant when just one of this
+/// book fits), the label of another book, a code that nothing here has.
+Result<Code> find_code(store::Reading& reading, const book::Registers& registers,
+                       std::string_view typed);
 
 } // namespace coneline::work

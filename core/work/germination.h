@@ -16,7 +16,8 @@ struct Observed {
   double day = 0;
   std::int64_t germinated = 0; ///< root, or leaf without a root seen before
   std::int64_t leaves = 0;
-  std::int64_t removed = 0; ///< ungerminated seed taken out or missing
+  std::int64_t straight_to_leaf = 0; ///< of both: the root was not seen before the leaf
+  std::int64_t removed = 0;          ///< ungerminated seed taken out or missing
 };
 
 struct ObservedTray {

@@ -18,7 +18,7 @@ struct LineStep {
   std::int64_t in = 0;           ///< seeds or plants that came in
   std::int64_t on_hand = 0;      ///< still in this lot
   std::int64_t passed_on = 0;    ///< gone on into other lots
-  std::int64_t to_this_line = 0; ///< of those, into the next step shown
+  std::int64_t to_this_line = 0; ///< of those, into the steps shown below it
   std::map<book::State, std::int64_t> ended; ///< by end; unexplained may be below zero
 };
 

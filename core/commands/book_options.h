@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Options that commands with a book share: which book, and for verbs the day, the person and the
+// note.
+
+#include "core/commands/command_line.h"
+#include "core/store/book.h"
+#include "core/work/verb_done.h"
+
+#include <string>
+
+namespace coneline::commands {
+
+struct BookOption {
+  std::string path;
+  /// --book FILE, or the environment variable CONELINE_BOOK.
+  void add_to(CLI::App& command);
+  [[nodiscard]] Result<store::Book> open(store::Access access) const;
+};
+
+struct NotedOptions {
+  std::string on;
+  std::string who;
+  std::string note;
+  /// --on DATE (today when left out), --who, --note.
+  void add_to(CLI::App& command);
+  [[nodiscard]] Result<work::Noted> noted() const;
+};
+
+/// A date given as an option; today when empty.
+Result<Date> date_or_today(const std::string& given, std::string_view option);
+
+/// A code as typed, which something in the book must have.
+Result<Code> code_given(store::Book& book, const std::string& typed);
+Result<std::optional<Code>> code_given(store::Book& book, const std::optional<std::string>& typed);
+
+/// One of a closed set of words, when given.
+template <class Set>
+Result<std::optional<Set>> word_given(const std::string& given) {
+  if (given.empty())
+    return std::nullopt;
+  auto read = book::read_word<Set>(given);
+  if (!read)
+    return refuse(read.error());
+  return *read;
+}
+
+/// What a verb did, as an answer.
+Answer answer(const work::Done& done);
+
+} // namespace coneline::commands

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/commands/book_options.h"
+#include "core/commands/commands.h"
+#include "core/store/proof.h"
+
+#include <memory>
+
+namespace coneline::commands {
+
+namespace {
+
+Answer answer(const store::Proof& proof, const std::string& path) {
+  Answer given;
+  given.at_fault = !proof.holds();
+  given.json = {{"book", path},
+                {"proven", proof.holds()},
+                {"lots", proof.lots},
+                {"origins", proof.origins},
+                {"entries", proof.entries},
+                {"movements", proof.movements},
+                {"accounts", proof.accounts},
+                {"reversals", proof.reversals},
+                {"seeds_in", proof.seeds_in},
+                {"on_hand", proof.on_hand},
+                {"ended", proof.ended},
+                {"unexplained", proof.unexplained},
+                {"faults", proof.faults}};
+  if (proof.holds()) {
+    given.table = fmt::format(
+        "{}: proven\n"
+        "  the file is whole, with all its guards\n"
+        "  {} movements in {} entries balance, {} of the entries reversals that mirror\n"
+        "  {} accounts, none below zero on any day\n"
+        "  {} seeds and plants in = {} on hand + {} ended ({} unexplained)\n"
+        "  {} lots lead back to {} cones and purchases\n",
+        path, proof.movements, proof.entries, proof.reversals, proof.accounts, proof.seeds_in,
+        proof.on_hand, proof.ended, proof.unexplained, proof.lots, proof.origins);
+    return given;
+  }
+  given.table = fmt::format("{}: {} faults\n", path, proof.faults.size());
+  for (const auto& fault : proof.faults)
+    given.table += "  " + fault + "\n";
+  given.table += "Take the newest good copy, and keep this file to see what happened.\n";
+  return given;
+}
+
+} // namespace
+
+void add_check(CommandLine& line) {
+  auto option = std::make_shared<BookOption>();
+  auto& command =
+      line.add("check", "Prove a book: every seed accounted for", [option]() -> Result<Answer> {
+        auto book = option->open(store::Access::read);
+        if (!book)
+          return refuse(book.error());
+        return store::prove(*book).map(
+            [&](const store::Proof& proof) { return answer(proof, option->path); });
+      });
+  option->add_to(command);
+}
+
+} // namespace coneline::commands

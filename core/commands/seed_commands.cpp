@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The verbs from the cone to the tray: pollinate, harvest, buy-in, clean, sort, open, store, sow.
+#include "core/base/number.h"
+#include "core/commands/commands.h"
+#include "core/commands/first_fault.h"
+#include "core/commands/verb_command.h"
+#include "core/work/clean.h"
+#include "core/work/harvest.h"
+#include "core/work/keep.h"
+#include "core/work/pollinate.h"
+#include "core/work/sort.h"
+#include "core/work/sow.h"
+
+namespace coneline::commands {
+
+namespace {
+
+struct PollinateOptions {
+  std::string target;
+  std::string method = "dry";
+  std::vector<std::string> pollen;
+  bool unknown_father = false;
+
+  void define(CLI::App& command) {
+    command.add_option("target", target, "The cone, or the female plant whose new cone it is")
+        ->required();
+    command.add_option("--method", method, "dry or wet")->capture_default_str();
+    command.add_option(
+        "--pollen", pollen,
+        "A pollen lot, with its millilitres: L171X or L171X=0.5; repeat for several");
+    command.add_flag("--unknown-father", unknown_father,
+                     "Some of the pollen came from nobody knows where");
+  }
+
+  static Result<work::PollenGiven> pollen_given(store::Book& book, const std::string& text) {
+    const auto equals = text.find('=');
+    auto lot = code_given(book, text.substr(0, equals));
+    if (!lot)
+      return refuse(lot.error());
+    if (equals == std::string::npos)
+      return work::PollenGiven{*lot, std::nullopt};
+    auto amount = parse_real(text.substr(equals + 1));
+    if (!amount)
+      return refuse(amount.error());
+    return work::PollenGiven{*lot, *amount};
+  }
+
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, target);
+    auto way = book::read_word<book::PollinationMethod>(method);
+    if (const auto wrong = first_fault(code, way))
+      return refuse(*wrong);
+    work::Pollinate wanted{*code, *way, {}, std::move(noted)};
+    for (const auto& text : pollen) {
+      auto given = pollen_given(book, text);
+      if (!given)
+        return refuse(given.error());
+      wanted.pollen.push_back(*given);
+    }
+    if (unknown_father)
+      wanted.pollen.push_back({});
+    return work::pollinate(book, wanted);
+  }
+};
+
+struct HarvestOptions {
+  std::string cone;
+  std::int64_t seeds = 0;
+
+  void define(CLI::App& command) {
+    command.add_option("cone", cone, "The ripe cone")->required();
+    command.add_option("--seeds", seeds, "Seeds counted")->required();
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, cone);
+    auto count = Count::of(seeds);
+    if (const auto wrong = first_fault(code, count))
+      return refuse(*wrong);
+    return work::harvest(book, {*code, *count, std::move(noted)});
+  }
+};
+
+struct BuyInOptions {
+  std::string taxon;
+  std::string from;
+  std::int64_t count = 0;
+  std::optional<std::string> pot;
+  std::optional<std::string> place;
+
+  void define(CLI::App& command) {
+    command.add_option("taxon", taxon, "The taxon's name")->required();
+    command.add_option("--from", from, "The supplier")->required();
+    command.add_option("--count", count, "Seeds, or plants when --pot is given")->required();
+    command.add_option("--pot", pot, "The pot the plants stand in");
+    command.add_option("--place", place, "Where they stand");
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto number = Count::of(count);
+    auto at = code_given(book, place);
+    if (const auto wrong = first_fault(number, at))
+      return refuse(*wrong);
+    return work::buy_in(book, {taxon, from, *number, pot, *at, std::move(noted)});
+  }
+};
+
+struct CleanOptions {
+  std::string batch;
+  int soak_days = 0;
+  std::int64_t lost = 0;
+
+  void define(CLI::App& command) {
+    command.add_option("batch", batch, "The batch")->required();
+    command.add_option("--soak-days", soak_days, "Days in water, changed daily");
+    command.add_option("--lost", lost, "Seeds broken or lost on the way");
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, batch);
+    auto count = Count::of(lost);
+    if (const auto wrong = first_fault(code, count))
+      return refuse(*wrong);
+    return work::clean(book, {*code, soak_days, *count, std::move(noted)});
+  }
+};
+
+struct SortOptions {
+  std::string batch;
+  std::string from = "unsorted";
+  std::string test = "float";
+  std::int64_t filled = 0;
+  std::int64_t empty = 0;
+
+  void define(CLI::App& command) {
+    command.add_option("batch", batch, "The batch")->required();
+    command.add_option("--test", test, "eye, float, shake or x-ray")->capture_default_str();
+    command.add_option("--filled", filled, "Seeds judged filled: the sinkers of a float test");
+    command.add_option("--empty", empty, "Seeds judged empty: the floaters");
+    command
+        .add_option("--from", from,
+                    "unsorted, or 'judged filled' or 'judged empty' when tested again")
+        ->capture_default_str();
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, batch);
+    auto state = book::read_word<book::State>(from);
+    auto by = book::read_word<book::SeedTest>(test);
+    auto good = Count::of(filled);
+    auto bad = Count::of(empty);
+    if (const auto wrong = first_fault(code, state, by, good, bad))
+      return refuse(*wrong);
+    return work::sort(book, {*code, *state, *by, *good, *bad, std::move(noted)});
+  }
+};
+
+struct OpenOptions {
+  std::string batch;
+  std::string from = "judged filled";
+  std::int64_t opened = 0;
+  std::int64_t filled = 0;
+
+  void define(CLI::App& command) {
+    command.add_option("batch", batch, "The batch")->required();
+    command.add_option("--from", from, "unsorted, 'judged filled' or 'judged empty'")
+        ->capture_default_str();
+    command.add_option("--opened", opened, "Seeds cut open; they are gone")->required();
+    command.add_option("--filled", filled, "How many of them were filled")->required();
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, batch);
+    auto state = book::read_word<book::State>(from);
+    auto cut = Count::of(opened);
+    auto good = Count::of(filled);
+    if (const auto wrong = first_fault(code, state, cut, good))
+      return refuse(*wrong);
+    return work::open(book, {*code, *state, *cut, *good, std::move(noted)});
+  }
+};
+
+struct StoreOptions {
+  std::string batch;
+  std::string in;
+  std::optional<double> celsius;
+  std::string from;
+  std::string to;
+  std::optional<std::string> place;
+
+  void define(CLI::App& command) {
+    command.add_option("batch", batch, "The batch")->required();
+    command.add_option("--in", in, "How it is kept: 'refrigerator', 'box of dry perlite'")
+        ->required();
+    command.add_option("--celsius", celsius, "The temperature, °C");
+    command.add_option("--ready-from", from,
+                       "When it may be ready; from the taxon's after-ripening when left out");
+    command.add_option("--ready-to", to, "The end of that range");
+    command.add_option("--place", place, "Where it is kept");
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    const auto date = [](const std::string& text) -> Result<std::optional<Date>> {
+      if (text.empty())
+        return std::nullopt;
+      return Date::parse(text).map([](Date day) { return std::optional(day); });
+    };
+    auto code = code_given(book, batch);
+    auto ready_from = date(from);
+    auto ready_to = date(to);
+    auto at = code_given(book, place);
+    if (const auto wrong = first_fault(code, ready_from, ready_to, at))
+      return refuse(*wrong);
+    return work::keep(book, {*code, in, celsius, *ready_from, *ready_to, *at, std::move(noted)});
+  }
+};
+
+struct SowOptions {
+  std::string batch;
+  std::string from;
+  std::int64_t seeds = 0;
+  int trays = 1;
+  std::string pot;
+  std::optional<std::string> mix;
+  std::optional<std::string> place;
+
+  void define(CLI::App& command) {
+    command.add_option("batch", batch, "The batch")->required();
+    command.add_option("--seeds", seeds, "Seeds, all trays together")->required();
+    command.add_option("--trays", trays, "Into how many trays they are shared out")
+        ->capture_default_str();
+    command.add_option("--tray", pot, "The kind of tray or pot, by name")->required();
+    command.add_option(
+        "--from", from,
+        "unsorted, 'judged filled' or 'judged empty'; the judged filled when left out");
+    command.add_option("--mix", mix, "The mix, by name");
+    command.add_option("--place", place, "Where they stand");
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, batch);
+    auto state = word_given<book::State>(from);
+    auto count = Count::of(seeds);
+    auto at = code_given(book, place);
+    if (const auto wrong = first_fault(code, state, count, at))
+      return refuse(*wrong);
+    return work::sow(book, {*code, *state, *count, trays, pot, mix, *at, std::move(noted)});
+  }
+};
+
+} // namespace
+
+void add_seed_verbs(CommandLine& line) {
+  add_verb<PollinateOptions>(line, "pollinate", "One pass over a receptive cone");
+  add_verb<HarvestOptions>(line, "harvest", "Count the seeds of a ripe cone into a batch");
+  add_verb<BuyInOptions>(line, "buy-in", "Seed or plants that come from elsewhere");
+  add_verb<CleanOptions>(line, "clean", "Clean a batch and count what was lost");
+  add_verb<SortOptions>(line, "sort", "Tell filled seed from empty by a test that leaves it whole");
+  add_verb<OpenOptions>(line, "open", "Cut seeds open to see whether they are filled");
+  add_verb<StoreOptions>(line, "store", "Put seed by, to ripen on or to wait");
+  add_verb<SowOptions>(line, "sow", "Sow seed of a batch into trays");
+}
+
+} // namespace coneline::commands

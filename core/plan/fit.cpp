@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/fit.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+namespace coneline::plan {
+
+namespace {
+
+/// Sums of many small shares differ in their last digits; that is no square metre short.
+constexpr double hair = 1e-9;
+
+std::string capital(std::string_view word) {
+  std::string text(word);
+  text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+  return text;
+}
+
+std::string short_by(double needed, double offered) {
+  return fmt::format("{:.2f} m² needed, {:.2f} m² there, {:.2f} m² short", needed, offered,
+                     needed - offered);
+}
+
+} // namespace
+
+std::string month_name(Date day) {
+  static constexpr std::array<std::string_view, 12> names{
+      "January", "February", "March",     "April",   "May",      "June",
+      "July",    "August",   "September", "October", "November", "December"};
+  return fmt::format("{} {}", names.at(day.month() - 1), day.year());
+}
+
+void add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volume>& mixes,
+             std::map<std::string, ByMonth>& parts) {
+  double shares = 0;
+  for (const auto& part : mix.parts)
+    shares += part.share;
+  Volume finished{mix.name, {}};
+  for (const auto litres : fill)
+    finished.litres.push_back(litres * (1 + mix.loss));
+  for (const auto& part : mix.parts) {
+    auto& of_part = parts.try_emplace(part.name, ByMonth(fill.size(), 0.0)).first->second;
+    for (std::size_t at = 0; at < fill.size(); ++at)
+      of_part[at] += finished.litres[at] / (1 - mix.shrink) * part.share / shares;
+  }
+  mixes.push_back(std::move(finished));
+}
+
+void tell_fit(SpaceNeeds& space, const std::vector<Date>& months) {
+  const auto over = [&](double needed) { return needed > space.offered + hair; };
+  const auto first = std::ranges::find_if(space.needed, over);
+  const auto most = std::ranges::max_element(space.needed);
+  const auto name = capital(book::word(space.light));
+  const auto month = [&](auto at) {
+    return month_name(months.at(static_cast<std::size_t>(at - space.needed.begin())));
+  };
+  if (first != space.needed.end())
+    space.first_over = static_cast<std::size_t>(first - space.needed.begin());
+  if (!over(space.today) && first == space.needed.end()) {
+    space.told = fmt::format("{} fits: at most {:.2f} of {:.2f} m².", name,
+                             std::max(space.today, *most), space.offered);
+    return;
+  }
+  space.told = over(space.today) ? fmt::format("{} does not fit today: {}.", name,
+                                               short_by(space.today, space.offered))
+                                 : fmt::format("{} does not fit from {}: {}.", name, month(first),
+                                               short_by(*first, space.offered));
+  if (over(*most) && (over(space.today) ? *most > space.today + hair : most != first))
+    space.told += fmt::format(" Most in {}: {}.", month(most), short_by(*most, space.offered));
+  if (space.offered <= 0)
+    space.told += " The book has no measured place of this light class.";
+}
+
+} // namespace coneline::plan

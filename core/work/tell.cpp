@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/tell.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+
+/// What an entry noted besides its movements.
+struct TellDetail {
+  std::string operator()(std::monostate) const { return {}; }
+  std::string operator()(const book::Pollination& detail) const {
+    return fmt::format("{} pollen, {}", book::word(detail.method),
+                       detail.pollen.size() == 1 ? "one lot" : fmt::format("{} lots", detail.pollen.size()));
+  }
+  std::string operator()(const book::Cleaning& detail) const { return fmt::format("soaked {} days", detail.soak_days); }
+  std::string operator()(const book::Sorting& detail) const { return fmt::format("by {}", book::word(detail.test)); }
+  std::string operator()(const book::Keeping& detail) const {
+    return detail.store + (detail.celsius ? fmt::format(" at {} °C", *detail.celsius) : "") +
+           (detail.until_from ? fmt::format(", to look at from {}", detail.until_from->iso()) : "");
+  }
+  std::string operator()(const book::Sale& detail) const {
+    return "to " + (detail.buyer.empty() ? std::string("nobody named") : detail.buyer) +
+           (detail.cents ? fmt::format(" for {}.{:02}", *detail.cents / 100, *detail.cents % 100) : "");
+  }
+};
+
+std::string tell(store::Reading& reading, const book::Movement& movement) {
+  const auto& [from, to, count] = movement;
+  if (book::standing(from.state) == book::Standing::beginning)
+    return fmt::format("{} came in", count.value());
+  if (from.lot == to.lot)
+    return fmt::format("{} {} → {}", count.value(), book::word(from.state), book::word(to.state));
+  return fmt::format("{} {} of {} → {} in {}", count.value(), book::word(from.state), reading.lot(from.lot).code.text(),
+                     book::word(to.state), reading.lot(to.lot).code.text());
+}
+
+} // namespace
+
+std::string tell(store::Reading& reading, const book::Entry& entry) {
+  std::string text;
+  const auto add = [&](const std::string& part) {
+    if (!part.empty())
+      text += (text.empty() ? ": " : "; ") + part;
+  };
+  for (const auto& movement : entry.movements)
+    add(tell(reading, movement));
+  if (entry.verb == book::Verb::inspect && entry.movements.empty())
+    add("nothing new");
+  add(std::visit(TellDetail{}, entry.detail));
+  if (entry.reverses)
+    add(fmt::format("takes back entry {}", entry.reverses->value));
+  return std::string(book::word(entry.verb)) + text;
+}
+
+} // namespace coneline::work

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/commands/germination.h"
+
+#include "core/commands/commands.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace coneline::commands {
+namespace {
+
+struct Ran {
+  int status = 0;
+  std::string out;
+  std::string err;
+};
+
+class GerminationCommand : public testing::Test {
+ protected:
+  void SetUp() override {
+    file_ = std::filesystem::temp_directory_path() /
+            ("germination-" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()) + ".csv");
+  }
+  void TearDown() override { std::filesystem::remove(file_); }
+
+  Ran run(const std::string& text, std::vector<std::string> options) {
+    std::ofstream(file_) << text;
+    std::ostringstream out;
+    std::ostringstream err;
+    CommandLine line(out, err);
+    add_core_commands(line);
+    std::vector<std::string> arguments{"germination", file_.string()};
+    arguments.insert(arguments.end(), options.begin(), options.end());
+    const auto status = line.run(arguments);
+    return {status.value_or(-1), out.str(), err.str()};
+  }
+
+  std::filesystem::path file_;
+};
+
+const char* const two_trays = "group,tray,sown,day,germinated,removed\n"
+                              "A,1,20,7,4,0\nA,1,20,14,6,1\nA,1,20,21,2,0\n"
+                              "B,2,20,7,0,0\nB,2,20,14,0,0\n";
+
+TEST_F(GerminationCommand, GivesEveryKeyInOrder) {
+  const auto ran = run(two_trays, {"--json"});
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const auto json = Json::parse(ran.out);
+  std::vector<std::string> keys;
+  for (const auto& [key, value] : json.items())
+    keys.push_back(key);
+  EXPECT_EQ(keys, (std::vector<std::string>{"trays", "groups", "comparisons"}));
+  keys.clear();
+  for (const auto& [key, value] : json["trays"][0].items())
+    keys.push_back(key);
+  EXPECT_EQ(keys, (std::vector<std::string>{"group", "tray", "sown", "germinated", "removed", "final",
+                                            "mean_time", "variance", "velocity", "uncertainty",
+                                            "synchrony", "t50_coolbear", "t50_farooq", "speed",
+                                            "peak_value", "germination_value"}));
+  EXPECT_EQ(json["trays"][0]["germinated"], 12);
+  EXPECT_EQ(json["trays"][0]["final"]["share"], 0.6);
+  EXPECT_TRUE(json["trays"][1]["mean_time"].is_null());
+  EXPECT_TRUE(json["trays"][1]["germination_value"].is_null());
+}
+
+TEST_F(GerminationCommand, PrintsNothingOnAFault) {
+  const auto ran = run("group,tray,sown,day,germinated\nA,1,5,7,6\n", {"--json"});
+  EXPECT_EQ(ran.status, 1);
+  EXPECT_EQ(ran.out, "");
+  EXPECT_NE(ran.err.find("line 2, column germinated: 6 germinated of 5 sown: 1 too many"), std::string::npos)
+      << ran.err;
+}
+
+TEST_F(GerminationCommand, RefusesAWrongCommandLine) {
+  EXPECT_EQ(run(two_trays, {"--confidence", "1"}).status, 2);
+  EXPECT_EQ(run(two_trays, {"--confidence", "0"}).status, 2);
+  EXPECT_EQ(run(two_trays, {"--certainty", "0.9"}).status, 2);
+}
+
+TEST_F(GerminationCommand, ShowsGroupsWithTheirTraysBeneath) {
+  const auto ran = run(two_trays, {});
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  EXPECT_LT(ran.out.find("\nA "), ran.out.find("\n  1 "));
+  EXPECT_LT(ran.out.find("\n  1 "), ran.out.find("\nB "));
+}
+
+} // namespace
+} // namespace coneline::commands

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Reads the published data of tests/data/germination (its README names the publications).
+
+#include "core/base/csv.h"
+#include "core/base/number.h"
+#include "core/stats/germination_data.h"
+
+namespace coneline::stats {
+
+inline CsvTable published(const std::string& file) {
+  return read_csv_file(std::string(CONELINE_TEST_DATA) + "/germination/" + file).value();
+}
+
+/// Ritz, Pipper & Streibig 2013: one tray of 200 seeds, hours.
+inline std::vector<Tray> chickweed() {
+  const auto table = published("chickweed-hours.csv");
+  Tray tray{"chickweed", "1", 200, {}};
+  for (const auto& row : table.rows)
+    tray.looks.push_back({parse_real(row.fields[3]).value(), parse_whole(row.fields[4]).value(), 0});
+  return {tray};
+}
+
+/// Finkelstein & Wolfe 1985: every person is a tray of one, looked at where an interval begins and
+/// where it ends.
+inline std::vector<Tray> cosmesis() {
+  std::vector<Tray> trays;
+  const auto table = published("cosmesis-months.csv");
+  for (const auto& row : table.rows) {
+    Tray tray{"radiotherapy", std::to_string(row.line), 1, {}};
+    const double from = parse_real(row.fields[0]).value();
+    if (from > 0)
+      tray.looks.push_back({from, 0, 0});
+    if (!row.fields[1].empty())
+      tray.looks.push_back({parse_real(row.fields[1]).value(), 1, 0});
+    trays.push_back(tray);
+  }
+  return trays;
+}
+
+} // namespace coneline::stats
