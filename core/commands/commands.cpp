@@ -7,11 +7,17 @@ namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
   add_check(line);
+  add_germination(line);
   add_growing_verbs(line);
   add_looks(line);
+  add_mix(line);
+  add_opening(line);
   add_registers(line);
+  add_season(line);
   add_seed_verbs(line);
-  add_germination(line);
+  add_sorting(line);
+  add_sowing(line);
+  add_space(line);
 }
 
 } // namespace coneline::commands

@@ -12,7 +12,13 @@ void add_core_commands(CommandLine& line);
 void add_check(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
 void add_looks(CommandLine& line);
+void add_mix(CommandLine& line);
+void add_opening(CommandLine& line);
 void add_registers(CommandLine& line);
+void add_season(CommandLine& line);
 void add_seed_verbs(CommandLine& line);
+void add_sorting(CommandLine& line);
+void add_sowing(CommandLine& line);
+void add_space(CommandLine& line);
 
 } // namespace coneline::commands

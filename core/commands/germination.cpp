@@ -87,7 +87,8 @@ Json json_of(const stats::GroupFigures& figures) {
   json["between_trays"] = json_of(figures.spread);
   json["curve"] = json_of(figures.curve);
   json["stepwise"] = json_of(figures.stepwise);
-  json["still_expected"] = nullptr;
+  const auto& more = figures.still_expected;
+  json["still_expected"] = {{"median", more.median}, {"low", more.low}, {"high", more.high}};
   return json;
 }
 
@@ -105,20 +106,84 @@ Json json_of(const stats::GroupComparison& pair, const stats::GerminationFigures
   return json;
 }
 
-/// "71.2–80.4": the range in per cent.
-std::string range_text(const stats::FinalShare& final) {
-  if (!final.range)
-    return "–";
-  return fmt::format("{:.1f}–{:.1f}", 100 * final.range->low, 100 * final.range->high);
+std::string per_cent(double share) {
+  return fmt::format("{:.1f}", 100 * share);
 }
 
-std::string share_text(const stats::FinalShare& final) {
-  return final.share ? fmt::format("{:.1f}", 100 * *final.share) : "–";
+/// "71.2–80.4": the range in per cent.
+std::string range_text(const std::optional<stats::Interval>& range) {
+  return range ? per_cent(range->low) + "–" + per_cent(range->high) : "–";
+}
+
+std::string share_text(const std::optional<double>& share) {
+  return share ? per_cent(*share) : "–";
+}
+
+std::string p_text(const std::optional<double>& p_value) {
+  return p_value && *p_value < 0.0001 ? "below 0.0001" : shown(p_value, 4);
+}
+
+std::string count_range(const stats::StillExpected& more) {
+  return more.low == more.high ? std::to_string(more.low)
+                               : fmt::format("{}–{}", more.low, more.high);
+}
+
+std::string curve_text(const std::optional<stats::CurveFit>& fit) {
+  if (!fit)
+    return "no curve: nothing germinated, or all between the same two inspections";
+  const auto& curve = fit->curve;
+  return fmt::format("{}: {} % germinable, half of them by day {:.1f}, nine tenths by day {:.1f}",
+                     stats::family_word(curve.family), per_cent(curve.germinable),
+                     curve.day_of_progress(0.5), curve.day_of_progress(0.9));
+}
+
+std::string counts_table(std::span<const stats::Tray> trays,
+                         const stats::GerminationFigures& figures, double confidence) {
+  const auto range = fmt::format("{:g} % range", 100 * confidence);
+  Table table({"group / tray", "sown", "up", "% up, " + range, "% up", "still to come, " + range,
+               "middle", "mean days", "T50 days"});
+  for (const auto& group : figures.groups) {
+    table.row({group.group.name, std::to_string(group.sown), std::to_string(group.germinated),
+               range_text(group.final.range), share_text(group.final.share),
+               count_range(group.still_expected), std::to_string(group.still_expected.median), "",
+               ""});
+    for (const auto place : group.group.trays) {
+      const auto& tray = figures.trays[place];
+      table.row({"  " + trays[place].tray, std::to_string(trays[place].sown),
+                 std::to_string(trays[place].germinated()), range_text(tray.final.range),
+                 share_text(tray.final.share), "", "", shown(tray.measures.mean_time, 1),
+                 shown(tray.measures.t50_farooq, 1)});
+    }
+  }
+  return table.text();
+}
+
+std::string curves_table(const stats::GerminationFigures& figures) {
+  Table table({"group", "curve over time", "spread between trays (rho)"});
+  for (const auto& group : figures.groups)
+    table.row({group.group.name, curve_text(group.curve),
+               group.spread ? shown(group.spread->rho, 3) : std::string("one tray")});
+  return table.text();
+}
+
+std::string comparisons_table(const stats::GerminationFigures& figures, double confidence) {
+  Table table({"compared", fmt::format("difference in % up, {:g} % range", 100 * confidence),
+               "difference", "p", "p for all pairs", "p of one curve"});
+  for (const auto& pair : figures.comparisons) {
+    const auto& found = pair.difference;
+    table.row({figures.groups[pair.a].group.name + " – " + figures.groups[pair.b].group.name,
+               found ? fmt::format("{:+.1f} to {:+.1f}", 100 * found->low, 100 * found->high) : "–",
+               found ? fmt::format("{:+.1f}", 100 * found->difference) : "–",
+               p_text(found ? std::optional(found->p_value) : std::nullopt),
+               p_text(pair.p_adjusted), p_text(pair.curve_p_value)});
+  }
+  return table.text();
 }
 
 } // namespace
 
-Answer germination_answer(std::span<const stats::Tray> trays, const stats::GerminationFigures& figures,
+Answer germination_answer(std::span<const stats::Tray> trays,
+                          const stats::GerminationFigures& figures,
                           const stats::GerminationOptions& options) {
   Answer answer;
   answer.json["trays"] = Json::array();
@@ -130,20 +195,9 @@ Answer germination_answer(std::span<const stats::Tray> trays, const stats::Germi
     answer.json["groups"].push_back(json_of(group));
   for (const auto& pair : figures.comparisons)
     answer.json["comparisons"].push_back(json_of(pair, figures));
-  Table table({"group / tray", "sown", "up", fmt::format("{:g} % range, %", 100 * options.confidence),
-               "% up", "mean days", "T50 days"});
-  for (const auto& group : figures.groups) {
-    table.row({group.group.name, std::to_string(group.sown), std::to_string(group.germinated),
-               range_text(group.final), share_text(group.final), "", ""});
-    for (const auto place : group.group.trays) {
-      const auto& tray = figures.trays[place];
-      table.row({"  " + trays[place].tray, std::to_string(trays[place].sown),
-                 std::to_string(trays[place].germinated()), range_text(tray.final),
-                 share_text(tray.final), shown(tray.measures.mean_time, 1),
-                 shown(tray.measures.t50_farooq, 1)});
-    }
-  }
-  answer.table = table.text();
+  answer.table = counts_table(trays, figures, options.confidence) + '\n' + curves_table(figures);
+  if (!figures.comparisons.empty())
+    answer.table += '\n' + comparisons_table(figures, options.confidence);
   return answer;
 }
 
@@ -154,23 +208,27 @@ void add_germination(CommandLine& line) {
     stats::GerminationOptions figures;
   };
   auto given = std::make_shared<Options>();
-  auto& command = line.add("germination", "What germination counts tell", [given]() -> Result<Answer> {
-    if (!(given->figures.confidence > 0 && given->figures.confidence < 1))
-      return refuse(usage_fault(fmt::format("--confidence {} is not between 0 and 1", given->figures.confidence),
-                                "Write a share such as 0.95."));
-    given->figures.family = stats::family_named(given->family);
-    const auto table = read_csv_file(given->file);
-    if (!table)
-      return refuse(table.error());
-    const auto trays = read_germination(*table);
-    if (!trays)
-      return refuse(trays.error());
-    return stats::germination_figures(*trays, given->figures).map([&](const auto& figures) {
-      return germination_answer(*trays, figures, given->figures);
-    });
-  });
-  command.add_option("file", given->file, "Counts: group,tray,sown,day,germinated[,removed]")->required();
-  command.add_option("--family", given->family, "Shape of the curve; best is the one of lowest AIC")
+  auto& command =
+      line.add("germination", "What germination counts tell", [given]() -> Result<Answer> {
+        if (!(given->figures.confidence > 0 && given->figures.confidence < 1))
+          return refuse(usage_fault(
+              fmt::format("--confidence {} is not between 0 and 1", given->figures.confidence),
+              "Write a share such as 0.95."));
+        given->figures.family = stats::family_named(given->family);
+        const auto table = read_csv_file(given->file);
+        if (!table)
+          return refuse(table.error());
+        const auto trays = read_germination(*table);
+        if (!trays)
+          return refuse(trays.error());
+        return stats::germination_figures(*trays, given->figures).map([&](const auto& figures) {
+          return germination_answer(*trays, figures, given->figures);
+        });
+      });
+  command.add_option("file", given->file, "Counts: group,tray,sown,day,germinated[,removed]")
+      ->required();
+  command
+      .add_option("--family", given->family, "Shape of the curve; best is the one of lowest AIC")
       ->check(CLI::IsMember({"best", "log-logistic", "weibull", "log-normal"}))
       ->capture_default_str();
   command.add_option("--confidence", given->figures.confidence, "Confidence of every range")

@@ -10,7 +10,8 @@ namespace coneline::commands {
 void add_germination(CommandLine& line);
 
 /// The figures as the command gives them. `trays` are those the figures were made from.
-Answer germination_answer(std::span<const stats::Tray> trays, const stats::GerminationFigures& figures,
+Answer germination_answer(std::span<const stats::Tray> trays,
+                          const stats::GerminationFigures& figures,
                           const stats::GerminationOptions& options);
 
 } // namespace coneline::commands

@@ -25,6 +25,11 @@ struct Counted {
   std::size_t line = 0;
 };
 
+struct Placed {
+  std::size_t line = 0;
+  Fault fault;
+};
+
 /// A tray while its rows are gathered.
 struct Gathered {
   std::string group;
@@ -43,7 +48,8 @@ class Reader {
       if (auto counted = counted_in(row))
         gather(std::move(*counted));
     if (table_.rows.empty())
-      add(1, {}, fault("the file has a header and no rows", "Add a row for every inspection of a tray."));
+      add(1, {},
+          fault("the file has a header and no rows", "Add a row for every inspection of a tray."));
     std::vector<Tray> trays;
     for (const auto& name : names_)
       trays.push_back(tray_of(name));
@@ -54,14 +60,15 @@ class Reader {
 
  private:
   void add(std::size_t line, std::string column, const Fault& what) {
-    faults_.push_back(what.at({table_.file, line, std::move(column)}));
+    faults_.push_back({line, what.at({table_.file, line, std::move(column)})});
   }
 
   bool has_columns() {
     for (const auto* name : {"group", "tray", "sown", "day", "germinated"})
       if (!table_.column(name))
-        add(1, name, fault(fmt::format("the header has no column '{}'", name),
-                           "It needs group, tray, sown, day and germinated, and may have removed."));
+        add(1, name,
+            fault(fmt::format("the header has no column '{}'", name),
+                  "It needs group, tray, sown, day and germinated, and may have removed."));
     return faults_.empty();
   }
 
@@ -115,13 +122,13 @@ class Reader {
       names_.push_back(row.tray);
     if (row.group != tray.group)
       add(row.line, "group",
-          fault(fmt::format("tray '{}' stands in group '{}' here and in group '{}' in line {}", row.tray,
-                            row.group, tray.group, tray.rows.front().line),
+          fault(fmt::format("tray '{}' stands in group '{}' here and in group '{}' in line {}",
+                            row.tray, row.group, tray.group, tray.rows.front().line),
                 "Give every tray a name of its own."));
     if (row.sown != tray.sown)
       add(row.line, "sown",
-          fault(fmt::format("tray '{}' has {} sown here and {} in line {}", row.tray, row.sown, tray.sown,
-                            tray.rows.front().line),
+          fault(fmt::format("tray '{}' has {} sown here and {} in line {}", row.tray, row.sown,
+                            tray.sown, tray.rows.front().line),
                 "Write the same number in every row of the tray."));
     tray.rows.push_back(std::move(row));
   }
@@ -157,20 +164,20 @@ class Reader {
   Fault all_faults() {
     constexpr std::size_t most = 20;
     if (faults_.size() == 1)
-      return faults_.front();
-    std::ranges::stable_sort(faults_, {}, [](const Fault& found) { return found.where->line; });
+      return faults_.front().fault;
+    std::ranges::stable_sort(faults_, {}, &Placed::line);
     std::string text;
     for (std::size_t i = 0; i < std::min(most, faults_.size()); ++i)
-      text += (i > 0 ? "\n" : "") + faults_[i].text();
+      text += (i > 0 ? "\n" : "") + faults_[i].fault.text();
     if (faults_.size() > most)
       text += fmt::format("\nand {} more faults.", faults_.size() - most);
-    return fault(std::move(text));
+    return coneline::fault(std::move(text));
   }
 
   const CsvTable& table_;
   std::vector<std::string> names_;
   std::map<std::string, Gathered> trays_;
-  std::vector<Fault> faults_;
+  std::vector<Placed> faults_;
 };
 
 } // namespace

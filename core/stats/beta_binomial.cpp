@@ -13,7 +13,9 @@ namespace coneline::stats {
 namespace {
 
 double log_choose(std::int64_t n, std::int64_t k) {
-  const auto log_factorial = [](std::int64_t value) { return std::lgamma(static_cast<double>(value) + 1); };
+  const auto log_factorial = [](std::int64_t value) {
+    return std::lgamma(static_cast<double>(value) + 1);
+  };
   return log_factorial(n) - log_factorial(k) - log_factorial(n - k);
 }
 
@@ -37,6 +39,22 @@ double x_log(double weight, double value) {
   return weight == 0 ? 0 : weight * std::log(value);
 }
 
+/// Sum over j from 1 of above[j] ln(first + (j - 1) step). Logarithms are what takes the time, so
+/// factors of equal weight are multiplied while the product stays well within a double.
+double sum_of_logs(const std::vector<double>& above, double first, double step) {
+  double sum = 0;
+  double product = 1;
+  for (std::size_t j = 1; j < above.size(); ++j) {
+    product *= first + step * static_cast<double>(j - 1);
+    const bool weight_changes = j + 1 == above.size() || above[j + 1] != above[j];
+    if (weight_changes || product < 1e-100 || product > 1e100) {
+      sum += x_log(above[j], product);
+      product = 1;
+    }
+  }
+  return sum;
+}
+
 } // namespace
 
 Outcomes::Outcomes(std::span<const Outcome> outcomes) : trays_(outcomes.size()) {
@@ -54,20 +72,18 @@ Outcomes::Outcomes(std::span<const Outcome> outcomes) : trays_(outcomes.size()) 
 }
 
 // With a = mean (1 - rho) / rho and b likewise, the probability is a product of rising factorials.
-// Multiplied out by rho it holds up to and including rho = 0, the binomial, and rho = 1, where every
-// tray is all or none; the first factors are taken out, since there (1 - rho) cancels.
+// Multiplied out by rho it holds up to and including rho = 0, the binomial, and rho = 1, where
+// every tray is all or none; the first factors are taken out, since there (1 - rho) cancels.
 double Outcomes::log_likelihood(double mean, double rho) const {
   const double rest = 1 - mean;
-  const double split = first_of(successes_above_) + first_of(failures_above_) - first_of(trials_above_);
+  const double split =
+      first_of(successes_above_) + first_of(failures_above_) - first_of(trials_above_);
   double value = coefficients_ + x_log(first_of(successes_above_), mean) +
                  x_log(first_of(failures_above_), rest) + x_log(split, 1 - rho);
-  for (std::size_t j = 1; j < successes_above_.size(); ++j)
-    value += x_log(successes_above_[j], mean + rho * (static_cast<double>(j) - mean));
-  for (std::size_t j = 1; j < failures_above_.size(); ++j)
-    value += x_log(failures_above_[j], rest + rho * (static_cast<double>(j) - rest));
+  value += sum_of_logs(successes_above_, mean + rho * rest, rho);
+  value += sum_of_logs(failures_above_, rest + rho * mean, rho);
   if (rho > 0)
-    for (std::size_t j = 1; j < trials_above_.size(); ++j)
-      value -= x_log(trials_above_[j], 1 + rho * (static_cast<double>(j) - 1));
+    value -= sum_of_logs(trials_above_, 1, rho);
   return value;
 }
 
@@ -135,7 +151,8 @@ Evaluated evaluate(const std::vector<Prepared>& patterns, const Eigen::VectorXd&
     result.slope.head(k) += s.mean * step * pattern.conditions;
     result.slope[k] += s.rho;
     const double bend = s.mean_mean * step * step + s.mean * step * (1 - 2 * mean);
-    result.information.topLeftCorner(k, k) -= bend * pattern.conditions * pattern.conditions.transpose();
+    result.information.topLeftCorner(k, k) -=
+        bend * pattern.conditions * pattern.conditions.transpose();
     result.information.topRightCorner(k, 1) -= s.mean_rho * step * pattern.conditions;
     result.information(k, k) -= s.rho_rho;
   }
@@ -154,11 +171,13 @@ double value_of(const std::vector<Prepared>& patterns, const Eigen::VectorXd& at
 constexpr double highest_rho = 1 - 1e-9;
 
 /// Newton's method uphill over the first `free` parameters, rho kept within its limits.
-Eigen::VectorXd climb(const std::vector<Prepared>& patterns, Eigen::VectorXd at, Eigen::Index free) {
+Eigen::VectorXd climb(const std::vector<Prepared>& patterns, Eigen::VectorXd at,
+                      Eigen::Index free) {
   constexpr int most_steps = 200;
   for (int step = 0; step < most_steps; ++step) {
     const auto here = evaluate(patterns, at);
-    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> axes(here.information.topLeftCorner(free, free));
+    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> axes(
+        here.information.topLeftCorner(free, free));
     const double least = 1e-12 * std::max(1e-6, axes.eigenvalues().cwiseAbs().maxCoeff());
     const Eigen::VectorXd along = (axes.eigenvectors().transpose() * here.slope.head(free))
                                       .cwiseQuotient(axes.eigenvalues().cwiseAbs().cwiseMax(least));
@@ -180,12 +199,17 @@ Eigen::VectorXd climb(const std::vector<Prepared>& patterns, Eigen::VectorXd at,
   return at;
 }
 
-/// rho to begin from: the best of a few, with the coefficients as they are.
-Eigen::VectorXd with_rho_to_begin(const std::vector<Prepared>& patterns, Eigen::VectorXd at) {
-  auto best = at;
+/// Where to begin: the best of a few rho, each with its best coefficients. A single start will not
+/// do, since rho = 0 can be a peak beside a higher one.
+Eigen::VectorXd with_rho_to_begin(const std::vector<Prepared>& patterns,
+                                  const Eigen::VectorXd& without) {
+  const auto k = without.size() - 1;
+  auto best = without;
   double highest = -std::numeric_limits<double>::infinity();
-  for (const double rho : {0.002, 0.01, 0.05, 0.15, 0.4, 0.8}) {
-    at[at.size() - 1] = rho;
+  auto at = without;
+  for (const double rho : {0.001, 0.005, 0.02, 0.05, 0.1, 0.2, 0.4, 0.8}) {
+    at[k] = rho;
+    at = climb(patterns, at, k);
     if (const double value = value_of(patterns, at); value > highest) {
       highest = value;
       best = at;
@@ -200,16 +224,19 @@ double saturated(std::span<const Pattern> patterns) {
     for (const auto& outcome : pattern.outcomes)
       if (outcome.trials > 0)
         value += Outcomes(std::array{outcome})
-                     .log_likelihood(static_cast<double>(outcome.successes) / static_cast<double>(outcome.trials), 0);
+                     .log_likelihood(static_cast<double>(outcome.successes) /
+                                         static_cast<double>(outcome.trials),
+                                     0);
   return value;
 }
 
 std::vector<Prepared> prepared(std::span<const Pattern> patterns) {
   std::vector<Prepared> made;
   for (const auto& pattern : patterns)
-    made.push_back({Eigen::Map<const Eigen::VectorXd>(pattern.conditions.data(),
-                                                      static_cast<Eigen::Index>(pattern.conditions.size())),
-                    Outcomes(pattern.outcomes)});
+    made.push_back(
+        {Eigen::Map<const Eigen::VectorXd>(pattern.conditions.data(),
+                                           static_cast<Eigen::Index>(pattern.conditions.size())),
+         Outcomes(pattern.outcomes)});
   return made;
 }
 

@@ -96,7 +96,8 @@ class Likelihood {
       at.above = h.above;
       at.slope = {h.slope == 0 ? 0 : h.slope * z, -h.slope * shape};
       const double along = h.slope == 0 ? 0 : h.bend * z + h.slope;
-      at.bend << (h.slope == 0 ? 0 : z * along), -shape * along, -shape * along, h.bend * shape * shape;
+      at.bend << (h.slope == 0 ? 0 : z * along), -shape * along, -shape * along,
+          h.bend * shape * shape;
     }
   }
 
@@ -159,7 +160,8 @@ class Likelihood {
       const double share = between(cell);
       const Eigen::Vector2d slope = (at_[cell.to].slope - at_[cell.from].slope) / share;
       result.slope += cell.seeds * slope;
-      bend += cell.seeds * ((at_[cell.to].bend - at_[cell.from].bend) / share - slope * slope.transpose());
+      bend += cell.seeds *
+              ((at_[cell.to].bend - at_[cell.from].bend) / share - slope * slope.transpose());
     }
     for (const auto& cell : counts_.waiting) {
       const auto& at = at_[cell.since];
@@ -192,7 +194,9 @@ struct Limits {
       : low(std::log(0.01), std::log(counts.bounds[1]) - 40),
         high(std::log(1e4), std::log(counts.bounds.back()) + 40) {}
 
-  [[nodiscard]] Place within(const Place& place) const { return place.cwiseMax(low).cwiseMin(high); }
+  [[nodiscard]] Place within(const Place& place) const {
+    return place.cwiseMax(low).cwiseMin(high);
+  }
   [[nodiscard]] bool touches(const Place& place) const {
     return (place.array() <= low.array()).any() || (place.array() >= high.array()).any();
   }
@@ -269,17 +273,17 @@ std::vector<Place> beginnings(const IntervalCounts& counts, Family family) {
   return places;
 }
 
-Found highest(Likelihood& likelihood, const IntervalCounts& counts, Family family) {
-  constexpr std::size_t tries = 3;
-  const Limits limits(counts);
+/// The highest place reached from the best `tries` of the places given.
+Found highest(Likelihood& likelihood, const Limits& limits, const std::vector<Place>& places,
+              std::size_t tries) {
   std::vector<std::pair<double, Place>> starts;
-  for (const auto& place : beginnings(counts, family)) {
+  for (const auto& place : places) {
     const auto inside = limits.within(place);
     starts.emplace_back(likelihood.value(inside), inside);
   }
   std::ranges::stable_sort(starts, std::greater{}, &std::pair<double, Place>::first);
   Found best = climb(likelihood, limits, starts.front().second);
-  for (std::size_t i = 1; i < tries; ++i)
+  for (std::size_t i = 1; i < std::min(tries, starts.size()); ++i)
     if (starts[i].first > impossible)
       if (auto found = climb(likelihood, limits, starts[i].second);
           found.evaluated.log_likelihood > best.evaluated.log_likelihood + 1e-9)
@@ -307,16 +311,15 @@ void add_errors(CurveFit& fit, const Found& found) {
   }
 }
 
-} // namespace
+bool fits(const IntervalCounts& counts, Germinable germinable) {
+  return !counts.seen.empty() && counts.latest_begin() >= counts.earliest_end() &&
+         (germinable == Germinable::estimated || counts.removed == 0);
+}
 
-std::optional<CurveFit> fit_curve(const IntervalCounts& counts, Family family, Germinable germinable) {
-  if (counts.seen.empty() || counts.latest_begin() < counts.earliest_end() ||
-      (germinable == Germinable::all && counts.removed > 0))
-    return std::nullopt;
-  Likelihood likelihood(counts, family, germinable);
-  const auto found = highest(likelihood, counts, family);
+CurveFit fit_from(const IntervalCounts& counts, Family family, const Found& found) {
   CurveFit fit;
-  fit.curve = {family, found.evaluated.germinable, std::exp(found.place[0]), std::exp(found.place[1])};
+  fit.curve = {family, found.evaluated.germinable, std::exp(found.place[0]),
+               std::exp(found.place[1])};
   fit.log_likelihood = found.evaluated.log_likelihood;
   fit.boundary = found.evaluated.boundary;
   const bool steep_without_limit = counts.latest_begin() == counts.earliest_end();
@@ -329,10 +332,36 @@ std::optional<CurveFit> fit_curve(const IntervalCounts& counts, Family family, G
   return fit;
 }
 
+} // namespace
+
+std::optional<CurveFit> fit_curve(const IntervalCounts& counts, Family family,
+                                  Germinable germinable) {
+  constexpr std::size_t tries = 3;
+  if (!fits(counts, germinable))
+    return std::nullopt;
+  Likelihood likelihood(counts, family, germinable);
+  const auto found = highest(likelihood, Limits(counts), beginnings(counts, family), tries);
+  return fit_from(counts, family, found);
+}
+
+std::optional<CurveFit> fit_curve_between(const IntervalCounts& counts, const Curve& a,
+                                          const Curve& b) {
+  if (!fits(counts, Germinable::estimated))
+    return std::nullopt;
+  Likelihood likelihood(counts, a.family, Germinable::estimated);
+  const Place at_a{std::log(a.shape), std::log(a.scale)};
+  const Place at_b{std::log(b.shape), std::log(b.scale)};
+  const Place flatter{std::min(at_a[0], at_b[0]) - 0.5, (at_a[1] + at_b[1]) / 2};
+  const auto found =
+      highest(likelihood, Limits(counts), {at_a, at_b, (at_a + at_b) / 2, flatter}, 1);
+  return fit_from(counts, a.family, found);
+}
+
 std::optional<CurveFit> fit_best_curve(const IntervalCounts& counts) {
   std::optional<CurveFit> best;
   for (const auto family : all_families)
-    if (auto fit = fit_curve(counts, family); fit && (!best || fit->log_likelihood > best->log_likelihood))
+    if (auto fit = fit_curve(counts, family);
+        fit && (!best || fit->log_likelihood > best->log_likelihood))
       best = fit;
   return best;
 }

@@ -23,7 +23,8 @@ Limits wilson_limits(double share, double seeds) {
     const double middle = share + z * z / (2 * seeds);
     const double half = z * std::sqrt(share * (1 - share) / seeds + z * z / (4 * seeds * seeds));
     const double whole = 1 + z * z / seeds;
-    return Interval{std::min(share, (middle - half) / whole), std::max(share, (middle + half) / whole)};
+    return Interval{std::min(share, (middle - half) / whole),
+                    std::max(share, (middle + half) / whole)};
   };
 }
 
@@ -71,8 +72,8 @@ IntervalCounts together(const IntervalCounts& a, const IntervalCounts& b) {
   for (const auto* counts : {&a, &b}) {
     std::vector<std::size_t> place;
     for (const double bound : counts->bounds)
-      place.push_back(
-          static_cast<std::size_t>(std::ranges::lower_bound(both.bounds, bound) - both.bounds.begin()));
+      place.push_back(static_cast<std::size_t>(std::ranges::lower_bound(both.bounds, bound) -
+                                               both.bounds.begin()));
     for (const auto& cell : counts->seen)
       both.seen.push_back({place[cell.from], place[cell.to], cell.seeds});
     for (const auto& cell : counts->waiting)
@@ -89,7 +90,8 @@ Difference difference_of(const GroupShare& a, const GroupShare& b, double confid
   const bool no_spread_to_see = a.trays() < 2 && b.trays() < 2;
   const auto weights = rho_weights(groups);
   const auto limits = [&](const GroupShare& group) {
-    return no_spread_to_see ? wilson_limits(group.share(), group.seeds()) : limits_with_spread(group, weights);
+    return no_spread_to_see ? wilson_limits(group.share(), group.seeds())
+                            : limits_with_spread(group, weights);
   };
   const Both both{a.share(), b.share(), limits(a), limits(b)};
   const boost::math::normal normal;
@@ -102,10 +104,10 @@ Difference difference_of(const GroupShare& a, const GroupShare& b, double confid
   return result;
 }
 
-double p_value_of_one_curve(const IntervalCounts& a, const CurveFit& curve_a, const IntervalCounts& b,
-                            const CurveFit& curve_b) {
+double p_value_of_one_curve(const IntervalCounts& a, const CurveFit& curve_a,
+                            const IntervalCounts& b, const CurveFit& curve_b) {
   constexpr double parameters = 3;
-  const auto one = fit_curve(together(a, b), curve_a.curve.family);
+  const auto one = fit_curve_between(together(a, b), curve_a.curve, curve_b.curve);
   if (!one)
     return 1; // one moment lies in all intervals of both groups: nothing tells them apart
   const double gain = 2 * (curve_a.log_likelihood + curve_b.log_likelihood - one->log_likelihood);

@@ -31,8 +31,8 @@ Difference difference_of(const GroupShare& a, const GroupShare& b, double confid
 /// Likelihood-ratio test that both groups follow one curve of `family`: twice the likelihood that
 /// two curves gain over one, against chi-square with three degrees of freedom. `curve_a` and
 /// `curve_b` are fits of that family. Spread between trays is not counted in it.
-double p_value_of_one_curve(const IntervalCounts& a, const CurveFit& curve_a, const IntervalCounts& b,
-                            const CurveFit& curve_b);
+double p_value_of_one_curve(const IntervalCounts& a, const CurveFit& curve_a,
+                            const IntervalCounts& b, const CurveFit& curve_b);
 
 /// Holm's adjustment for so many tests (Holm 1979, Scandinavian J. Statistics 6:65-70), in the
 /// order given.

@@ -25,7 +25,8 @@ void faults_of_look(const Look& look, std::size_t place, std::vector<TrayFault>&
     add(TrayColumn::removed, fmt::format("{} removed is below zero", look.removed),
         "Write how many were taken out dead since the inspection before.");
   if (look.day == 0 && look.germinated > 0)
-    add(TrayColumn::germinated, fmt::format("{} germinated on day 0, the day of sowing", look.germinated),
+    add(TrayColumn::germinated,
+        fmt::format("{} germinated on day 0, the day of sowing", look.germinated),
         "Check the day.");
 }
 
@@ -47,12 +48,15 @@ void faults_of_sums(const Tray& tray, std::vector<TrayFault>& faults) {
       continue;
     }
     const auto column = by_germinated ? TrayColumn::germinated : TrayColumn::removed;
-    const auto too_many = by_germinated ? look.germinated - left : look.removed - (left - look.germinated);
-    const auto found = removed == 0 && look.removed == 0
-                           ? fmt::format("{} germinated", germinated + look.germinated)
-                           : fmt::format("{} germinated and {} removed", germinated + look.germinated,
-                                         removed + (by_germinated ? 0 : look.removed));
-    faults.push_back({i, column, fmt::format("{} of {} sown: {} too many", found, tray.sown, too_many),
+    const auto too_many =
+        by_germinated ? look.germinated - left : look.removed - (left - look.germinated);
+    const auto found =
+        removed == 0 && look.removed == 0
+            ? fmt::format("{} germinated", germinated + look.germinated)
+            : fmt::format("{} germinated and {} removed", germinated + look.germinated,
+                          removed + (by_germinated ? 0 : look.removed));
+    faults.push_back({i, column,
+                      fmt::format("{} of {} sown: {} too many", found, tray.sown, too_many),
                       "Correct the count or the seeds sown."});
     return;
   }
@@ -73,16 +77,23 @@ std::int64_t Tray::removed() const {
 std::vector<TrayFault> faults_of(const Tray& tray) {
   std::vector<TrayFault> faults;
   if (tray.sown < 0) {
-    faults.push_back({std::nullopt, TrayColumn::sown, fmt::format("{} sown is below zero", tray.sown),
+    faults.push_back({std::nullopt, TrayColumn::sown,
+                      fmt::format("{} sown is below zero", tray.sown),
                       "Write how many seeds were sown."});
     return faults;
   }
+  if (tray.sown > most_sown)
+    faults.push_back(
+        {std::nullopt, TrayColumn::sown,
+         fmt::format("{} sown in one tray, and no tray holds more than {}", tray.sown, most_sown),
+         "Check the digits."});
   for (std::size_t i = 0; i < tray.looks.size(); ++i) {
     faults_of_look(tray.looks[i], i, faults);
     if (i > 0 && tray.looks[i].day == tray.looks[i - 1].day)
-      faults.push_back({i, TrayColumn::day,
-                        fmt::format("tray '{}' has two inspections on day {}", tray.tray, tray.looks[i].day),
-                        "Put both counts into one row."});
+      faults.push_back(
+          {i, TrayColumn::day,
+           fmt::format("tray '{}' has two inspections on day {}", tray.tray, tray.looks[i].day),
+           "Put both counts into one row."});
   }
   faults_of_sums(tray, faults);
   return faults;

@@ -46,7 +46,11 @@ struct TrayFault {
   std::string remedy;
 };
 
+/// More than any tray holds; a number beyond it is a slipped digit.
+inline constexpr std::int64_t most_sown = 1'000'000;
+
 /// Everything wrong with a tray whose looks are in the order of their days: a count below zero, a
+/// number sown above most_sown, a
 /// day below 0 or no number, two looks on one day, a seed germinated on day 0, more germinated, or
 /// germinated and removed, than sown. Empty when it is sound. Every other function of this room
 /// takes sound trays only.

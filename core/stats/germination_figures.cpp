@@ -3,7 +3,7 @@
 
 #include "core/stats/probability.h"
 
-#include <array>
+#include <vector>
 
 namespace coneline::stats {
 
@@ -13,7 +13,7 @@ namespace {
 struct Prepared {
   IntervalCounts counts;
   std::optional<GroupShare> share; ///< none where nothing was sown
-  std::array<std::optional<CurveFit>, all_families.size()> curves; ///< those asked for
+  std::vector<FamilyFit> families; ///< those asked for, in the order of all_families
 };
 
 std::vector<Outcome> outcomes_of(std::span<const Tray> trays, std::span<const std::size_t> places) {
@@ -33,28 +33,30 @@ FinalShare wilson_share(std::int64_t germinated, std::int64_t sown, double confi
   return final;
 }
 
-FinalShare group_share(const GroupFigures& figures, const std::optional<GroupShare>& share, double confidence) {
+FinalShare group_share(const GroupFigures& figures, const std::optional<GroupShare>& share,
+                       double confidence) {
   if (!share || share->trays() < 2)
     return wilson_share(figures.germinated, figures.sown, confidence);
   return {share->share(), share_range(*share, confidence), "beta-binomial, spread averaged over"};
 }
 
-Prepared prepared(std::span<const Tray> trays, const TrayGroup& group, const GerminationOptions& options) {
+Prepared prepared(std::span<const Tray> trays, const TrayGroup& group,
+                  const GerminationOptions& options) {
   Prepared made{interval_counts(trays, group.trays), {}, {}};
   if (const auto outcomes = outcomes_of(trays, group.trays); !outcomes.empty())
     made.share.emplace(outcomes);
-  for (std::size_t i = 0; i < all_families.size(); ++i)
-    if (!options.family || *options.family == all_families[i])
-      made.curves[i] = fit_curve(made.counts, all_families[i]);
+  for (const auto family : all_families)
+    if (!options.family || *options.family == family)
+      made.families.push_back({family, fit_curve(made.counts, family)});
   return made;
 }
 
 /// All families have as many parameters, so the lowest AIC is the highest likelihood.
 std::optional<CurveFit> best_of(const Prepared& group) {
   std::optional<CurveFit> best;
-  for (const auto& curve : group.curves)
-    if (curve && (!best || curve->log_likelihood > best->log_likelihood))
-      best = curve;
+  for (const auto& family : group.families)
+    if (family.fit && (!best || family.fit->log_likelihood > best->log_likelihood))
+      best = family.fit;
   return best;
 }
 
@@ -71,6 +73,10 @@ GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<
   figures.spread = fit_spread(outcomes_of(trays, group.trays));
   figures.curve = best_of(from);
   figures.stepwise = stepwise(from.counts);
+  std::vector<Tray> own;
+  for (const auto place : group.trays)
+    own.push_back(trays[place]);
+  figures.still_expected = still_expected(own, from.counts, from.families, options.confidence);
   return figures;
 }
 
@@ -78,9 +84,9 @@ GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<
 std::optional<double> curve_test(const Prepared& a, const Prepared& b) {
   std::optional<std::size_t> family;
   double highest = 0;
-  for (std::size_t i = 0; i < all_families.size(); ++i)
-    if (a.curves[i] && b.curves[i]) {
-      const double sum = a.curves[i]->log_likelihood + b.curves[i]->log_likelihood;
+  for (std::size_t i = 0; i < a.families.size(); ++i)
+    if (a.families[i].fit && b.families[i].fit) {
+      const double sum = a.families[i].fit->log_likelihood + b.families[i].fit->log_likelihood;
       if (!family || sum > highest) {
         family = i;
         highest = sum;
@@ -88,7 +94,8 @@ std::optional<double> curve_test(const Prepared& a, const Prepared& b) {
     }
   if (!family)
     return std::nullopt;
-  return p_value_of_one_curve(a.counts, *a.curves[*family], b.counts, *b.curves[*family]);
+  return p_value_of_one_curve(a.counts, *a.families[*family].fit, b.counts,
+                              *b.families[*family].fit);
 }
 
 std::vector<GroupComparison> comparisons_of(std::span<const Prepared> groups, double confidence) {
@@ -119,7 +126,8 @@ Result<GerminationFigures> germination_figures(std::span<const Tray> trays,
     return refuse(sound.error());
   GerminationFigures figures;
   for (std::size_t i = 0; i < trays.size(); ++i)
-    figures.trays.push_back({i, wilson_share(trays[i].germinated(), trays[i].sown, options.confidence),
+    figures.trays.push_back({i,
+                             wilson_share(trays[i].germinated(), trays[i].sown, options.confidence),
                              germination_measures(trays[i])});
   std::vector<Prepared> groups;
   for (const auto& group : groups_of(trays)) {

@@ -42,7 +42,8 @@ IntervalCounts with_bounds(const ByDay& days) {
   const auto repeats = std::ranges::unique(counts.bounds);
   counts.bounds.erase(repeats.begin(), repeats.end());
   const auto place = [&](double day) {
-    return static_cast<std::size_t>(std::ranges::lower_bound(counts.bounds, day) - counts.bounds.begin());
+    return static_cast<std::size_t>(std::ranges::lower_bound(counts.bounds, day) -
+                                    counts.bounds.begin());
   };
   for (const auto& [interval, seeds] : days.seen)
     counts.seen.push_back({place(interval.first), place(interval.second), seeds});

@@ -14,7 +14,7 @@ namespace coneline::stats {
 namespace {
 
 constexpr double right_angle = std::numbers::pi / 2;
-constexpr double middle_rho = 0.03;
+constexpr double middle_rho = 0.05;
 constexpr std::size_t number_of_nodes = 16;
 
 /// 0, and from 0.002 to 0.8 in equal steps of the logarithm. Each stands for what lies between the
@@ -24,11 +24,13 @@ std::array<RhoNode, number_of_nodes> made_nodes() {
   constexpr double highest = 0.8;
   std::array<RhoNode, number_of_nodes> nodes{};
   for (std::size_t i = 1; i < nodes.size(); ++i)
-    nodes[i].rho = lowest * std::pow(highest / lowest, static_cast<double>(i - 1) / (number_of_nodes - 2));
+    nodes[i].rho =
+        lowest * std::pow(highest / lowest, static_cast<double>(i - 1) / (number_of_nodes - 2));
   const auto below = [](double rho) { return std::atan(rho / middle_rho); };
   double from = 0;
   for (std::size_t i = 0; i < nodes.size(); ++i) {
-    const double to = i + 1 < nodes.size() ? below((nodes[i].rho + nodes[i + 1].rho) / 2) : below(1);
+    const double to =
+        i + 1 < nodes.size() ? below((nodes[i].rho + nodes[i + 1].rho) / 2) : below(1);
     nodes[i].weight = (to - from) / below(1);
     from = to;
   }
@@ -36,7 +38,8 @@ std::array<RhoNode, number_of_nodes> made_nodes() {
 }
 
 /// Log-likelihood at evenly spaced angles; Jeffreys' prior is even in the angle.
-std::vector<double> log_density(const Outcomes& outcomes, double rho, const std::vector<double>& angles) {
+std::vector<double> log_density(const Outcomes& outcomes, double rho,
+                                const std::vector<double>& angles) {
   std::vector<double> values;
   for (const double angle : angles) {
     const double root = std::sin(angle);
@@ -123,7 +126,8 @@ double ShareDistribution::quantile_at(double z) const {
 
 GroupShare::GroupShare(std::span<const Outcome> outcomes) {
   std::vector<Outcome> held;
-  std::ranges::copy_if(outcomes, std::back_inserter(held), [](const Outcome& o) { return o.trials > 0; });
+  std::ranges::copy_if(outcomes, std::back_inserter(held),
+                       [](const Outcome& o) { return o.trials > 0; });
   const Outcomes all(held);
   trays_ = all.trays();
   seeds_ = all.trials();
@@ -138,7 +142,8 @@ GroupShare::GroupShare(std::span<const Outcome> outcomes) {
     const auto range = reach(share_, all.trials(), usual_size, node.rho);
     const auto logs = log_density(all, node.rho, evenly(range.from, range.to, coarse));
     const double highest = *std::ranges::max_element(logs);
-    evidence_.push_back(highest + std::log(sum_of(exponentials(logs, highest)) * (range.to - range.from)));
+    evidence_.push_back(highest +
+                        std::log(sum_of(exponentials(logs, highest)) * (range.to - range.from)));
   }
   const double best = *std::ranges::max_element(evidence_);
   double widest = 0;

@@ -16,7 +16,7 @@
 namespace coneline::stats {
 
 /// Values of rho that stand for all, each with its prior weight; the weights sum to 1. The prior is
-/// a half-Cauchy with its middle at 0.03, cut off at 1.
+/// a half-Cauchy with its middle at 0.05, cut off at 1.
 struct RhoNode {
   double rho = 0;
   double weight = 0;

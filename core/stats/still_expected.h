@@ -1,7 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include "core/stats/curve.h"
-#include "core/stats/germination_data.h"
+// How many more will ever come up, of the seed that has neither germinated nor been removed.
+//
+// The seed of tray i has a germinable share d_i of its own, drawn from the beta distribution with
+// the group's mean d and spread rho; all follow one curve in time. Given d, rho and the curve, the
+// number still to come in a tray is known exactly: of u seeds waiting since the last look, with g
+// germinated and r removed,
+//
+//   P(y more) ~ C(u, y) B(a + g + y, b + r + u - y) (1 - H)^y,  a = d (1-rho)/rho, b = (1-d)
+//   (1-rho)/rho,
+//
+// H being the progress of the curve by the last look. Nothing of d, rho and the curve is taken for
+// certain: the answer averages over all that fit the counts, and over the families of curve, each
+// as well as it fits. Where the counts say little, weak priors do, and the range is wide:
+//
+//   d      any share alike
+//   rho    half-Cauchy with its middle at 0.05
+//   shape  log-normal around 4, a factor of e to either side
+//   scale  log-normal around the day of the last look, a factor of 3.3 to either side
+//
+// So there is an answer, if a wide one, also when nothing has germinated, or all at one look, and
+// no curve can be fitted.
+
+#include "core/stats/curve_fit.h"
+#include "core/stats/interval_counts.h"
 
 #include <cstdint>
 #include <optional>
@@ -11,8 +33,21 @@ namespace coneline::stats {
 
 struct StillExpected {
   std::int64_t median = 0;
-  std::int64_t low = 0;
+  std::int64_t low = 0; ///< with `high` the range; (1 - confidence)/2 lie on each side
   std::int64_t high = 0;
+
+  bool operator==(const StillExpected&) const = default;
 };
+
+/// A family to reckon with, and its best fit if there is one.
+struct FamilyFit {
+  Family family = Family::log_logistic;
+  std::optional<CurveFit> fit;
+};
+
+/// For the trays of one group, `counts` being theirs. At least one family. All zero when no seed is
+/// waiting.
+StillExpected still_expected(std::span<const Tray> trays, const IntervalCounts& counts,
+                             std::span<const FamilyFit> families, double confidence);
 
 } // namespace coneline::stats

@@ -63,7 +63,8 @@ Problem problem_of(const IntervalCounts& counts) {
     const auto first = std::ranges::lower_bound(problem.cells, span.from, {}, &Step::from);
     const auto past = std::ranges::upper_bound(problem.cells, span.to, {}, &Step::to);
     problem.observed.push_back({static_cast<std::size_t>(first - problem.cells.begin()),
-                                static_cast<std::size_t>(past - problem.cells.begin()) - 1, span.seeds});
+                                static_cast<std::size_t>(past - problem.cells.begin()) - 1,
+                                span.seeds});
     problem.seeds += span.seeds;
   }
   return problem;
@@ -75,7 +76,8 @@ Problem problem_of(const IntervalCounts& counts) {
 class Masses {
  public:
   explicit Masses(const Problem& problem)
-      : problem_(problem), mass_(problem.cells.size(), 1.0 / static_cast<double>(problem.cells.size())) {}
+      : problem_(problem),
+        mass_(problem.cells.size(), 1.0 / static_cast<double>(problem.cells.size())) {}
 
   void find() {
     constexpr int most_rounds = 20'000;
@@ -179,7 +181,8 @@ class Masses {
   }
 
   /// Weighted least squares under the order 0 <= s1 <= s2 ... <= 1 (pool adjacent violators).
-  static std::vector<double> isotonic(const std::vector<double>& sums, const std::vector<double>& slope,
+  static std::vector<double> isotonic(const std::vector<double>& sums,
+                                      const std::vector<double>& slope,
                                       const std::vector<double>& weight) {
     struct Block {
       double value;
@@ -194,7 +197,8 @@ class Masses {
         const auto last = blocks.back();
         blocks.pop_back();
         auto& into = blocks.back();
-        into.value = (into.value * into.weight + last.value * last.weight) / (into.weight + last.weight);
+        into.value =
+            (into.value * into.weight + last.value * last.weight) / (into.weight + last.weight);
         into.weight += last.weight;
         into.length += last.length;
       }
@@ -230,7 +234,8 @@ class Masses {
       const double share = sums[cell.last + 1] - sums[cell.first];
       const auto first = std::ranges::lower_bound(kept, cell.first) - kept.begin();
       const auto past = std::ranges::upper_bound(kept, cell.last) - kept.begin();
-      system.block(first, first, past - first, past - first).array() += cell.seeds / (share * share);
+      system.block(first, first, past - first, past - first).array() +=
+          cell.seeds / (share * share);
     }
     double held = 0;
     for (Eigen::Index i = 0; i < n; ++i) {
@@ -244,7 +249,8 @@ class Masses {
     const Eigen::VectorXd step = system.partialPivLu().solve(right);
     std::vector<double> target(mass_.size(), 0);
     for (Eigen::Index i = 0; i < n; ++i)
-      target[kept[static_cast<std::size_t>(i)]] = mass_[kept[static_cast<std::size_t>(i)]] + step[i];
+      target[kept[static_cast<std::size_t>(i)]] =
+          mass_[kept[static_cast<std::size_t>(i)]] + step[i];
     return target;
   }
 

@@ -204,12 +204,12 @@ Fault explain(const std::exception& error, const std::filesystem::path& path) {
   case SQLITE_CONSTRAINT:
     return book_fault(fmt::format("the book refused it: {}", error.what()), "Nothing was written.");
   default:
-    return from_engine != nullptr ? book_fault(fmt::format("'{}': {}", name, error.what()),
-                                               "Run 'coneline check' on the book.")
-                                  : book_fault(fmt::format("'{}' holds something it should not: {}",
-                                                           name, error.what()),
-                                               "Run 'coneline check' on the book.");
+    break;
   }
+  if (from_engine != nullptr)
+    return program_fault(fmt::format("'{}': {}", name, error.what()), "Nothing was written.");
+  return book_fault(fmt::format("'{}' holds something it should not: {}", name, error.what()),
+                    "Run 'coneline check' on the book.");
 }
 
 } // namespace coneline::store::engine

@@ -67,7 +67,8 @@ TEST(GerminationCsv, NamesAMissingColumn) {
 }
 
 TEST(GerminationCsv, TellsAllFaultsAtOnceInTheOrderOfTheFile) {
-  const auto trays = read("group,tray,sown,day,germinated\nA,1,10,7,11\nA,2,10,x,1\nB,2,10,8,1\nA,1,9,8,0\n");
+  const auto trays =
+      read("group,tray,sown,day,germinated\nA,1,10,7,11\nA,2,10,x,1\nB,2,10,8,1\nA,1,9,8,0\n");
   ASSERT_FALSE(trays);
   const auto text = trays.error().text();
   EXPECT_LT(text.find("line 2, column germinated"), text.find("line 3, column day"));
@@ -87,7 +88,8 @@ RC_GTEST_PROP(GerminationCsv, TheOrderOfRowsDoesNotMatter, ()) {
   };
   const auto straight = read(joined()).value();
   for (std::size_t i = rows.size(); i > 1; --i)
-    std::swap(rows[i - 1], rows[static_cast<std::size_t>(*rc::gen::inRange(0, static_cast<int>(i)))]);
+    std::swap(rows[i - 1],
+              rows[static_cast<std::size_t>(*rc::gen::inRange(0, static_cast<int>(i)))]);
   RC_ASSERT(read(joined()).value().front().looks == straight.front().looks);
 }
 

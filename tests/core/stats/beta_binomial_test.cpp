@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/beta_binomial.h"
-
 #include "tests/core/stats/published_data.h"
 
 #include <gtest/gtest.h>
@@ -19,8 +18,10 @@ std::vector<Pattern> orobanche() {
     for (const double extract : {0.0, 1.0}) {
       Pattern pattern{{1, variety, extract, variety * extract}, {}};
       for (const auto& row : table.rows)
-        if ((row.fields[0] == "O.a.73") == (variety == 1) && (row.fields[1] == "cucumber") == (extract == 1))
-          pattern.outcomes.push_back({parse_whole(row.fields[3]).value(), parse_whole(row.fields[4]).value()});
+        if ((row.fields[0] == "O.a.73") == (variety == 1) &&
+            (row.fields[1] == "cucumber") == (extract == 1))
+          pattern.outcomes.push_back(
+              {parse_whole(row.fields[3]).value(), parse_whole(row.fields[4]).value()});
       patterns.push_back(pattern);
     }
   return patterns;
@@ -47,7 +48,8 @@ TEST(BetaBinomial, OrobancheWithACommonRho) {
   expect_near(fit.standard_errors, {.1638, .2737, .2340, .3780});
   EXPECT_NEAR(fit.rho, .01236, 5e-6);
   EXPECT_NEAR(fit.log_likelihood, -53.76676, 5e-6);
-  const auto test = test_of_no_spread(fit.log_likelihood, regress(orobanche(), SpreadModel::none).log_likelihood);
+  const auto test =
+      test_of_no_spread(fit.log_likelihood, regress(orobanche(), SpreadModel::none).log_likelihood);
   EXPECT_NEAR(test.ratio, 2.3405, 5e-5);
   EXPECT_NEAR(test.p_value, 0.0630, 5e-4); // half of P(chi-square, 1 df > 2.3405) = .1260
 }
@@ -56,6 +58,13 @@ TEST(BetaBinomial, TraysThatDifferLessThanChanceHaveNoSpread) {
   const auto fit = fit_spread(std::vector<Outcome>{{50, 25}, {50, 25}, {50, 26}}).value();
   EXPECT_EQ(fit.rho, 0);
   EXPECT_DOUBLE_EQ(fit.mean, 76.0 / 150);
+}
+
+// Own data: no spread is a peak of the likelihood, and there is a higher one.
+TEST(BetaBinomial, FindsTheHigherOfTwoPeaks) {
+  const auto fit = fit_spread(std::vector<Outcome>{{27, 12}, {5, 0}}).value();
+  EXPECT_NEAR(fit.rho, 0.18, 0.02);
+  EXPECT_GT(fit.log_likelihood, -4.376);
 }
 
 TEST(BetaBinomial, AllAndNone) {

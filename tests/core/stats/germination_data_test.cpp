@@ -21,15 +21,27 @@ struct Unsound {
 TEST(GerminationData, NamesLookColumnAndAmountOfEveryFault) {
   for (const auto& bad : {
            Unsound{{"A", "1", -1, {}}, std::nullopt, TrayColumn::sown, "-1 sown is below zero"},
-           Unsound{{"A", "1", 9, {{-2, 0, 0}}}, 0, TrayColumn::day, "day -2 lies before the sowing"},
-           Unsound{{"A", "1", 9, {{3, 1, 0}, {3, 0, 0}}}, 1, TrayColumn::day, "two inspections on day 3"},
+           Unsound{{"A", "1", 1'000'001, {}}, std::nullopt, TrayColumn::sown, "no tray holds more"},
+           Unsound{
+               {"A", "1", 9, {{-2, 0, 0}}}, 0, TrayColumn::day, "day -2 lies before the sowing"},
+           Unsound{{"A", "1", 9, {{3, 1, 0}, {3, 0, 0}}},
+                   1,
+                   TrayColumn::day,
+                   "two inspections on day 3"},
            Unsound{{"A", "1", 9, {{3, -1, 0}}}, 0, TrayColumn::germinated, "-1 germinated"},
            Unsound{{"A", "1", 9, {{3, 0, -4}}}, 0, TrayColumn::removed, "-4 removed"},
            Unsound{{"A", "1", 9, {{0, 1, 0}}}, 0, TrayColumn::germinated, "germinated on day 0"},
-           Unsound{{"A", "1", 9, {{3, 5, 0}, {4, 6, 0}}}, 1, TrayColumn::germinated, "11 germinated of 9 sown: 2 too many"},
-           Unsound{{"A", "1", 9, {{3, 5, 0}, {4, 2, 3}}}, 1, TrayColumn::removed,
+           Unsound{{"A", "1", 9, {{3, 5, 0}, {4, 6, 0}}},
+                   1,
+                   TrayColumn::germinated,
+                   "11 germinated of 9 sown: 2 too many"},
+           Unsound{{"A", "1", 9, {{3, 5, 0}, {4, 2, 3}}},
+                   1,
+                   TrayColumn::removed,
                    "7 germinated and 3 removed of 9 sown: 1 too many"},
-           Unsound{{"A", "1", 9, {{3, 5, 3}, {4, 2, 0}}}, 1, TrayColumn::germinated,
+           Unsound{{"A", "1", 9, {{3, 5, 3}, {4, 2, 0}}},
+                   1,
+                   TrayColumn::germinated,
                    "7 germinated and 3 removed of 9 sown: 1 too many"},
        }) {
     const auto faults = faults_of(bad.tray);

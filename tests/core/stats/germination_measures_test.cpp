@@ -49,9 +49,10 @@ TEST(GerminationMeasures, AllAtOneLook) {
 
 TEST(GerminationMeasures, NoneWhereNothingGerminated) {
   const auto measures = germination_measures(tray(20, {0, 10}, {0, 0}));
-  for (const auto& value : {measures.mean_time, measures.variance, measures.velocity, measures.uncertainty,
-                            measures.synchrony, measures.t50_coolbear, measures.t50_farooq, measures.speed,
-                            measures.peak_value, measures.germination_value})
+  for (const auto& value :
+       {measures.mean_time, measures.variance, measures.velocity, measures.uncertainty,
+        measures.synchrony, measures.t50_coolbear, measures.t50_farooq, measures.speed,
+        measures.peak_value, measures.germination_value})
     EXPECT_FALSE(value);
 }
 
@@ -67,7 +68,8 @@ TEST(GerminationMeasures, ASingleSeedHasNeitherVarianceNorSynchrony) {
 Tray any_tray() {
   Tray made{"A", "1", 0, {}};
   double day = 0;
-  for (const auto count : *rc::gen::nonEmpty(rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 9)))) {
+  for (const auto count :
+       *rc::gen::nonEmpty(rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 9)))) {
     day += *rc::gen::inRange(1, 20);
     made.looks.push_back({day, count, 0});
   }
@@ -83,7 +85,9 @@ RC_GTEST_PROP(GerminationMeasures, TimesScaleWithTheUnitOfTime, ()) {
   const auto in_days = germination_measures(days);
   const auto in_hours = germination_measures(hours);
   RC_PRE(in_days.variance.has_value());
-  const auto close = [](double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(1.0, std::abs(a)); };
+  const auto close = [](double a, double b) {
+    return std::abs(a - b) <= 1e-9 * std::max(1.0, std::abs(a));
+  };
   RC_ASSERT(close(*in_days.mean_time * 24, *in_hours.mean_time));
   RC_ASSERT(close(*in_days.variance * 576, *in_hours.variance));
   RC_ASSERT(close(*in_days.velocity, *in_hours.velocity * 24));
@@ -103,7 +107,8 @@ RC_GTEST_PROP(GerminationMeasures, AnEmptyLookAtTheEndChangesTheGerminationValue
   RC_ASSERT(a.uncertainty == b.uncertainty && a.synchrony == b.synchrony && a.speed == b.speed);
   RC_ASSERT(a.t50_coolbear == b.t50_coolbear && a.t50_farooq == b.t50_farooq);
   RC_ASSERT(a.peak_value == b.peak_value);
-  RC_ASSERT(std::abs(*a.germination_value - 2 * *b.germination_value) < 1e-9 * *a.germination_value);
+  RC_ASSERT(std::abs(*a.germination_value - 2 * *b.germination_value) <
+            1e-9 * *a.germination_value);
 }
 
 } // namespace

@@ -9,7 +9,7 @@
 namespace coneline::stats {
 
 inline CsvTable published(const std::string& file) {
-  return read_csv_file(std::string(CONELINE_TEST_DATA) + "/germination/" + file).value();
+  return read_csv_file(fmt::format("{}/germination/{}", CONELINE_TEST_DATA, file)).value();
 }
 
 /// Ritz, Pipper & Streibig 2013: one tray of 200 seeds, hours.
@@ -17,7 +17,8 @@ inline std::vector<Tray> chickweed() {
   const auto table = published("chickweed-hours.csv");
   Tray tray{"chickweed", "1", 200, {}};
   for (const auto& row : table.rows)
-    tray.looks.push_back({parse_real(row.fields[3]).value(), parse_whole(row.fields[4]).value(), 0});
+    tray.looks.push_back(
+        {parse_real(row.fields[3]).value(), parse_whole(row.fields[4]).value(), 0});
   return {tray};
 }
 

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/turnbull.h"
-
 #include "tests/core/stats/published_data.h"
 
 #include <gtest/gtest.h>
@@ -15,8 +14,9 @@ namespace {
 // Software 36(2), from memory, worked out again with another program.
 TEST(Turnbull, CosmesisAfterRadiotherapy) {
   const auto result = stepwise(interval_counts(cosmesis()));
-  const std::vector<Step> expected{{4, 5, .046347},   {6, 7, .033363},   {7, 8, .088667},   {11, 12, .070753},
-                                   {24, 25, .092646}, {33, 34, .081786}, {38, 40, .120880}, {46, 48, .465558}};
+  const std::vector<Step> expected{{4, 5, .046347},   {6, 7, .033363},   {7, 8, .088667},
+                                   {11, 12, .070753}, {24, 25, .092646}, {33, 34, .081786},
+                                   {38, 40, .120880}, {46, 48, .465558}};
   ASSERT_EQ(result.steps.size(), expected.size());
   for (std::size_t i = 0; i < expected.size(); ++i) {
     EXPECT_EQ(result.steps[i].from, expected[i].from);
@@ -39,7 +39,8 @@ TEST(Turnbull, OneTrayLookedAtToTheEndGivesItsOwnShares) {
 // Without looks in common, and with a tray given up early: the product-limit estimate by hand.
 // 10 sown, 4 up by day 5 and the rest taken no further; 10 sown, 4 by day 5 and 3 more by day 10.
 TEST(Turnbull, SeedGivenUpEarlyIsSharedOutOverWhatCameLater) {
-  const std::vector<Tray> trays{{"A", "1", 10, {{5, 4, 0}}}, {"A", "2", 10, {{5, 4, 0}, {10, 3, 0}}}};
+  const std::vector<Tray> trays{{"A", "1", 10, {{5, 4, 0}}},
+                                {"A", "2", 10, {{5, 4, 0}, {10, 3, 0}}}};
   const auto result = stepwise(interval_counts(trays));
   ASSERT_EQ(result.steps.size(), 2U);
   EXPECT_NEAR(result.steps[0].mass, 0.4, 1e-9);
@@ -48,7 +49,8 @@ TEST(Turnbull, SeedGivenUpEarlyIsSharedOutOverWhatCameLater) {
 }
 
 TEST(Turnbull, RemovedSeedNeverComes) {
-  const std::vector<Tray> trays{{"A", "1", 10, {{5, 4, 6}}}, {"A", "2", 10, {{5, 4, 0}, {10, 3, 3}}}};
+  const std::vector<Tray> trays{{"A", "1", 10, {{5, 4, 6}}},
+                                {"A", "2", 10, {{5, 4, 0}, {10, 3, 3}}}};
   const auto result = stepwise(interval_counts(trays));
   EXPECT_NEAR(result.steps[0].mass, 8.0 / 20, 1e-9);
   EXPECT_NEAR(result.steps[1].mass, 3.0 / 20, 1e-9);
@@ -56,7 +58,8 @@ TEST(Turnbull, RemovedSeedNeverComes) {
 }
 
 TEST(Turnbull, NothingGerminatedOrNothingSownGivesNoSteps) {
-  EXPECT_TRUE(stepwise(interval_counts(std::vector<Tray>{{"A", "1", 10, {{5, 0, 0}}}})).steps.empty());
+  EXPECT_TRUE(
+      stepwise(interval_counts(std::vector<Tray>{{"A", "1", 10, {{5, 0, 0}}}})).steps.empty());
   EXPECT_TRUE(stepwise(IntervalCounts{{0}, {}, {}, 0}).steps.empty());
 }
 
@@ -106,7 +109,8 @@ RC_GTEST_PROP(Turnbull, IsOptimal, ()) {
     }
     for (const auto& cell : counts.waiting)
       if (step.from >= counts.bounds[cell.since])
-        slope += cell.seeds / (share_between(result, counts.bounds[cell.since], 1e9) + result.never_seen);
+        slope += cell.seeds /
+                 (share_between(result, counts.bounds[cell.since], 1e9) + result.never_seen);
     RC_ASSERT(slope < counts.sown() * (1 + 1e-5));
     if (step.mass > 1e-4)
       RC_ASSERT(slope > counts.sown() * (1 - 1e-3));

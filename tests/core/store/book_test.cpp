@@ -1,73 +1,138 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/book.h"
 #include "core/store/proof.h"
-#include "tests/core/store/scratch.h"
+#include "tests/core/store/first_cone.h"
 
 #include <gtest/gtest.h>
-
-#include <fstream>
 
 namespace coneline::store {
 namespace {
 
-using book::State;
-
-Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
-
-book::Title title() {
-  return {"Test nursery", 17, true, day("2026-01-01")};
-}
-
-struct Start {
-  book::ConeId cone;
-  book::LotId batch;
-};
-
-/// A female plant with one cone of 500 seeds, harvested.
-Result<Start> harvested(Writing& writing) {
-  const auto taxon = writing.put(book::Taxon{{}, "Cycas revoluta", {}, {}, {}, {}, {}, {}}).value();
-  book::Plant plant;
-  plant.code = writing.next_code(Kind::plant).value();
-  plant.taxon = taxon;
-  plant.sex = book::Sex::female;
-  const auto mother = writing.put(plant).value();
-  const auto cone =
-      writing.put(book::Cone{{}, writing.next_code(Kind::cone).value(), mother, {}, ""}).value();
-  book::Lot batch;
-  batch.code = writing.next_code(Kind::batch).value();
-  batch.origin = cone;
-  const auto lot = writing.add(batch).value();
-  book::Entry entry;
-  entry.verb = book::Verb::harvest;
-  entry.date = day("2026-02-01");
-  entry.lot = lot;
-  entry.movements = {{{lot, State::cone}, {lot, State::unsorted}, Count::sure(500)}};
-  return writing.enter(entry).map([&](book::EntryId) { return Start{cone, lot}; });
-}
+using tests::day;
 
 TEST(Book, KeepsWhatWasWritten) {
   const tests::Scratch scratch;
-  const auto path = scratch.at("a book with 'quotes' and blanks?.coneline");
-  {
-    auto book = Book::make(path, title());
-    ASSERT_TRUE(book) << book.error().text();
-    ASSERT_TRUE(book->write(harvested));
-  }
+  const auto path = scratch.at("a book with 'quotes', \"these\" and blanks?.coneline");
+  tests::FirstCone first;
+  { tests::make_first_cone(path, first); }
   auto book = Book::open(path, Access::read);
   ASSERT_TRUE(book) << book.error().text();
-  const auto balances = book->read([](Reading& reading) { return reading.balances(); }).value();
-  ASSERT_EQ(balances.size(), 2U);
   const auto registers = book->read([](Reading& reading) { return reading.registers(); }).value();
   EXPECT_EQ(registers.title.series, 17);
-  EXPECT_EQ(registers.taxa.at(0).name, "Cycas revoluta");
-  EXPECT_EQ(registers.cones.at(0).code.text().substr(0, 4), "C171");
-  const auto proof = prove(*book);
-  ASSERT_TRUE(proof) << proof.error().text();
-  EXPECT_TRUE(proof->holds()) << proof->faults.front();
-  EXPECT_EQ(proof->seeds_in, 500);
-  EXPECT_EQ(proof->on_hand, 500);
+  EXPECT_EQ(registers.title.name, "Test nursery");
+  EXPECT_TRUE(registers.title.invented);
+  EXPECT_EQ(registers.taxa.at(0).ripening.value, (book::Range{10, 14}));
+  EXPECT_EQ(registers.taxa.at(0).ripening.source, "common practice, no source");
+  EXPECT_FALSE(registers.taxa.at(0).frost.source.size());
+  EXPECT_EQ(registers.mixes.at(0).parts.at(2).name, "sand");
+  EXPECT_EQ(registers.routes.at(0).steps.at(1).survival, 0.9);
+  EXPECT_EQ(registers.plants.at(1).sex, book::Sex::male);
+  EXPECT_EQ(registers.pollen_lots.at(0).millilitres, 3.5);
+  EXPECT_EQ(registers.cones.at(0).first_seen, day("2025-01-10"));
+  EXPECT_EQ(registers.places.at(1).within, registers.places.at(0).id);
+  const auto balances = book->read([](Reading& reading) { return reading.balances(); }).value();
+  EXPECT_EQ(balances.size(), 2U);
+}
+
+TEST(Book, IsReadableByItsOwnerAlone) {
+  const tests::Scratch scratch;
+  tests::FirstCone first;
+  tests::make_first_cone(scratch.at("t.coneline"), first);
+  const auto rights = std::filesystem::status(scratch.at("t.coneline")).permissions();
+  EXPECT_EQ(rights & (std::filesystem::perms::group_all | std::filesystem::perms::others_all),
+            std::filesystem::perms::none);
+}
+
+TEST(Book, TryingOutKeepsNothing) {
+  const tests::Scratch scratch;
+  tests::FirstCone first;
+  auto book = tests::make_first_cone(scratch.at("t.coneline"), first);
+  const auto tried = book.try_out([](Writing& writing) {
+    return writing.put(book::Taxon{{}, "Zamia furfuracea", {}, {}, {}, {}, {}, {}});
+  });
+  EXPECT_TRUE(tried);
+  EXPECT_EQ(book.read([](Reading& reading) { return reading.registers().taxa.size(); }).value(),
+            1U);
+}
+
+TEST(Book, AFaultInTheMiddleKeepsNothing) {
+  const tests::Scratch scratch;
+  tests::FirstCone first;
+  auto book = tests::make_first_cone(scratch.at("t.coneline"), first);
+  const auto refused = book.write([](Writing& writing) -> Result<int> {
+    static_cast<void>(
+        writing.put(book::Taxon{{}, "Zamia furfuracea", {}, {}, {}, {}, {}, {}}).value());
+    return refuse(fault("changed my mind"));
+  });
+  EXPECT_EQ(refused.error().what, "changed my mind");
+  const auto thrown = book.write([](Writing& writing) -> Result<int> {
+    static_cast<void>(
+        writing.put(book::Taxon{{}, "Zamia furfuracea", {}, {}, {}, {}, {}, {}}).value());
+    throw std::runtime_error("a fault of the program");
+  });
+  EXPECT_FALSE(thrown);
+  EXPECT_EQ(book.read([](Reading& reading) { return reading.registers().taxa.size(); }).value(),
+            1U);
+}
+
+TEST(Book, ASecondUseOfACodeIsRefused) {
+  const tests::Scratch scratch;
+  tests::FirstCone first;
+  auto book = tests::make_first_cone(scratch.at("t.coneline"), first);
+  const auto again = book.write([&](Writing& writing) {
+    auto lot = writing.lot(first.batch).value();
+    return writing.add(lot);
+  });
+  ASSERT_FALSE(again);
+  EXPECT_NE(again.error().what.find(first.batch.text()), std::string::npos);
+  const auto plant = book.write([&](Writing& writing) {
+    auto twin = writing.registers().plants.front();
+    twin.id = {};
+    return writing.put(twin);
+  });
+  EXPECT_FALSE(plant);
+}
+
+TEST(Book, TheLabelOfAnotherBookIsSaidSo) {
+  const tests::Scratch scratch;
+  tests::FirstCone first;
+  auto book = tests::make_first_cone(scratch.at("t.coneline"), first);
+  const auto other =
+      book.read([](Reading& reading) { return reading.lot(Code::of(Kind::tray, 23, 1).value()); });
+  ASSERT_FALSE(other);
+  EXPECT_NE(other.error().what.find("another book"), std::string::npos);
+}
+
+TEST(Book, BalancesAndPlacesAreThoseOfTheDay) {
+  const tests::Scratch scratch;
+  tests::FirstCone first;
+  auto book = tests::make_first_cone(scratch.at("t.coneline"), first);
+  const auto before = book.read([&](Reading& reading) {
+                            return reading.balances_of(first.batch_id, day("2026-01-31"));
+                          })
+                          .value();
+  EXPECT_TRUE(before.empty());
+  const auto on =
+      book.read([&](Reading& reading) { return reading.balances(day("2026-02-01")); }).value();
+  EXPECT_EQ(on.size(), 2U);
+}
+
+TEST(Book, MixAndRouteAndPotMustBeSound) {
+  const tests::Scratch scratch;
+  tests::FirstCone first;
+  auto book = tests::make_first_cone(scratch.at("t.coneline"), first);
+  const auto put = [&](const auto& row) {
+    return book.write([&](Writing& writing) { return writing.put(row); });
+  };
+  EXPECT_FALSE(put(book::Mix{{}, "nothing", 0, 0, "", {}}));
+  EXPECT_FALSE(put(book::Mix{{}, "below", 0, 0, "", {{"bark", -1}}}));
+  EXPECT_FALSE(put(book::Mix{{}, "all gone", 1, 0, "", {{"bark", 1}}}));
+  EXPECT_FALSE(put(book::Mix{{}, "twice", 0, 0, "", {{"bark", 1}, {"bark", 2}}}));
+  EXPECT_FALSE(put(book::Pot{{}, "flat", 0, book::Shape::round, 10, 10, 1, ""}));
+  EXPECT_FALSE(put(book::Pot{{}, "oval", 1, book::Shape::round, 10, 12, 1, ""}));
+  EXPECT_FALSE(put(book::Pot{{}, "seed tray", 1, book::Shape::round, 10, 10, 1, ""}))
+      << "the name stands";
+  EXPECT_FALSE(put(book::Route{{}, book::TaxonId{1}, 0.5, {0, 1}, "", {}})) << "no end";
 }
 
 } // namespace

@@ -11,7 +11,7 @@ namespace coneline::tests {
 class Scratch {
  public:
   Scratch() {
-    std::string name = (std::filesystem::temp_directory_path() / "coneline-XXXXXX").string();
+    std::string name = (folder() / "coneline-XXXXXX").string();
     folder_ = ::mkdtemp(name.data());
   }
   ~Scratch() {
@@ -24,6 +24,11 @@ class Scratch {
   [[nodiscard]] std::filesystem::path at(const std::string& name) const { return folder_ / name; }
 
  private:
+  /// In memory where there is such a folder, since these files need not outlive the machine.
+  static std::filesystem::path folder() {
+    const std::filesystem::path memory = "/dev/shm";
+    return std::filesystem::is_directory(memory) ? memory : std::filesystem::temp_directory_path();
+  }
   std::filesystem::path folder_;
 };
 

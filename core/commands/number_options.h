@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Options that take numbers, read as everywhere in the program: digits and a point, nothing guessed
+// (010 is ten, 0x10 no number). Text that is no number is a wrong command line; a number that
+// cannot be is for the calculation to refuse.
+
+#include "core/commands/command_line.h"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace coneline::commands {
+
+/// A whole number; one too long to hold becomes the largest or smallest there is.
+CLI::Option* whole_option(CLI::App& command, const std::string& name, std::int64_t& target,
+                          const std::string& help);
+
+/// A number with or without decimals.
+CLI::Option* real_option(CLI::App& command, const std::string& name, double& target,
+                         const std::string& help);
+
+/// Two whole numbers, as in 10:9.
+CLI::Option* pair_option(CLI::App& command, const std::string& name,
+                         std::pair<std::int64_t, std::int64_t>& target, const std::string& help);
+
+/// A text split at its commas; "a,,b" has an empty piece in it.
+std::vector<std::string> split_at_commas(std::string_view text);
+
+} // namespace coneline::commands

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/import_season.h"
+
+#include "core/exchange/read_folder.h"
+#include "core/exchange/store_season.h"
+
+#include <fmt/format.h>
+
+namespace coneline::exchange {
+
+namespace {
+
+Result<void> is_empty(store::Reading& reading) {
+  const auto registers = reading.registers();
+  const bool empty = registers.taxa.empty() && registers.places.empty() && registers.pots.empty() &&
+                     registers.mixes.empty() && registers.routes.empty() &&
+                     registers.plants.empty() && registers.pollen_lots.empty() &&
+                     registers.cones.empty() && registers.purchases.empty() &&
+                     reading.lots().empty() && reading.last_entries(1).empty();
+  if (!empty)
+    return refuse(
+        book_fault(fmt::format("the book '{}' holds something already", registers.title.name),
+                   "A season folder is imported into a new book; name one that does not exist."));
+  return {};
+}
+
+std::vector<FileCount> counts_of(const Sheets& sheets) {
+  std::vector<FileCount> counts;
+  each_sheet(sheets, [&]<class Row>(const Sheet<Row>& sheet) {
+    counts.push_back({std::string(file_of<Row>), sheet.rows.size()});
+  });
+  return counts;
+}
+
+} // namespace
+
+Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how) {
+  auto read = read_folder(folder);
+  if (!read)
+    return refuse(read.error());
+  Imported imported{counts_of(read->sheets), std::move(read->faults), 0};
+  bool judged = false;
+  const auto put_all = [&](store::Writing& writing) -> Result<void> {
+    if (auto empty = is_empty(writing); !empty)
+      return empty;
+    imported.not_judged = store_season(read->sheets, writing, imported.faults);
+    judged = true;
+    if (!imported.faults.none())
+      return refuse(imported.faults.listed().front()); // so that nothing of it is kept
+    return {};
+  };
+  const auto done = how == Import::write ? book.write(put_all) : book.try_out(put_all);
+  if (!done && (!judged || imported.faults.none()))
+    return refuse(done.error());
+  return imported;
+}
+
+} // namespace coneline::exchange

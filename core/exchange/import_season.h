@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// A season folder into an empty book. Every row goes the way that a grower's entries go, through
+// the ledger's gate, and either all of them come in or none.
+
+#include "core/exchange/export_season.h"
+#include "core/exchange/faults.h"
+
+namespace coneline::exchange {
+
+enum class Import { dry_run, write };
+
+struct Imported {
+  std::vector<FileCount> files; ///< rows that came in, or would
+  Faults faults;                ///< any: nothing came in
+  std::size_t not_judged = 0;   ///< entries that follow from one at fault and could not be judged
+};
+
+/// Fails where there is no such folder, the book holds something already or cannot be written. What
+/// is wrong in the files is in `faults`, each with its file, line and column.
+Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how);
+
+} // namespace coneline::exchange

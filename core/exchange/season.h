@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// All that a book holds, as the season folder carries it.
+
+#include "core/store/reading.h"
+
+namespace coneline::exchange {
+
+/// Each list in the order of its ids.
+struct Season {
+  book::Registers registers;
+  std::vector<book::Lot> lots;
+  std::vector<book::Entry> entries;
+};
+
+Season season_of(store::Reading& reading);
+
+} // namespace coneline::exchange

@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/store_season.h"
+
+#include "core/exchange/fields.h"
+
+#include <fmt/format.h>
+
+#include <map>
+#include <set>
+
+namespace coneline::exchange {
+
+namespace {
+
+/// The column that is left to be at fault when a row of sound fields is refused.
+template <class Row>
+constexpr std::string_view blamed = "code";
+template <>
+constexpr std::string_view blamed<book::Taxon> = "name";
+template <>
+constexpr std::string_view blamed<book::Place> = "name";
+template <>
+constexpr std::string_view blamed<book::Pot> = "width_mm";
+template <>
+constexpr std::string_view blamed<book::Mix> = "name";
+template <>
+constexpr std::string_view blamed<book::Route> = "taxon";
+template <>
+constexpr std::string_view blamed<book::Lot> = "pot";
+
+class StoreRegisters {
+ public:
+  StoreRegisters(const Sheets& sheets, Stored& stored, store::Writing& writing, Faults& faults)
+      : sheets_(sheets), stored_(stored), writing_(writing), faults_(faults) {}
+
+  /// False where the book has no sound cover, so that no code can be judged.
+  bool run() {
+    const auto& titles = sheet<book::Title>().rows;
+    if (titles.size() != 1 || !titles.front().sound)
+      return false;
+    series_ = titles.front().row.series;
+    if (auto put = writing_.put(titles.front().row); !put) {
+      faults_.add(put.error().at(where(titles.front(), "series")));
+      return false;
+    }
+    put_all<book::Taxon>();
+    put_places();
+    put_all<book::Pot>();
+    put_mixes();
+    put_routes();
+    put_plants();
+    put_all<book::PollenLot>();
+    put_all<book::Cone>();
+    put_all<book::Purchase>();
+    put_all<book::Lot>();
+    return true;
+  }
+
+ private:
+  template <class Row>
+  const Sheet<Row>& sheet() const {
+    return std::get<Sheet<Row>>(sheets_);
+  }
+
+  template <class Row>
+  void put(Lined<Row> each) {
+    const auto id = each.row.id;
+    WithStoredIds io(stored_);
+    fields(io, each.row);
+    if (!each.sound || !of_this_series(each) || !io.whole())
+      return;
+    each.row.id = {};
+    auto put = [&] {
+      if constexpr (std::is_same_v<Row, book::Lot>)
+        return writing_.add(each.row);
+      else
+        return writing_.put(each.row);
+    }();
+    if (!put)
+      faults_.add(put.error().at(where(each, blamed<Row>)));
+    else if constexpr (!std::is_same_v<Row, book::Route>)
+      stored_.add(id, *put);
+  }
+
+  template <class Row>
+  void put_all() {
+    for (const auto& each : sheet<Row>().rows)
+      put(each);
+  }
+
+  template <class Row>
+  bool of_this_series(const Lined<Row>& each) {
+    if constexpr (requires { each.row.code; })
+      if (each.row.code.series() != series_) {
+        faults_.add(fault(fmt::format("the code {} is of series {}, the book's is {}",
+                                      each.row.code.text(), each.row.code.series(), series_),
+                          "Codes begin with the series that book.csv names.")
+                        .at(where(each, "code")));
+        return false;
+      }
+    return true;
+  }
+
+  /// A place may stand above the one it is within, so the latter is put in afterwards.
+  void put_places() {
+    const auto& rows = sheet<book::Place>().rows;
+    for (auto each : rows) {
+      each.row.within.reset();
+      put(each);
+    }
+    for (auto each : rows) {
+      const auto id = stored_.find(each.row.id);
+      if (!id || !each.row.within)
+        continue;
+      if (in_a_circle(each.row)) {
+        faults_.add(fault(fmt::format("the place {} would be within itself", each.row.code.text()),
+                          "A bay is within a bench, a bench within a house.")
+                        .at(where(each, "within")));
+        continue;
+      }
+      const auto within = stored_.find(*each.row.within);
+      each.row.id = *id;
+      each.row.within = within;
+      if (auto put = writing_.put(each.row); !put)
+        faults_.add(put.error().at(where(each, "within")));
+    }
+  }
+
+  [[nodiscard]] bool in_a_circle(const book::Place& place) const {
+    const auto& rows = sheet<book::Place>().rows;
+    std::set<book::PlaceId> passed{place.id};
+    for (auto next = place.within; next && next->stored();
+         next = rows[static_cast<std::size_t>(next->value - 1)].row.within)
+      if (!passed.insert(*next).second)
+        return true;
+    return false;
+  }
+
+  /// The rows that belong to each parent; nothing for a parent with a row at fault.
+  template <class Row, class Id>
+  std::map<Id, std::vector<const Lined<Row>*>> children(Id Row::*parent) const {
+    std::map<Id, std::vector<const Lined<Row>*>> found;
+    for (const auto& each : sheet<Row>().rows)
+      found[each.row.*parent].push_back(&each);
+    return found;
+  }
+  template <class Row>
+  static bool sound(const std::vector<const Lined<Row>*>& rows) {
+    return std::ranges::all_of(rows, [](const auto* each) { return each->sound; });
+  }
+
+  void put_mixes() {
+    auto parts = children(&PartRow::mix);
+    for (auto each : sheet<book::Mix>().rows) {
+      const auto& own = parts[each.row.id];
+      each.sound = each.sound && sound(own) && sheet<PartRow>().whole;
+      for (const auto* part : own)
+        each.row.parts.push_back(part->row.part);
+      put(each);
+    }
+  }
+
+  void put_routes() {
+    auto steps = children(&StepRow::taxon);
+    std::set<book::TaxonId> with_route;
+    for (auto each : sheet<book::Route>().rows) {
+      const auto& own = steps[each.row.taxon];
+      with_route.insert(each.row.taxon);
+      each.sound = each.sound && sound(own) && sheet<StepRow>().whole;
+      for (const auto* step : own) {
+        WithStoredIds io(stored_);
+        auto row = step->row;
+        fields(io, row);
+        each.sound = each.sound && io.whole() && in_turn(*step, each.row.steps.size() + 1);
+        each.row.steps.push_back(row.what);
+      }
+      put(each);
+    }
+    for (const auto& each : sheet<StepRow>().rows)
+      if (each.sound && sheet<book::Route>().whole && !with_route.contains(each.row.taxon))
+        faults_.add(fault("a step of a taxon without a route", "Add the taxon to routes.csv.")
+                        .at(where(each, "taxon")));
+  }
+
+  bool in_turn(const Lined<StepRow>& step, std::size_t expected) {
+    if (static_cast<std::size_t>(step.row.step) == expected)
+      return true;
+    if (step.sound)
+      faults_.add(fault(fmt::format("step {} where step {} is expected", step.row.step, expected),
+                        "The steps of a route stand in their order, from 1.")
+                      .at(where(step, "step")));
+    return false;
+  }
+
+  void put_plants() {
+    auto papers = children(&PaperRow::plant);
+    for (auto each : sheet<book::Plant>().rows) {
+      const auto& own = papers[each.row.id];
+      // A paper at fault is told by itself; the plant is put all the same, since others need it.
+      for (const auto* paper : own)
+        each.row.papers.push_back(paper->row.paper);
+      put(each);
+    }
+  }
+
+  const Sheets& sheets_;
+  Stored& stored_;
+  store::Writing& writing_;
+  Faults& faults_;
+  int series_ = 0;
+};
+
+} // namespace
+
+std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& faults) {
+  Stored stored;
+  if (!StoreRegisters(sheets, stored, writing, faults).run())
+    return std::get<Sheet<book::Entry>>(sheets).rows.size();
+  return store_entries(sheets, stored, writing, faults);
+}
+
+} // namespace coneline::exchange

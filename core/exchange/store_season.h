@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Puts the rows of a folder into a book. Private to this room.
+
+#include "core/exchange/faults.h"
+#include "core/exchange/rows.h"
+#include "core/exchange/stored.h"
+#include "core/store/writing.h"
+
+namespace coneline::exchange {
+
+/// Registers and lots first, then the entries. What the book refuses goes to `faults`, with its
+/// place. Returns how many entries could not be judged, since they follow from something at fault.
+std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& faults);
+
+/// The entries alone, in the order of their rows.
+std::size_t store_entries(const Sheets& sheets, Stored& stored, store::Writing& writing,
+                          Faults& faults);
+
+template <class Row>
+Where where(const Lined<Row>& row, std::string_view column) {
+  return {std::string(file_of<Row>), row.line, std::string(column)};
+}
+
+} // namespace coneline::exchange

@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "labels/commands/commands.h"
+
+namespace coneline::labels {
+
+void add_label_commands(commands::CommandLine& line) {
+  add_read_command(line);
+}
+
+} // namespace coneline::labels

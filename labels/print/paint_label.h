@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Draws one laid-out label on anything that can be painted on.
+
+#include "labels/sheet/layout.h"
+#include "labels/symbol/symbol.h"
+
+class QPainter;
+
+namespace coneline::labels {
+
+/// Draws with its top left corner `x`, `y` millimetres from the page's. The painter's own
+/// coordinates must be the dots of its device, `dpi` an inch, so that every module is whole dots
+/// wide and stands on whole dots.
+void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& symbol, double x,
+                 double y, int dpi);
+
+} // namespace coneline::labels

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "labels/read/decode.h"
+
+#define ZX_USE_UTF8
+#include <ZXing/ReadBarcode.h>
+
+#include <algorithm>
+
+namespace coneline::labels {
+
+namespace {
+
+ZXing::ImageView lens(GrayView picture) {
+  return {picture.data, picture.width, picture.height, ZXing::ImageFormat::Lum,
+          static_cast<int>(picture.stride)};
+}
+
+Sighting sighting(const ZXing::Result& result) {
+  Sighting seen{result.text(), ZXing::ToString(result.format()), {}};
+  for (std::size_t i = 0; i < seen.corners.size(); ++i) {
+    const auto corner = result.position()[static_cast<int>(i)];
+    seen.corners[i] = {static_cast<double>(corner.x), static_cast<double>(corner.y)};
+  }
+  return seen;
+}
+
+} // namespace
+
+std::vector<Sighting> decode_qr(GrayView picture, Threshold threshold, int most) {
+  if (picture.width < 21 || picture.height < 21)
+    return {};
+  auto hints = ZXing::DecodeHints()
+                   .setFormats(ZXing::BarcodeFormat::QRCode)
+                   .setTryDownscale(false)
+                   .setTryRotate(false) // its QR search sees every turn by itself
+                   .setMaxNumberOfSymbols(static_cast<std::uint8_t>(std::clamp(most, 1, 255)))
+                   .setBinarizer(threshold == Threshold::one ? ZXing::Binarizer::GlobalHistogram
+                                                             : ZXing::Binarizer::LocalAverage);
+  std::vector<Sighting> seen;
+  for (const auto& result : ZXing::ReadBarcodes(lens(picture), hints))
+    if (result.isValid())
+      seen.push_back(sighting(result));
+  return seen;
+}
+
+std::optional<Sighting> decode_clean_qr(GrayView picture) {
+  const auto hints = ZXing::DecodeHints()
+                         .setFormats(ZXing::BarcodeFormat::QRCode)
+                         .setTryDownscale(false)
+                         .setIsPure(true)
+                         .setBinarizer(ZXing::Binarizer::BoolCast);
+  const auto result = ZXing::ReadBarcode(lens(picture), hints);
+  if (!result.isValid())
+    return std::nullopt;
+  return sighting(result);
+}
+
+std::optional<Sighting> decode_lone(GrayView picture) {
+  if (picture.width < 8 || picture.height < 8)
+    return std::nullopt;
+  const auto hints = ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::DataMatrix |
+                                                     ZXing::BarcodeFormat::Code128);
+  const auto result = ZXing::ReadBarcode(lens(picture), hints);
+  if (!result.isValid())
+    return std::nullopt;
+  return sighting(result);
+}
+
+} // namespace coneline::labels

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "labels/read/load_picture.h"
+
+#include "labels/read/file_end.h"
+
+#include <QBuffer>
+#include <QByteArray>
+#include <QImageReader>
+#include <fmt/format.h>
+
+#include <filesystem>
+#include <fstream>
+#include <system_error>
+
+namespace coneline::labels {
+
+namespace {
+
+constexpr int megabytes_of_pixels = 4 * most_pixels / 1'000'000;
+
+LoadedPicture failed(std::string why) {
+  return {QImage(), std::move(why)};
+}
+
+double millions(std::int64_t pixels) {
+  return static_cast<double>(pixels) / 1e6;
+}
+
+/// The whole file, or why not.
+std::optional<std::string> read_bytes(const std::string& path, QByteArray& bytes) {
+  std::error_code problem;
+  const auto status = std::filesystem::status(path, problem);
+  if (!std::filesystem::exists(status))
+    return "there is no such file";
+  if (!std::filesystem::is_regular_file(status))
+    return "this is no file with a picture";
+  const auto size = static_cast<std::int64_t>(std::filesystem::file_size(path, problem));
+  if (problem)
+    return fmt::format("the file cannot be read: {}", problem.message());
+  if (size == 0)
+    return "the file is empty";
+  if (size > most_bytes)
+    return fmt::format("the file is too large: {:.0f} MB, {:.0f} MB more than is read. Save the "
+                       "picture smaller",
+                       millions(size), millions(size - most_bytes));
+  std::ifstream in(path, std::ios::binary);
+  bytes.resize(size);
+  in.read(bytes.data(), size);
+  if (!in)
+    return "the file cannot be read; check who may read it";
+  return std::nullopt;
+}
+
+/// What is see-through is seen on white paper.
+QImage in_grey(const QImage& picture) {
+  if (!picture.hasAlphaChannel())
+    return picture.convertToFormat(QImage::Format_Grayscale8);
+  auto mixed = picture.convertToFormat(QImage::Format_ARGB32_Premultiplied);
+  for (int y = 0; y < mixed.height(); ++y) {
+    auto* row = mixed.scanLine(y);
+    for (int x = 0; x < mixed.width(); ++x) {
+      auto* pixel = row + std::ptrdiff_t{4} * x;
+      QRgb colour = 0;
+      std::memcpy(&colour, pixel, sizeof colour);
+      const int white = 255 - qAlpha(colour);
+      colour = qRgba(qRed(colour) + white, qGreen(colour) + white, qBlue(colour) + white, 255);
+      std::memcpy(pixel, &colour, sizeof colour);
+    }
+  }
+  return mixed.convertToFormat(QImage::Format_RGB32).convertToFormat(QImage::Format_Grayscale8);
+}
+
+} // namespace
+
+LoadedPicture load_picture(const std::string& path) {
+  QByteArray bytes;
+  if (auto problem = read_bytes(path, bytes))
+    return failed(*std::move(problem));
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::ReadOnly);
+  QImageReader reader(&buffer);
+  reader.setDecideFormatFromContent(true);
+  reader.setAutoTransform(true);
+  QImageReader::setAllocationLimit(megabytes_of_pixels);
+  const auto format = reader.format();
+  if (format.isEmpty() || format == "pdf")
+    return failed("the file is no picture of a known kind; JPEG and PNG are read");
+  if (format.startsWith("svg"))
+    return failed("the file is a drawing (SVG), not a picture; save it as PNG");
+  const auto size = reader.size();
+  const auto pixels = std::int64_t{size.width()} * size.height();
+  if (size.isValid() && pixels > most_pixels)
+    return failed(fmt::format("the picture is too large: {} × {} pixels are {:.0f} million, {:.0f} "
+                              "million more than are read. Save it smaller",
+                              size.width(), size.height(), millions(pixels),
+                              millions(pixels - most_pixels)));
+  LoadedPicture loaded;
+  QImage picture;
+  const bool whole = reader.read(&picture);
+  if (const auto missing = what_is_missing({bytes.constData(), static_cast<std::size_t>(bytes.size())}))
+    loaded.error = *missing + ". Take or copy the picture again";
+  else if (!whole)
+    loaded.error = fmt::format("the picture is damaged ({}). Take or copy it again",
+                               reader.errorString().toStdString());
+  if (!picture.isNull())
+    loaded.picture = in_grey(picture);
+  return loaded;
+}
+
+} // namespace coneline::labels

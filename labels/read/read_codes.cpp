@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "labels/read/read_codes.h"
+
+#include "labels/read/candidate.h"
+#include "labels/read/decode.h"
+#include "labels/read/finder.h"
+#include "labels/read/glance.h"
+#include "labels/read/grid.h"
+#include "labels/read/parallel.h"
+#include "labels/read/straighten.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace coneline::labels {
+
+namespace {
+
+/// The picture and its halvings, the largest first.
+class Levels {
+ public:
+  explicit Levels(GrayView picture) : views_{picture} {
+    while (std::min(views_.back().width, views_.back().height) >= 160) {
+      smaller_.push_back(halved(views_.back()));
+      views_.push_back(smaller_.back().view());
+    }
+  }
+
+  [[nodiscard]] int count() const { return static_cast<int>(views_.size()); }
+  [[nodiscard]] GrayView view(int level) const { return views_[static_cast<std::size_t>(level)]; }
+  /// The level at which a module of so many pixels is 4 to 8, or as near as there is.
+  [[nodiscard]] int fitting(double module) const {
+    return std::clamp(static_cast<int>(std::floor(std::log2(module / 4))), 0, count() - 1);
+  }
+
+ private:
+  std::vector<GrayView> views_;
+  std::vector<GrayImage> smaller_;
+};
+
+double distance(Point a, Point b) {
+  return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+/// The middle of a four-sided shape is where its diagonals cross, seen at a slant as well.
+Point middle_of(const std::array<Point, 4>& corners) {
+  const auto& [a, b, c, d] = corners;
+  const double across = (b.x - d.x) * (c.y - a.y) - (b.y - d.y) * (c.x - a.x);
+  if (std::abs(across) < 1e-9)
+    return {(a.x + b.x + c.x + d.x) / 4, (a.y + b.y + c.y + d.y) / 4};
+  const double t = ((b.x - d.x) * (b.y - a.y) - (b.y - d.y) * (b.x - a.x)) / across;
+  return {a.x + t * (c.x - a.x), a.y + t * (c.y - a.y)};
+}
+
+/// A symbol that was read, and how far from its middle another one cannot be.
+struct Read {
+  Sighting seen;
+  Point middle;
+  double radius; ///< half of its shorter side
+
+  explicit Read(Sighting sighting)
+      : seen(std::move(sighting)), middle(middle_of(seen.corners)),
+        radius(std::min(distance(seen.corners[0], seen.corners[1]),
+                        distance(seen.corners[1], seen.corners[2])) /
+               2) {}
+};
+
+/// Adds what is not there yet. Two codes are one when their middles are closer than two labels can
+/// lie.
+void add(std::vector<Read>& reads, const Read& read) {
+  if (std::ranges::none_of(reads, [&](const Read& known) {
+        return distance(known.middle, read.middle) < std::max(known.radius, read.radius);
+      }))
+    reads.push_back(read);
+}
+
+constexpr int strip_height = 512;
+constexpr int strip_overlap = 96; // the largest square of a level lies whole in one strip
+
+/// The squares of all levels, in pixels of the whole picture. One met at two levels is kept as the
+/// larger picture shows it.
+std::vector<Finder> all_finders(const Levels& levels) {
+  struct Strip {
+    int level;
+    int top;
+    std::vector<Finder> finders;
+  };
+  std::vector<Strip> strips;
+  for (int level = 0; level < levels.count(); ++level)
+    for (int top = 0; top < levels.view(level).height; top += strip_height)
+      strips.push_back({level, top, {}});
+  in_parallel(static_cast<int>(strips.size()), [&](int i) {
+    auto& strip = strips[static_cast<std::size_t>(i)];
+    const auto view = levels.view(strip.level);
+    strip.finders =
+        find_finders(view.part(0, strip.top, view.width, strip_height + strip_overlap), 3);
+  });
+  std::vector<Finder> all;
+  for (const auto& strip : strips)
+    for (auto finder : strip.finders) {
+      const double scale = std::exp2(strip.level);
+      finder.middle = {finder.middle.x * scale, (finder.middle.y + strip.top) * scale};
+      finder.module *= scale;
+      const bool known = std::ranges::any_of(all, [&](const Finder& other) {
+        return distance(other.middle, finder.middle) < 2 * std::max(other.module, finder.module);
+      });
+      if (!known)
+        all.push_back(finder);
+    }
+  return all;
+}
+
+std::optional<Read> read_candidate(const Levels& levels, const Candidate& candidate) {
+  constexpr int pixels = 6;
+  const int level = levels.fitting(candidate.module());
+  const double scale = std::exp2(-level);
+  if (!worth_reading(levels.view(level), scale, candidate))
+    return std::nullopt;
+  const auto upright = straightened(levels.view(level), scale, candidate, pixels);
+  const auto reading = read_grid(upright.view(), candidate.modules, pixels);
+  auto seen = reading.seen;
+  for (const auto threshold : {Threshold::one, Threshold::local})
+    if (!seen && reading.promising()) {
+      auto found = decode_qr(upright.view(), threshold, 1);
+      if (!found.empty())
+        seen = std::move(found.front());
+    }
+  if (!seen)
+    return std::nullopt;
+  for (auto& corner : seen->corners)
+    corner = candidate.at(corner.x / pixels - kept_around, corner.y / pixels - kept_around);
+  return Read(*std::move(seen));
+}
+
+/// Reads candidates in rounds, the best fits first. What was read takes its squares with it, so
+/// that the many false triples between neighbouring labels are never looked at.
+void read_candidates(const Levels& levels, const std::vector<Candidate>& candidates,
+                     std::size_t finders, std::vector<Read>& reads) {
+  std::vector<bool> spent(finders, false);
+  auto next = candidates.begin();
+  for (const double misfit : {0.15, 0.35, 0.6, 1e9}) {
+    std::vector<const Candidate*> round;
+    for (; next != candidates.end() && next->misfit <= misfit; ++next)
+      if (std::ranges::none_of(next->squares, [&](std::size_t i) { return spent[i]; }))
+        round.push_back(&*next);
+    std::vector<std::optional<Read>> each(round.size());
+    in_parallel(static_cast<int>(round.size()), [&](int i) {
+      const auto piece = static_cast<std::size_t>(i);
+      each[piece] = read_candidate(levels, *round[piece]);
+    });
+    for (std::size_t i = 0; i < round.size(); ++i)
+      if (each[i]) {
+        add(reads, *each[i]);
+        for (const auto used : round[i]->squares)
+          spent[used] = true;
+      }
+  }
+}
+
+} // namespace
+
+std::vector<FoundCode> read_codes(GrayView picture) {
+  const Levels levels(picture);
+  const auto finders = all_finders(levels);
+  std::vector<Read> reads;
+  read_candidates(levels, find_candidates(finders), finders.size(), reads);
+  std::vector<FoundCode> codes;
+  for (const auto& read : reads)
+    codes.push_back({read.seen.text, read.seen.format, static_cast<int>(std::lround(read.middle.x)),
+                     static_cast<int>(std::lround(read.middle.y))});
+  std::ranges::sort(codes, {}, [](const FoundCode& code) {
+    return std::tuple(code.y, code.x, code.text);
+  });
+  return codes;
+}
+
+} // namespace coneline::labels

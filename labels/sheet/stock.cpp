@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "labels/sheet/stock.h"
+
+#include "labels/symbol/symbol.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <initializer_list>
+#include <string_view>
+#include <utility>
+
+namespace coneline::labels {
+
+namespace {
+
+constexpr double rounding = 0.01;    // mm; dimensions are given to a tenth or a hundredth
+constexpr double largest_page = 2000; // mm
+
+Result<void> check_lengths(const Stock& stock) {
+  for (const auto& [what, value] : std::initializer_list<std::pair<std::string_view, double>>{
+           {"page width", stock.page_width},
+           {"page height", stock.page_height},
+           {"label width", stock.label_width},
+           {"label height", stock.label_height}})
+    if (!std::isfinite(value) || value <= 0 || value > largest_page)
+      return refuse(fault(fmt::format("'{}': a {} of {} mm", stock.name, what, value),
+                          "Give a length above 0 and at most 2000 mm."));
+  for (const auto& [what, value] : std::initializer_list<std::pair<std::string_view, double>>{
+           {"left margin", stock.left},
+           {"top margin", stock.top},
+           {"part in the soil", stock.in_soil},
+           {"column pitch", stock.column_pitch},
+           {"row pitch", stock.row_pitch}})
+    if (!std::isfinite(value) || value < 0 || value > largest_page)
+      return refuse(fault(fmt::format("'{}': a {} of {} mm", stock.name, what, value),
+                          "Give a length from 0 to 2000 mm."));
+  if (stock.columns < 1 || stock.rows < 1 || stock.columns > 200 || stock.rows > 200)
+    return refuse(fault(fmt::format("'{}': {} columns and {} rows", stock.name, stock.columns,
+                                    stock.rows),
+                        "Give 1 to 200 of each."));
+  return {};
+}
+
+/// One direction of the page: margin, labels and pitch.
+Result<void> check_direction(const std::string& name, std::string_view along, std::string_view many,
+                             double page, double margin, double label, double pitch, int labels) {
+  if (labels > 1 && pitch < label - rounding)
+    return refuse(fault(fmt::format("'{}': {} overlap by {:.2f} mm: one every {:.2f} mm, each "
+                                    "{:.2f} mm",
+                                    name, many, label - pitch, pitch, label),
+                        "Measure from one label's edge to the same edge of the next."));
+  const double needed = margin + (labels > 1 ? (labels - 1) * pitch : 0) + label;
+  if (needed > page + rounding)
+    return refuse(fault(fmt::format("'{}': the labels are {:.2f} mm {} than the page: {:.2f} of "
+                                    "{:.2f} mm",
+                                    name, needed - page, along, needed, page),
+                        "Check the page, the margins and the pitch."));
+  return {};
+}
+
+} // namespace
+
+double Stock::usable_width() const {
+  return label_width - (label_width >= label_height ? in_soil : 0);
+}
+
+double Stock::usable_height() const {
+  return label_height - (label_width >= label_height ? 0 : in_soil);
+}
+
+Result<void> check(const Stock& stock) {
+  if (auto lengths = check_lengths(stock); !lengths)
+    return lengths;
+  if (auto across = check_direction(stock.name, "wider", "columns", stock.page_width, stock.left,
+                                    stock.label_width, stock.column_pitch, stock.columns);
+      !across)
+    return across;
+  if (auto down = check_direction(stock.name, "higher", "rows", stock.page_height, stock.top,
+                                  stock.label_height, stock.row_pitch, stock.rows);
+      !down)
+    return down;
+  const double needed = (symbol_modules + 2 * quiet_modules) * least_module;
+  const double smaller = std::min(stock.usable_width(), stock.usable_height());
+  if (smaller < needed)
+    return refuse(fault(fmt::format("'{}': {:.1f} × {:.1f} mm to print on is {:.1f} mm too small "
+                                    "for a code, which needs {:.1f} mm",
+                                    stock.name, stock.usable_width(), stock.usable_height(),
+                                    needed - smaller, needed),
+                        "Take a larger label."));
+  return {};
+}
+
+Stock centred_sheet(std::string name, double page_width, double page_height, int columns, int rows,
+                    double label_width, double label_height, double column_gap, double row_gap) {
+  Stock sheet;
+  sheet.name = std::move(name);
+  sheet.page_width = page_width;
+  sheet.page_height = page_height;
+  sheet.columns = columns;
+  sheet.rows = rows;
+  sheet.label_width = label_width;
+  sheet.label_height = label_height;
+  sheet.column_pitch = label_width + column_gap;
+  sheet.row_pitch = label_height + row_gap;
+  sheet.left = (page_width - (columns - 1) * sheet.column_pitch - label_width) / 2;
+  sheet.top = (page_height - (rows - 1) * sheet.row_pitch - label_height) / 2;
+  return sheet;
+}
+
+Stock roll(std::string name, double width, double height, double in_soil) {
+  auto one = centred_sheet(std::move(name), width, height, 1, 1, width, height, 0, 0);
+  one.in_soil = in_soil;
+  return one;
+}
+
+std::vector<Stock> common_stocks() {
+  return {
+      centred_sheet("A4, 3 × 8 of 70 × 37 mm", 210, 297, 3, 8, 70, 37, 0, 0),
+      centred_sheet("A4, 3 × 7 of 63.5 × 38.1 mm", 210, 297, 3, 7, 63.5, 38.1, 2.5, 0),
+      centred_sheet("A4, 2 × 7 of 99.1 × 38.1 mm", 210, 297, 2, 7, 99.1, 38.1, 2.5, 0),
+      centred_sheet("A4, 5 × 13 of 38.1 × 21.2 mm", 210, 297, 5, 13, 38.1, 21.2, 2.5, 0),
+      centred_sheet("Letter, 3 × 10 of 66.7 × 25.4 mm", 215.9, 279.4, 3, 10, 66.7, 25.4, 3.1, 0),
+      roll("Roll, 57 × 32 mm", 57, 32),
+      roll("Roll, 50 × 25 mm", 50, 25),
+      roll("Roll, 40 × 60 mm", 40, 60),
+      roll("Tag, 150 × 25 mm, 60 mm in the soil", 150, 25, 60),
+      roll("Tag, 120 × 16 mm, 45 mm in the soil", 120, 16, 45),
+      roll("Tag, 30 × 120 mm, 55 mm in the soil", 30, 120, 55),
+  };
+}
+
+} // namespace coneline::labels

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window: the line as navigation, the page, and the field that is always ready.
+import QtQuick
+import ConelineWindow
+
+Window {
+    id: window
+
+    required property Session session
+    property string page: session.open && !session.empty ? "today" : "start"
+    property string chosen: ""
+    property string deed: ""
+    property bool inHand: false
+    readonly property bool tall: width < 1000 || height > width
+
+    /// Opens a thing; a tray that was scanned comes up ready to be counted.
+    function open(code: string, scanned: bool) {
+        inspect.settle();
+        window.deed = "";
+        window.chosen = code;
+        window.inHand = scanned && code.startsWith("T");
+        if (window.page === "results" || window.page === "season" || window.page === "start")
+            window.page = "today";
+        ready.focusField();
+    }
+    function go(page: string) {
+        inspect.settle();
+        window.page = page;
+        window.chosen = "";
+        window.deed = "";
+        window.inHand = false;
+    }
+    function begin(verb: string) {
+        window.inHand = verb === "inspect";
+        window.deed = verb === "inspect" ? "" : verb;
+    }
+    function back() {
+        if (window.deed !== "")
+            window.deed = "";
+        else if (window.inHand && window.chosen !== "")
+            window.inHand = false;
+        else if (window.chosen !== "")
+            window.chosen = "";
+        else if (window.session.open && !window.session.empty)
+            window.go("today");
+    }
+
+    width: 1280
+    height: 800
+    minimumWidth: 640
+    minimumHeight: 560
+    visible: true
+    color: Look.paper
+    title: session.open ? session.name + " – Coneline" : "Coneline"
+
+    Binding {
+        target: Look
+        property: "mode"
+        value: window.session.look
+    }
+    Connections {
+        target: window.session
+
+        function onChanged() {
+            if (window.page === "start" && !window.session.empty)
+                window.page = "today";
+        }
+    }
+    Shortcut {
+        sequence: "Escape"
+        onActivated: window.back()
+    }
+    Shortcut {
+        sequence: "Ctrl+Z"
+        enabled: window.session.undoable
+        onActivated: window.session.undo()
+    }
+
+    Item {
+        id: desk
+
+        anchors.fill: parent
+        focus: true
+        // A scan or typing that nobody else takes goes into the ready field.
+        Keys.onPressed: event => {
+            if (event.text.trim() !== "" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier))) {
+                ready.take(event.text);
+                event.accepted = true;
+            }
+        }
+
+        Strip {
+            id: strip
+
+            anchors.left: parent.left
+            anchors.top: parent.top
+            width: window.tall ? 128 : parent.width
+            height: window.tall ? ready.y : 112
+            session: window.session
+            tall: window.tall
+            page: window.page
+            onWanted: page => window.go(page)
+        }
+        Item {
+            id: body
+
+            anchors.left: window.tall ? strip.right : parent.left
+            anchors.right: parent.right
+            anchors.top: window.tall ? parent.top : strip.bottom
+            anchors.bottom: ready.top
+
+            ListPane {
+                id: list
+
+                visible: !whole.visible
+                width: window.tall ? parent.width : Math.round(parent.width * 0.4)
+                height: !window.tall || !side.busy ? parent.height : Math.round(parent.height * 0.34)
+                session: window.session
+                page: window.page
+                chosen: window.chosen
+                finder: ready.finder
+                onOpened: code => window.open(code, false)
+                onWanted: (code, verb) => {
+                    window.open(code, false);
+                    window.begin(verb);
+                }
+            }
+            Rectangle {
+                visible: list.visible && side.visible
+                color: Look.rule
+                x: window.tall ? 0 : list.width
+                y: window.tall ? list.height : 0
+                width: window.tall ? parent.width : 1
+                height: window.tall ? 1 : parent.height
+            }
+            Item {
+                id: side
+
+                readonly property bool busy: window.chosen !== "" || window.deed !== ""
+
+                visible: list.visible && (!window.tall || busy)
+                x: window.tall ? 0 : list.width + 1
+                y: window.tall ? list.height + 1 : 0
+                width: parent.width - x
+                height: parent.height - y
+
+                InspectPage {
+                    id: inspect
+
+                    anchors.fill: parent
+                    visible: window.inHand && window.chosen !== ""
+                    session: window.session
+                    tray: visible ? window.chosen : ""
+                    onLeft: window.inHand = false
+                    onEntered: ready.focusField()
+                }
+                DeedPage {
+                    anchors.fill: parent
+                    visible: window.deed !== "" && !inspect.visible
+                    session: window.session
+                    code: window.chosen
+                    deed: visible ? window.deed : ""
+                    onLeft: window.deed = ""
+                    onEntered: made => {
+                        window.deed = "";
+                        if (made !== "" && window.chosen === "")
+                            window.chosen = made;
+                        ready.focusField();
+                    }
+                }
+                LotPage {
+                    anchors.fill: parent
+                    visible: window.deed === "" && !inspect.visible && window.chosen !== ""
+                    session: window.session
+                    code: window.chosen
+                    onWanted: verb => window.begin(verb)
+                    onOpened: code => window.open(code, false)
+                }
+                NothingChosen {
+                    anchors.fill: parent
+                    anchors.margins: 24
+                    visible: !side.busy
+                    page: window.page
+                    onWanted: deed => window.deed = deed
+                }
+            }
+            Loader {
+                id: whole
+
+                anchors.fill: parent
+                visible: status === Loader.Ready
+                active: sourceComponent !== null
+                sourceComponent: window.page === "results" ? results : window.page === "season" ? season : window.page === "start" ? start : null
+            }
+            Component {
+                id: results
+
+                ResultsPage {
+                    session: window.session
+                    tall: window.tall
+                }
+            }
+            Component {
+                id: season
+
+                SeasonPage {
+                    session: window.session
+                }
+            }
+            Component {
+                id: start
+
+                StartPage {
+                    session: window.session
+                    onEntered: made => window.open(made, false)
+                }
+            }
+        }
+        ReadyBar {
+            id: ready
+
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            session: window.session
+            tall: window.tall
+            onOpened: code => window.open(code, true)
+            onFoundSeveral: window.go("found")
+        }
+    }
+}

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The right side while nothing is chosen: what it is for, and what can be begun at this station.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: nothing
+
+    property string page: ""
+    readonly property var begun: ({
+            "pollen": [["new plant", qsTr("New plant")]],
+            "cones": [["new plant", qsTr("New plant")]],
+            "seed": [["buy in", qsTr("Buy in")]],
+            "trays": [["new pot", qsTr("New kind of tray")], ["new mix", qsTr("New mix")]],
+            "pots": [["new pot", qsTr("New kind of pot")], ["new place", qsTr("New place")], ["new mix", qsTr("New mix")]]
+        })
+    signal wanted(string deed)
+
+    Column {
+        anchors.centerIn: parent
+        width: Math.min(parent.width, 420)
+        spacing: 16
+
+        Say {
+            width: parent.width
+            horizontalAlignment: Text.AlignHCenter
+            font.pixelSize: Look.large
+            color: Look.quiet
+            text: qsTr("Choose something from the list, or scan its label.")
+        }
+        Say {
+            width: parent.width
+            visible: nothing.page === "pollen" || nothing.page === "cones"
+            horizontalAlignment: Text.AlignHCenter
+            color: Look.quiet
+            text: qsTr("A new cone, or pollen collected, is begun on the page of its plant.")
+        }
+        Flow {
+            id: buttons
+
+            width: parent.width
+            spacing: 8
+
+            Repeater {
+                model: nothing.begun[nothing.page] ?? []
+
+                Press {
+                    required property var modelData
+
+                    text: modelData[1]
+                    onClicked: nothing.wanted(modelData[0])
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Always ready: a scan, a code or a name. Beside it the last entry, to be taken back.
+import QtQuick
+import ConelineWindow
+
+Rectangle {
+    id: bar
+
+    required property Session session
+    property bool tall: false
+    property alias finder: finder
+    signal opened(string code)
+    signal foundSeveral
+
+    function focusField() {
+        field.forceActiveFocus();
+    }
+    /// A key that was pressed elsewhere.
+    function take(text: string) {
+        field.text = text;
+        field.forceActiveFocus();
+        field.cursorPosition = field.text.length;
+    }
+    function look(typed: string) {
+        const code = finder.find(typed);
+        if (code !== "") {
+            field.text = "";
+            bar.opened(code);
+        } else if (finder.found.count > 0) {
+            field.text = "";
+            bar.foundSeveral();
+        } else {
+            field.selectAll();
+        }
+    }
+
+    height: lines.height + 24
+    color: Look.sheet
+
+    Finder {
+        id: finder
+
+        session: bar.session
+    }
+    Rectangle {
+        width: parent.width
+        height: 1
+        color: Look.rule
+    }
+    Column {
+        id: lines
+
+        x: 16
+        y: 12
+        width: parent.width - 32
+        spacing: 8
+
+        Row {
+            visible: finder.answer !== ""
+            spacing: 16
+            width: parent.width
+
+            Say {
+                id: answer
+
+                width: Math.min(implicitWidth, lines.width - (meant.visible ? meant.width + 16 : 0))
+                anchors.verticalCenter: parent.verticalCenter
+                text: finder.answer
+                color: Look.lost
+                Accessible.role: Accessible.AlertMessage
+            }
+            Press {
+                id: meant
+
+                visible: finder.meant !== ""
+                text: qsTr("Open %1").arg(finder.meant)
+                onClicked: bar.look(finder.meant)
+            }
+        }
+        Grid {
+            columns: bar.tall ? 1 : 2
+            columnSpacing: 16
+            rowSpacing: 8
+            width: parent.width
+
+            Field {
+                id: field
+
+                objectName: "readyField"
+                width: bar.tall ? lines.width : Math.round(lines.width * 0.4) - 16
+                height: 52
+                focus: true
+                says: qsTr("Scan, type a code or a name")
+                placeholderText: qsTr("scan, type a code or a name")
+                font.pixelSize: Look.large
+                onAccepted: bar.look(text)
+                onTextEdited: finder.forget()
+            }
+            Row {
+                spacing: 8
+                width: bar.tall ? lines.width : lines.width - field.width - 16
+                height: 52
+                layoutDirection: Qt.RightToLeft
+
+                Press {
+                    id: undo
+
+                    objectName: "undo"
+                    visible: bar.session.undoable
+                    anchors.verticalCenter: parent.verticalCenter
+                    text: qsTr("↶ undo")
+                    Accessible.name: qsTr("Undo: %1").arg(bar.session.told)
+                    onClicked: bar.session.undo()
+                }
+                Say {
+                    objectName: "lastTold"
+                    width: parent.width - (undo.visible ? undo.width + 8 : 0)
+                    anchors.verticalCenter: parent.verticalCenter
+                    horizontalAlignment: bar.tall ? Text.AlignLeft : Text.AlignRight
+                    text: bar.session.fault !== "" ? bar.session.fault : bar.session.told !== "" ? qsTr("last: %1").arg(bar.session.told) : ""
+                    color: bar.session.fault !== "" ? Look.lost : Look.quiet
+                    Accessible.role: Accessible.AlertMessage
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A station of the line: its knot, the stretch to the next as thick as what is on hand, the count,
+// and what is due.
+import QtQuick
+import QtQuick.Templates as T
+import ConelineWindow
+
+T.AbstractButton {
+    id: station
+
+    required property string key
+    required property string word
+    required property string onHand
+    required property real thickness
+    required property int due
+    property bool tall: false
+    property bool last: false
+    property bool chosen: false
+    readonly property int knot: chosen ? 24 : 18
+    readonly property int thick: 2 + Math.round(thickness * 12)
+    readonly property real middle: tall ? 36 : height * 0.28
+
+    focusPolicy: Qt.TabFocus
+    opacity: enabled ? 1 : 0.5
+    Accessible.role: Accessible.Button
+    Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %3 due").arg(word).arg(onHand).arg(due) : qsTr("%1: %2 on hand").arg(word).arg(onHand)
+    Keys.onReturnPressed: station.clicked()
+
+    background: Item {
+        Rectangle {
+            visible: !station.last
+            x: station.tall ? station.middle - width / 2 : station.width / 2
+            y: station.tall ? station.height / 2 : station.middle - height / 2
+            width: station.tall ? station.thick : station.width
+            height: station.tall ? station.height : station.thick
+            color: Look.ink
+            opacity: 0.55
+        }
+        Rectangle {
+            x: (station.tall ? station.middle : station.width / 2) - width / 2
+            y: (station.tall ? station.height / 2 : station.middle) - height / 2
+            width: station.knot
+            height: station.knot
+            radius: width / 2
+            color: station.chosen ? Look.link : Look.sheet
+            border.width: 3
+            border.color: station.chosen ? Look.link : Look.ink
+        }
+        Ring {
+            anchors.margins: 4
+            shown: station.visualFocus
+        }
+    }
+    contentItem: Item {
+        Column {
+            x: station.tall ? 60 : 0
+            y: station.tall ? (parent.height - height) / 2 : station.middle + 14
+            width: parent.width - x
+
+            Say {
+                width: parent.width
+                horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
+                text: station.word
+                font.weight: station.chosen ? Font.Bold : Font.Normal
+                color: station.chosen ? Look.link : Look.ink
+                Accessible.ignored: true
+            }
+            Say {
+                width: parent.width
+                horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
+                text: station.onHand
+                font.pixelSize: Look.tiny
+                color: Look.quiet
+                Accessible.ignored: true
+            }
+            Say {
+                visible: station.due > 0
+                width: parent.width
+                horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
+                text: qsTr("%1 due").arg(station.due)
+                font.pixelSize: Look.tiny
+                font.weight: Font.DemiBold
+                color: Look.act
+                Accessible.ignored: true
+            }
+        }
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answers.h"
+
+#include "../wording.h"
+
+#include "core/base/number.h"
+
+#include <cmath>
+
+namespace coneline::window {
+
+std::int64_t Subject::held(book::State state) const {
+  const auto* line = lot();
+  if (!line)
+    return 0;
+  const auto found = line->on_hand.find(state);
+  return found == line->on_hand.end() ? 0 : found->second;
+}
+
+void Answers::blame(const QString& field, const Fault& fault) {
+  if (!fault_)
+    fault_ = fault.at({{}, 0, plain(field)});
+}
+
+std::string Answers::words(const QString& field) const {
+  return plain(values_.value(field).toString());
+}
+
+std::string Answers::named(const QString& field) {
+  auto given = words(field);
+  if (given.empty())
+    blame(field, coneline::fault("this is still empty", "Write it down."));
+  return given;
+}
+
+Count Answers::count(const QString& field) {
+  const auto given = words(field);
+  return given.empty() ? Count() : keep(field, Count::parse(given), Count());
+}
+
+int Answers::whole(const QString& field) {
+  return static_cast<int>(count(field).value());
+}
+
+std::optional<double> Answers::decimal(const QString& field) {
+  auto given = words(field);
+  if (given.empty())
+    return std::nullopt;
+  std::ranges::replace(given, ',', '.');
+  return keep(field, parse_real(given), 0.0);
+}
+
+double Answers::measure(const QString& field) {
+  const auto given = decimal(field);
+  if (!given || *given <= 0)
+    blame(field, coneline::fault("a number above 0 belongs here", "Measure it once."));
+  return given.value_or(0);
+}
+
+std::optional<std::int64_t> Answers::cents(const QString& field) {
+  const auto given = decimal(field);
+  if (!given)
+    return std::nullopt;
+  return std::llround(*given * 100);
+}
+
+Date Answers::day(const QString& field) {
+  return keep(field, read_day(values_.value(field).toString()), subject_.today);
+}
+
+std::optional<Date> Answers::some_day(const QString& field) {
+  return words(field).empty() ? std::nullopt : std::optional(day(field));
+}
+
+std::optional<Code> Answers::place(const QString& field) {
+  const auto* place = book::named(subject_.registers().places, words(field));
+  return place ? std::optional(place->code) : std::nullopt;
+}
+
+std::optional<Code> Answers::code(const QString& field) {
+  const auto given = words(field);
+  const auto read = Code::parse(given.substr(0, given.find(' ')));
+  return read ? std::optional(*read) : std::nullopt;
+}
+
+std::optional<std::string> Answers::chosen(const QString& field) {
+  auto given = words(field);
+  return given.empty() || given == "none" ? std::nullopt : std::optional(given);
+}
+
+std::optional<book::State> Answers::state(const QString& field) {
+  const auto given = words(field);
+  return given.empty() ? std::nullopt : std::optional(one_of<book::State>(field));
+}
+
+work::Noted Answers::noted() {
+  return {day(QStringLiteral("on")), words(QStringLiteral("who")), words(QStringLiteral("note"))};
+}
+
+std::int64_t Answers::so_far(const QString& field) const {
+  const auto read = Count::parse(words(field));
+  return read ? read->value() : 0;
+}
+
+} // namespace coneline::window

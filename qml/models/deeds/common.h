@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Fields that many forms share, and the cautions that go with the work.
+
+#include "deed.h"
+
+namespace coneline::window {
+
+FieldSpec count_field(const char* key, const char* label, std::int64_t value);
+FieldSpec words_field(const char* key, const char* label, const QString& value = {},
+                      const char* hint = "");
+FieldSpec decimal_field(const char* key, const char* label, const QString& value = {},
+                        const char* hint = "");
+FieldSpec choice_field(const char* key, const char* label, QStringList choices,
+                       const QString& value);
+
+/// Day and note, which close every form.
+std::vector<FieldSpec> with_day_and_note(const Subject& subject, std::vector<FieldSpec> fields);
+
+/// The states the lot holds something in, as they are written.
+QStringList states_held(const Subject& subject);
+/// A choice between them; nothing to choose where there is one only.
+void add_state_choice(const Subject& subject, std::vector<FieldSpec>& fields, const char* label);
+/// The state chosen so far, or the only one.
+std::optional<book::State> state_so_far(const Subject& subject, const Answers& answers);
+
+QStringList place_names(const Subject& subject);
+QStringList pot_names(const Subject& subject);
+QStringList mix_names(const Subject& subject); ///< with "none" first
+
+/// The lot's place by name, or empty.
+QString place_now(const Subject& subject);
+
+/// The route's step that begins a lot of this one's next kind; null where no route says.
+const book::RouteStep* next_step(const Subject& subject);
+
+namespace caution {
+inline constexpr const char* poison =
+    "All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and "
+    "children away; if any was eaten, see a vet or doctor at once.";
+inline constexpr const char* drill =
+    "Eye guard with a brush on a drill; change the soaking water daily.";
+inline constexpr const char* dust =
+    "Potting mix can carry Legionella: wet it, wear mask and gloves, open bags away from the face, "
+    "wash hands.";
+inline constexpr const char* lifting =
+    "Mind your back: lift close to the body, and not above about 25 kg alone.";
+inline constexpr const char* permit =
+    "Many cycads are protected: check whether this needs a permit; the authority decides.";
+inline constexpr const char* heat =
+    "Bottom heat: a protected circuit, and the thermostat's probe in the medium.";
+inline constexpr const char* spines = "Mind the spines: eye guard and long sleeves at the crown.";
+inline constexpr const char* powders =
+    "If you dust wounds with sulfur or a fungicide: no sparks, mask and goggles, and the label and "
+    "local law first.";
+} // namespace caution
+
+} // namespace coneline::window

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// What can be done with a thing, as a form: its fields with sensible values filled in, the bar that
+// splits as they are filled, cautions, and the use case it ends in.
+
+#include "answers.h"
+
+#include <span>
+
+namespace coneline::window {
+
+struct FieldSpec {
+  enum class Kind { count, decimal, words, choice, day };
+  QString key;
+  QString label;
+  Kind kind = Kind::words;
+  QString value;
+  QStringList choices; ///< of a choice
+  QString hint;
+};
+
+/// One piece of a bar whose pieces add up to what is there.
+struct Piece {
+  QString label;
+  std::int64_t count = 0;
+  QString role; ///< "ink", "act", "lost", "quiet"
+};
+
+struct Deed {
+  const char* name;
+  const char* title; ///< what the button says
+  bool (*fits)(const Subject&);
+  std::vector<FieldSpec> (*fields)(const Subject&);
+  std::vector<Piece> (*pieces)(const Subject&, const Answers&); ///< may be null
+  Result<work::Done> (*run)(store::Book&, Answers&);
+  std::vector<const char*> cautions;
+};
+
+/// What can be done with the subject now, likeliest first.
+std::vector<const Deed*> deeds_for(const Subject& subject);
+
+/// Null for no such deed.
+const Deed* deed_named(const QString& name);
+
+std::span<const Deed> cone_deeds();
+std::span<const Deed> seed_deeds();
+std::span<const Deed> growing_deeds();
+std::span<const Deed> leaving_deeds();
+std::span<const Deed> beginning_deeds();
+std::span<const Deed> nursery_deeds();
+
+} // namespace coneline::window

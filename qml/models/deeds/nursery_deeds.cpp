@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a nursery is made of: places, kinds of trays and pots, mixes.
+#include "../wording.h"
+#include "common.h"
+
+#include <QRegularExpression>
+
+#include <array>
+
+namespace coneline::window {
+
+namespace {
+
+work::Done done(const std::string& what) {
+  return {{}, {}, what + " is in the book", {}};
+}
+
+std::vector<FieldSpec> place_fields(const Subject& subject) {
+  auto within = place_names(subject);
+  within.prepend(QStringLiteral("none"));
+  return {words_field("name", "Name", {}, "such as Bench 3"),
+          choice_field("kind", "It is a", {"house", "bench", "bay"}, QStringLiteral("bench")),
+          choice_field("within", "in", within, QStringLiteral("none")),
+          decimal_field("length", "Length to stand on, mm", QStringLiteral("0")),
+          decimal_field("width", "Width, mm", QStringLiteral("0")),
+          choice_field("light", "Light", {"sun", "part shade", "shade"},
+                       QStringLiteral("part shade")),
+          count_field("walk", "Its turn when walking through",
+                      std::int64_t(subject.registers().places.size()) + 1)};
+}
+
+Result<work::Done> run_place(store::Book& book, Answers& answers) {
+  book::Place place;
+  place.name = answers.named("name");
+  place.kind = answers.one_of<book::PlaceKind>("kind");
+  if (const auto within = answers.place("within"))
+    place.within = book::coded(answers.subject().registers().places, *within)->id;
+  place.length_mm = answers.decimal("length").value_or(0);
+  place.width_mm = answers.decimal("width").value_or(0);
+  place.light = answers.one_of<book::Light>("light");
+  place.walk = answers.whole("walk");
+  return answers.then([&] {
+    return book.write([&](store::Writing& writing) -> Result<work::Done> {
+      const auto code = writing.next_code(Kind::place);
+      if (!code)
+        return refuse(code.error());
+      place.code = *code;
+      return writing.put(place).map([&](auto) { return done(place.name); });
+    });
+  });
+}
+
+std::vector<FieldSpec> pot_fields(const Subject&) {
+  return {words_field("name", "Name", {}, "such as deep pot 2 L"),
+          decimal_field("litres", "Litres it really holds", {}, "all cells together, measured"),
+          choice_field("shape", "Shape", {"round", "rectangular"}, QStringLiteral("round")),
+          decimal_field("length", "Outside length or diameter, mm"),
+          decimal_field("width", "Outside width, mm", {}, "empty for a round one"),
+          count_field("cells", "Seeds or plants it takes", 1)};
+}
+
+Result<work::Done> run_pot(store::Book& book, Answers& answers) {
+  book::Pot pot;
+  pot.name = answers.named("name");
+  pot.litres = answers.measure("litres");
+  pot.shape = answers.one_of<book::Shape>("shape");
+  pot.length_mm = answers.measure("length");
+  pot.width_mm = pot.shape == book::Shape::round ? pot.length_mm : answers.measure("width");
+  pot.cells = answers.whole("cells");
+  pot.source = "measured";
+  return answers.then([&] {
+    return book.write([&](store::Writing& writing) {
+      return writing.put(pot).map([&](auto) { return done(pot.name); });
+    });
+  });
+}
+
+std::vector<FieldSpec> mix_fields(const Subject&) {
+  return {words_field("name", "Name"),
+          words_field("parts", "Parts by volume", {}, "such as perlite 4, peat 3, sand 3"),
+          decimal_field("shrink", "Volume lost in mixing, %", QStringLiteral("15")),
+          words_field("source", "Where this comes from", QStringLiteral("own experience"))};
+}
+
+/// "perlite 4, peat 3": each part with its share.
+Result<std::vector<book::MixPart>> read_parts(const std::string& written) {
+  static const QRegularExpression one(QStringLiteral(R"(^\s*(.+?)\s+(\d+(?:\.\d+)?)\s*$)"));
+  std::vector<book::MixPart> parts;
+  for (const auto& piece : text(written).split(',')) {
+    const auto match = one.match(piece);
+    if (!match.hasMatch())
+      return refuse(fault("'" + plain(piece) + "' is no part with its share",
+                          "Write it like: perlite 4, peat 3, sand 3."));
+    parts.push_back({plain(match.captured(1)), match.captured(2).toDouble()});
+  }
+  return parts;
+}
+
+Result<work::Done> run_mix(store::Book& book, Answers& answers) {
+  book::Mix mix;
+  mix.name = answers.named("name");
+  mix.shrink = answers.decimal("shrink").value_or(0) / 100;
+  mix.source = answers.words("source");
+  const auto parts = read_parts(answers.words("parts"));
+  if (!parts)
+    return refuse(parts.error().at({{}, 0, "parts"}));
+  mix.parts = *parts;
+  return answers.then([&] {
+    return book.write([&](store::Writing& writing) {
+      return writing.put(mix).map([&](auto) { return done(mix.name); });
+    });
+  });
+}
+
+} // namespace
+
+std::span<const Deed> nursery_deeds() {
+  static const std::array deeds{
+      Deed{"new place", "New place", nullptr, place_fields, nullptr, run_place, {}},
+      Deed{"new pot", "New tray or pot", nullptr, pot_fields, nullptr, run_pot, {}},
+      Deed{"new mix", "New mix", nullptr, mix_fields, nullptr, run_mix, {caution::dust}}};
+  return deeds;
+}
+
+} // namespace coneline::window

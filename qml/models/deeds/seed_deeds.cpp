@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is done with a batch: clean, sort, open, store, sow.
+#include "../wording.h"
+#include "common.h"
+
+#include "core/work/clean.h"
+#include "core/work/keep.h"
+#include "core/work/sort.h"
+#include "core/work/sow.h"
+
+#include <array>
+
+namespace coneline::window {
+
+namespace {
+
+using book::State;
+
+bool has_seed(const Subject& subject) {
+  return subject.code.kind() == Kind::batch && subject.lot() && subject.lot()->total() > 0;
+}
+
+bool has_unsorted(const Subject& subject) {
+  return has_seed(subject) && subject.held(State::unsorted) > 0;
+}
+
+/// The state that is worked on: the chosen one, or all that is there.
+std::int64_t there(const Subject& subject, const Answers& answers) {
+  const auto state = state_so_far(subject, answers);
+  return state ? subject.held(*state) : 0;
+}
+
+std::vector<FieldSpec> clean_fields(const Subject& subject) {
+  return with_day_and_note(subject,
+                           {count_field("soak", "Days soaked", 2), count_field("lost", "Lost", 0)});
+}
+std::vector<Piece> clean_pieces(const Subject& subject, const Answers& answers) {
+  const auto lost = answers.so_far("lost");
+  return {{"cleaned", subject.lot()->total() - lost, "ink"}, {"lost", lost, "lost"}};
+}
+Result<work::Done> run_clean(store::Book& book, Answers& answers) {
+  const work::Clean wanted{answers.subject().code, answers.whole("soak"), answers.count("lost"),
+                           answers.noted()};
+  return answers.then([&] { return work::clean(book, wanted); });
+}
+
+std::vector<FieldSpec> sort_fields(const Subject& subject) {
+  std::vector<FieldSpec> fields;
+  add_state_choice(subject, fields, "Sort those that are");
+  if (!fields.empty() && subject.held(State::unsorted) > 0)
+    fields.front().value = text(book::word(State::unsorted));
+  fields.push_back(choice_field("test", "Test", {"float", "shake", "eye", "x-ray"},
+                                QStringLiteral("float")));
+  fields.push_back(count_field("filled", "Filled (sank)", 0));
+  fields.push_back(count_field("empty", "Empty (floated)", 0));
+  return with_day_and_note(subject, fields);
+}
+std::vector<Piece> sort_pieces(const Subject& subject, const Answers& answers) {
+  const auto filled = answers.so_far("filled");
+  const auto empty = answers.so_far("empty");
+  return {{"filled", filled, "act"},
+          {"empty", empty, "lost"},
+          {"still to sort", there(subject, answers) - filled - empty, "quiet"}};
+}
+Result<work::Done> run_sort(store::Book& book, Answers& answers) {
+  const work::Sort wanted{answers.subject().code,
+                          state_so_far(answers.subject(), answers).value_or(State::unsorted),
+                          answers.one_of<book::SeedTest>("test"),
+                          answers.count("filled"),
+                          answers.count("empty"),
+                          answers.noted()};
+  return answers.then([&] { return work::sort(book, wanted); });
+}
+
+std::vector<FieldSpec> open_fields(const Subject& subject) {
+  std::vector<FieldSpec> fields;
+  add_state_choice(subject, fields, "Open some that are");
+  fields.push_back(count_field("opened", "Cut open", 0));
+  fields.push_back(count_field("filled", "of them filled", 0));
+  return with_day_and_note(subject, fields);
+}
+std::vector<Piece> open_pieces(const Subject& subject, const Answers& answers) {
+  const auto opened = answers.so_far("opened");
+  const auto filled = answers.so_far("filled");
+  return {{"opened, filled", filled, "act"},
+          {"opened, empty", opened - filled, "lost"},
+          {"left whole", there(subject, answers) - opened, "ink"}};
+}
+Result<work::Done> run_open(store::Book& book, Answers& answers) {
+  const work::Open wanted{answers.subject().code,
+                          state_so_far(answers.subject(), answers).value_or(State::judged_filled),
+                          answers.count("opened"), answers.count("filled"), answers.noted()};
+  return answers.then([&] { return work::open(book, wanted); });
+}
+
+std::vector<FieldSpec> store_fields(const Subject& subject) {
+  return with_day_and_note(
+      subject, {words_field("store", "Kept in", QStringLiteral("box of dry perlite")),
+                decimal_field("celsius", "at °C"),
+                words_field("from", "May be ready from", {}, "empty: what the book holds of the taxon"),
+                words_field("to", "or as late as")});
+}
+Result<work::Done> run_store(store::Book& book, Answers& answers) {
+  const work::Keep wanted{answers.subject().code,     answers.named("store"),
+                          answers.decimal("celsius"), answers.some_day("from"),
+                          answers.some_day("to"),     std::nullopt,
+                          answers.noted()};
+  return answers.then([&] { return work::keep(book, wanted); });
+}
+
+std::vector<FieldSpec> sow_fields(const Subject& subject) {
+  std::vector<FieldSpec> fields;
+  add_state_choice(subject, fields, "Sow those that are");
+  const auto filled = subject.held(State::judged_filled);
+  const auto state = filled > 0 ? State::judged_filled : State::unsorted;
+  if (!fields.empty() && subject.held(state) > 0)
+    fields.front().value = text(book::word(state));
+  const auto seeds = subject.held(state);
+  const auto* step = next_step(subject);
+  const auto& pots = subject.registers().pots;
+  const auto* pot = step ? &subject.registers().pot(step->pot) : pots.empty() ? nullptr : &pots.front();
+  const auto cells = pot ? std::max(1, pot->cells) : 1;
+  const auto places = place_names(subject);
+  fields.push_back(count_field("seeds", "Seeds", seeds));
+  fields.push_back(count_field("trays", "in trays", std::max<std::int64_t>(1, (seeds + cells - 1) / cells)));
+  fields.push_back(choice_field("pot", "Kind of tray", pot_names(subject),
+                                pot ? text(pot->name) : QString()));
+  fields.push_back(choice_field("mix", "Mix", mix_names(subject),
+                                step ? text(subject.registers().mix(step->mix).name)
+                                     : QStringLiteral("none")));
+  fields.push_back(choice_field("place", "Place", places, place_now(subject)));
+  return with_day_and_note(subject, fields);
+}
+std::vector<Piece> sow_pieces(const Subject& subject, const Answers& answers) {
+  const auto seeds = answers.so_far("seeds");
+  return {{"sown", seeds, "act"}, {"left in the batch", there(subject, answers) - seeds, "quiet"}};
+}
+Result<work::Done> run_sow(store::Book& book, Answers& answers) {
+  const work::Sow wanted{answers.subject().code,
+                         state_so_far(answers.subject(), answers),
+                         answers.count("seeds"),
+                         answers.whole("trays"),
+                         answers.named("pot"),
+                         answers.chosen("mix"),
+                         answers.place("place"),
+                         answers.noted()};
+  return answers.then([&] { return work::sow(book, wanted); });
+}
+
+} // namespace
+
+std::span<const Deed> seed_deeds() {
+  static const std::array deeds{
+      Deed{"clean", "Clean", has_unsorted, clean_fields, clean_pieces, run_clean,
+           {caution::poison, caution::drill}},
+      Deed{"sort", "Sort", has_seed, sort_fields, sort_pieces, run_sort, {caution::poison}},
+      Deed{"sow", "Sow", has_seed, sow_fields, sow_pieces, run_sow,
+           {caution::dust, caution::heat}},
+      Deed{"open", "Open some", has_seed, open_fields, open_pieces, run_open, {caution::poison}},
+      Deed{"store", "Store", has_seed, store_fields, nullptr, run_store, {}}};
+  return deeds;
+}
+
+} // namespace coneline::window

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "finder.h"
+
+#include "wording.h"
+
+#include "core/book/cross.h"
+
+namespace coneline::window {
+
+namespace {
+
+/// A kind's letter and then digits: what was meant to be a code, right or not.
+bool looks_like_a_code(const QString& typed) {
+  const auto bare = QString(typed).remove(' ').remove('-');
+  const auto digits = std::ranges::count_if(bare, [](QChar c) { return c.isDigit(); });
+  return bare.size() >= 4 && bare.size() <= 10 && bare.front().isLetter() && digits >= 2;
+}
+
+std::vector<std::pair<QString, Code>> names(const Standing& standing) {
+  std::vector<std::pair<QString, Code>> all;
+  const auto& registers = standing.registers;
+  for (const auto& plant : registers.plants)
+    all.emplace_back(text(book::plant_name(plant)) + ", " +
+                         text(registers.taxon(plant.taxon).name),
+                     plant.code);
+  for (const auto& place : registers.places)
+    all.emplace_back(text(place.name), place.code);
+  for (const auto& cone : standing.cones)
+    all.emplace_back(text(cone.origin.name), cone.cone.code);
+  for (const auto& line : standing.lots)
+    if (!line.on_hand.empty())
+      all.emplace_back(text(line.origin.name) + ": " + holding(line), line.lot.code);
+  return all;
+}
+
+} // namespace
+
+Finder::Finder(QObject* parent) : QObject(parent), found_({"code", "name"}, this) {}
+
+void Finder::forget() {
+  answer_.clear();
+  meant_.clear();
+  emit answered();
+}
+
+QString Finder::find(const QString& typed) {
+  answer_.clear();
+  meant_.clear();
+  found_.replace({});
+  QString code;
+  if (!session_ || !session_->is_open())
+    answer_ = QStringLiteral("No book is open yet.");
+  else if (!typed.trimmed().isEmpty()) {
+    const auto read = Code::parse(plain(typed));
+    code = read || looks_like_a_code(typed.trimmed()) ? find_code(typed.trimmed(), read)
+                                                       : find_name(typed.trimmed());
+  }
+  emit answered();
+  return code;
+}
+
+QString Finder::find_code(const QString& typed, const Result<Code>& code) {
+  const auto& standing = session_->standing();
+  if (code && standing.knows(*code))
+    return text(code->text());
+  const auto series = standing.registers.title.series;
+  if (code && code->series() != series) {
+    answer_ = QStringLiteral("%1 is the label of another book: its codes begin with %2, those of "
+                             "this book with %3.")
+                  .arg(text(code->text()), QString::number(code->series()),
+                       QString::number(series));
+    return {};
+  }
+  answer_ = code ? QStringLiteral("There is no %1 in this book.").arg(text(code->text()))
+                 : text(code.error().text());
+  auto likely = corrections(plain(typed));
+  std::erase_if(likely, [&](const Code& one) { return !standing.knows(one); });
+  if (likely.size() == 1) {
+    meant_ = text(likely.front().text());
+    answer_ = QStringLiteral("%1 is not right by one character.").arg(typed.toUpper());
+  }
+  return {};
+}
+
+QString Finder::find_name(const QString& name) {
+  std::vector<Rows::Row> rows;
+  for (const auto& [known, code] : names(session_->standing()))
+    if (known.contains(name, Qt::CaseInsensitive))
+      rows.push_back({text(code.text()), known});
+  if (rows.size() == 1)
+    return rows.front().front().toString();
+  answer_ = rows.empty()
+                ? QStringLiteral("Nothing here is called “%1”. Try part of the name, or a code.")
+                      .arg(name)
+                : QStringLiteral("%1 go by “%2”.")
+                      .arg(shown(std::int64_t(rows.size())), name);
+  found_.replace(std::move(rows));
+  return {};
+}
+
+} // namespace coneline::window

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "form.h"
+
+#include "wording.h"
+
+namespace coneline::window {
+
+namespace {
+
+QString kind_word(FieldSpec::Kind kind) {
+  switch (kind) {
+  case FieldSpec::Kind::count:
+    return QStringLiteral("count");
+  case FieldSpec::Kind::decimal:
+    return QStringLiteral("decimal");
+  case FieldSpec::Kind::choice:
+    return QStringLiteral("choice");
+  case FieldSpec::Kind::day:
+    return QStringLiteral("day");
+  case FieldSpec::Kind::words:
+    break;
+  }
+  return QStringLiteral("words");
+}
+
+} // namespace
+
+Form::Form(QObject* parent)
+    : QObject(parent), fields_({"key", "label", "kind", "value", "choices", "hint"}, this),
+      pieces_({"label", "count", "figure", "role", "share"}, this) {
+  connect(this, &Form::asked, this, &Form::begin);
+}
+
+Subject Form::subject() const {
+  return {&session_->standing(), session_->today(), Code::parse(plain(code_)).value_or(Code())};
+}
+
+void Form::begin() {
+  fault_.clear();
+  fault_field_.clear();
+  values_.clear();
+  std::vector<Rows::Row> rows;
+  const auto* deed = deed_named(deed_);
+  if (session_ && deed && (!deed->fits || deed->fits(subject())))
+    for (const auto& field : deed->fields(subject())) {
+      values_[field.key] = field.value;
+      rows.push_back({field.key, field.label, kind_word(field.kind), field.value, field.choices,
+                      field.hint});
+    }
+  fields_.replace({}); // a form of as many fields must not keep the old one's delegates
+  fields_.replace(std::move(rows));
+  split_up();
+  emit told();
+  emit refused();
+}
+
+QString Form::title() const {
+  const auto* deed = deed_named(deed_);
+  return deed ? QString::fromUtf8(deed->title) : QString();
+}
+
+QStringList Form::cautions() const {
+  QStringList all;
+  if (const auto* deed = deed_named(deed_))
+    for (const auto* caution : deed->cautions)
+      all << QString::fromUtf8(caution);
+  return all;
+}
+
+void Form::set(const QString& field, const QString& value) {
+  values_[field] = value;
+  split_up();
+}
+
+QString Form::valueOf(const QString& field) const {
+  return values_.value(field).toString();
+}
+
+QString Form::dayMoved(const QString& written, int days) const {
+  const auto day = read_day(written);
+  return shown(day ? day->plus_days(days) : session_->today());
+}
+
+void Form::split_up() {
+  const auto* deed = deed_named(deed_);
+  std::vector<Rows::Row> rows;
+  std::int64_t total = 0;
+  if (session_ && deed && deed->pieces && !values_.isEmpty()) {
+    const auto about = subject();
+    const auto pieces = deed->pieces(about, Answers(about, values_));
+    for (const auto& piece : pieces)
+      total += piece.count;
+    for (const auto& piece : pieces)
+      rows.push_back({piece.label, qlonglong(piece.count), shown(piece.count), piece.role,
+                      total > 0 ? std::clamp(static_cast<double>(piece.count) /
+                                                 static_cast<double>(total), 0.0, 1.0)
+                                : 0.0});
+  }
+  total_ = shown(total);
+  pieces_.replace(std::move(rows));
+  emit split();
+}
+
+bool Form::submit() {
+  const auto* deed = deed_named(deed_);
+  if (!session_ || !deed)
+    return false;
+  const auto about = subject();
+  Answers answers(about, values_);
+  const auto given = session_->act([&](store::Book& book) { return deed->run(book, answers); });
+  if (!given) {
+    refuse_with(given.error());
+    return false;
+  }
+  made_.clear();
+  for (const auto& code : given->made)
+    made_ << text(code.text());
+  emit done();
+  return true;
+}
+
+void Form::refuse_with(const Fault& fault) {
+  auto said = fault;
+  said.where.reset(); // the field itself shows where
+  fault_ = text(said.text());
+  fault_field_ = fault.where ? text(fault.where->column) : QString();
+  emit refused();
+}
+
+} // namespace coneline::window

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// One deed as a form on the screen.
+
+#include "deeds/deed.h"
+
+namespace coneline::window {
+
+class Form : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  Q_PROPERTY(coneline::window::Session* session MEMBER session_ NOTIFY asked)
+  Q_PROPERTY(QString deed MEMBER deed_ NOTIFY asked)
+  Q_PROPERTY(QString code MEMBER code_ NOTIFY asked)
+  Q_PROPERTY(QString title READ title NOTIFY told)
+  Q_PROPERTY(QStringList cautions READ cautions NOTIFY told)
+  Q_PROPERTY(coneline::window::Rows* fields READ fields CONSTANT)
+  Q_PROPERTY(coneline::window::Rows* pieces READ pieces CONSTANT)
+  Q_PROPERTY(QString piecesTotal READ pieces_total NOTIFY split)
+  Q_PROPERTY(QString fault READ fault NOTIFY refused)
+  Q_PROPERTY(QString faultField READ fault_field NOTIFY refused)
+  Q_PROPERTY(QStringList made READ made NOTIFY done)
+
+ public:
+  explicit Form(QObject* parent = nullptr);
+
+  Q_INVOKABLE void set(const QString& field, const QString& value);
+  Q_INVOKABLE QString valueOf(const QString& field) const;
+  /// A day some days on from the one written in a field.
+  Q_INVOKABLE QString dayMoved(const QString& written, int days) const;
+  /// Makes the entry. True when it stands in the book; otherwise `fault` says why not.
+  Q_INVOKABLE bool submit();
+
+  [[nodiscard]] QString title() const;
+  [[nodiscard]] QStringList cautions() const;
+  [[nodiscard]] Rows* fields() { return &fields_; }
+  [[nodiscard]] Rows* pieces() { return &pieces_; }
+  [[nodiscard]] QString pieces_total() const { return total_; }
+  [[nodiscard]] QString fault() const { return fault_; }
+  [[nodiscard]] QString fault_field() const { return fault_field_; }
+  [[nodiscard]] QStringList made() const { return made_; }
+
+ signals:
+  void asked();
+  void told();
+  void split();
+  void refused();
+  void done();
+
+ private:
+  void begin();
+  void split_up();
+  void refuse_with(const Fault& fault);
+  [[nodiscard]] Subject subject() const;
+
+  Session* session_ = nullptr;
+  QString deed_;
+  QString code_;
+  QVariantMap values_;
+  Rows fields_;
+  Rows pieces_;
+  QString total_;
+  QString fault_;
+  QString fault_field_;
+  QStringList made_;
+};
+
+} // namespace coneline::window

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "inspection.h"
+
+#include "wording.h"
+
+#include "core/work/inspect.h"
+
+namespace coneline::window {
+
+Inspection::Inspection(QObject* parent) : QObject(parent) {
+  connect(this, &Inspection::asked, this, &Inspection::begin);
+}
+
+void Inspection::set_session(Session* session) {
+  session_ = session;
+  connect(session, &Session::changed, this, &Inspection::read);
+  emit asked();
+}
+
+void Inspection::begin() {
+  roots_ = leaves_ = dead_ = 0;
+  fault_.clear();
+  emit countsChanged();
+  emit refused();
+  read();
+}
+
+void Inspection::read() {
+  const auto code = Code::parse(plain(tray_));
+  const auto* line = session_ && code ? session_->standing().lot(*code) : nullptr;
+  if (!line)
+    return;
+  title_ = text(line->origin.name);
+  holds_ = holding(*line);
+  place_ = place_name(session_->standing().registers, line->place);
+  looked_ = QStringLiteral("not looked at yet");
+  const auto entries =
+      session_->ask([&](store::Reading& reading) { return reading.entries_of(line->lot.id); });
+  for (const auto& entry : entries.value_or(std::vector<book::Entry>{}))
+    if (entry.verb == book::Verb::inspect)
+      looked_ = "last look " + shown(entry.date);
+  emit told();
+}
+
+bool Inspection::record() {
+  const auto code = Code::parse(plain(tray_));
+  if (!session_ || !code)
+    return false;
+  const work::Inspect wanted{*code, Count::sure(std::max(roots_, 0)),
+                             Count::sure(std::max(leaves_, 0)), Count::sure(std::max(dead_, 0)),
+                             {session_->today(), {}, {}}};
+  const auto done =
+      session_->act([&](store::Book& book) { return work::inspect(book, wanted); });
+  if (!done) {
+    fault_ = text(done.error().text());
+    emit refused();
+    return false;
+  }
+  begin();
+  return true;
+}
+
+} // namespace coneline::window

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "listed.h"
+
+#include "wording.h"
+
+#include "core/book/cross.h"
+
+#include <map>
+#include <numeric>
+
+namespace coneline::window {
+
+namespace {
+
+QString due_of(const Standing& standing, const Code& code) {
+  for (const auto& due : standing.due)
+    if (due.code == code)
+      return verb_of(due.kind);
+  return {};
+}
+
+Listed of_pollen(const Standing& standing, const book::PollenLot& lot) {
+  const auto& plant = standing.registers.plant(lot.plant);
+  auto what = "collected " + shown(lot.collected);
+  if (lot.millilitres)
+    what += ", " + shown(*lot.millilitres, 1) + " ml";
+  return {lot.code, text(book::plant_name(plant)), what, text(lot.store), {}, false};
+}
+
+Listed of_plant(const Standing& standing, const book::Plant& plant) {
+  const auto name = plant.name.empty() ? text(standing.registers.taxon(plant.taxon).name)
+                                       : text(plant.name);
+  const auto sex = plant.sex == book::Sex::not_known ? QStringLiteral("sex not known yet")
+                                                     : text(book::word(plant.sex));
+  return {plant.code, QStringLiteral("Parent plants"), name + ", " + sex,
+          place_name(standing.registers, plant.place), due_of(standing, plant.code), false};
+}
+
+Listed of_cone(const Standing& standing, const work::ConeLine& line) {
+  QString what;
+  if (line.harvested_on)
+    what = "harvested, " + shown(line.harvested) + " seeds";
+  else if (line.passes.empty())
+    what = QStringLiteral("not pollinated yet");
+  else
+    what = shown(std::int64_t(line.passes.size())) +
+           (line.passes.size() == 1 ? " pass" : " passes") + ", last " +
+           shown(line.passes.back());
+  return {line.cone.code, text(line.origin.name), what,
+          line.harvested_on ? shown(*line.harvested_on) : QString(),
+          due_of(standing, line.cone.code), line.harvested_on.has_value()};
+}
+
+Listed of_lot(const Standing& standing, const work::LotLine& line, bool by_place) {
+  const auto place = place_name(standing.registers, line.place);
+  return {line.lot.code,
+          by_place ? place : text(line.origin.name),
+          holding(line),
+          by_place ? text(line.origin.name) : place,
+          due_of(standing, line.lot.code),
+          line.on_hand.empty()};
+}
+
+Kind kind_at(Station station) {
+  switch (station) {
+  case Station::trays:
+    return Kind::tray;
+  case Station::pots:
+    return Kind::pot_group;
+  default:
+    return Kind::batch;
+  }
+}
+
+} // namespace
+
+std::vector<Listed> listed(const Standing& standing, Station station, bool by_place) {
+  std::vector<Listed> all;
+  if (station == Station::pollen) {
+    for (const auto& lot : standing.registers.pollen_lots)
+      all.push_back(of_pollen(standing, lot));
+    for (const auto& plant : standing.registers.plants)
+      all.push_back(of_plant(standing, plant));
+  } else if (station == Station::cones) {
+    for (const auto& cone : standing.cones)
+      all.push_back(of_cone(standing, cone));
+  } else {
+    for (const auto& lot : standing.lots)
+      if (lot.lot.code.kind() == kind_at(station))
+        all.push_back(of_lot(standing, lot, by_place));
+  }
+  std::ranges::stable_sort(all, [](const Listed& a, const Listed& b) {
+    const auto turn = [](const Listed& l) { return std::tuple(l.ended, l.due.isEmpty()); };
+    if (turn(a) != turn(b))
+      return turn(a) < turn(b);
+    return a.due.isEmpty() && a.group < b.group;
+  });
+  return all;
+}
+
+} // namespace coneline::window

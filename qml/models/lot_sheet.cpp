@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "lot_sheet.h"
+
+#include "deeds/deed.h"
+#include "line_rows.h"
+#include "wording.h"
+
+#include "core/book/cross.h"
+
+namespace coneline::window {
+
+LotSheet::LotSheet(QObject* parent)
+    : QObject(parent),
+      line_({"code", "what", "day", "came", "through", "here", "elsewhere", "lost", "kept", "share"},
+            this),
+      history_({"entry", "day", "told", "note", "reversible"}, this),
+      here_({"code", "heading", "what", "place", "due", "ended"}, this) {
+  connect(this, &LotSheet::asked, this, &LotSheet::read);
+}
+
+void LotSheet::set_session(Session* session) {
+  session_ = session;
+  connect(session, &Session::changed, this, &LotSheet::read);
+  emit asked();
+}
+
+void LotSheet::read() {
+  if (!session_)
+    return;
+  const auto code = Code::parse(plain(code_));
+  there_ = code && session_->standing().knows(*code);
+  for (auto* said : {&kind_, &title_, &taxon_, &holds_, &place_, &note_})
+    said->clear();
+  deeds_.clear();
+  if (there_)
+    tell(session_->standing(), *code);
+  if (!there_ || (code->kind() != Kind::place))
+    here_.replace({});
+  emit told();
+}
+
+void LotSheet::tell(const Standing& standing, const Code& code) {
+  const auto& registers = standing.registers;
+  kind_ = text(kind_word(code.kind()));
+  for (const auto* deed : deeds_for(Subject{&standing, session_->today(), code}))
+    deeds_ << QString::fromLatin1(deed->name);
+  line_.replace(line_rows(*session_, code));
+  history_.replace(history_rows(*session_, code));
+  if (const auto* lot = standing.lot(code))
+    tell_lot(standing, *lot);
+  else if (const auto* cone = standing.cone(code))
+    tell_cone(standing, *cone);
+  else if (code.kind() == Kind::plant)
+    tell_plant(standing, *book::coded(registers.plants, code));
+  else if (code.kind() == Kind::pollen)
+    tell_pollen(standing, *book::coded(registers.pollen_lots, code));
+  else if (code.kind() == Kind::place)
+    tell_place(standing, *book::coded(registers.places, code));
+}
+
+void LotSheet::tell_lot(const Standing& standing, const work::LotLine& line) {
+  title_ = text(line.origin.name);
+  taxon_ = text(line.origin.taxon);
+  holds_ = holding(line);
+  place_ = place_name(standing.registers, line.place);
+  note_ = text(line.lot.note);
+  if (line.lot.pot)
+    kind_ += ", " + text(standing.registers.pot(*line.lot.pot).name);
+}
+
+void LotSheet::tell_cone(const Standing& standing, const work::ConeLine& line) {
+  title_ = text(line.origin.name);
+  taxon_ = text(line.origin.taxon);
+  holds_ = line.harvested_on ? shown(line.harvested) + " seeds harvested " + shown(*line.harvested_on)
+                             : QStringLiteral("on the plant");
+  const auto& plant = standing.registers.plant(line.cone.plant);
+  place_ = text(book::plant_name(plant)) + ", " + place_name(standing.registers, plant.place);
+  note_ = text(line.cone.note);
+}
+
+void LotSheet::tell_plant(const Standing& standing, const book::Plant& plant) {
+  title_ = text(book::plant_name(plant));
+  taxon_ = text(standing.registers.taxon(plant.taxon).name);
+  holds_ = plant.sex == book::Sex::not_known ? QStringLiteral("sex not known yet")
+                                             : text(book::word(plant.sex));
+  if (!plant.origin.empty())
+    holds_ += ", from " + text(plant.origin);
+  place_ = place_name(standing.registers, plant.place);
+  QStringList papers{text(plant.note)};
+  for (const auto& paper : plant.papers)
+    papers << text(paper.kind) + " " + text(paper.number) + " " + text(paper.authority);
+  papers.removeAll(QString());
+  note_ = papers.join('\n');
+}
+
+void LotSheet::tell_pollen(const Standing& standing, const book::PollenLot& lot) {
+  const auto& plant = standing.registers.plant(lot.plant);
+  title_ = "Pollen of " + text(book::plant_name(plant));
+  taxon_ = text(standing.registers.taxon(plant.taxon).name);
+  holds_ = "collected " + shown(lot.collected);
+  if (lot.millilitres)
+    holds_ += ", " + shown(*lot.millilitres, 1) + " ml";
+  place_ = text(lot.store);
+  note_ = text(lot.note);
+}
+
+void LotSheet::tell_place(const Standing& standing, const book::Place& place) {
+  title_ = text(place.name);
+  kind_ = text(book::word(place.kind));
+  taxon_ = text(book::word(place.light));
+  if (place.square_metres() > 0)
+    holds_ = shown(place.square_metres(), 1) + " m²";
+  place_ = place.within ? "in " + text(standing.registers.place(*place.within).name) : QString();
+  std::vector<Rows::Row> rows;
+  for (const auto& line : standing.lots)
+    if (line.place == place.id && !line.on_hand.empty())
+      rows.push_back({text(line.lot.code.text()), QStringLiteral("Standing here"), holding(line),
+                      text(line.origin.name), QString(), false});
+  here_.replace(std::move(rows));
+}
+
+} // namespace coneline::window

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "session.h"
+
+#include "entry_words.h"
+#include "wording.h"
+
+#include "core/work/reverse.h"
+
+#include <QDir>
+#include <QStandardPaths>
+#include <QUrl>
+
+#include <algorithm>
+#include <random>
+
+namespace coneline::window {
+
+namespace {
+std::filesystem::path path_of(const QString& typed) {
+  const QUrl address(typed);
+  const auto path = address.isLocalFile() ? address.toLocalFile() : typed.trimmed();
+  return path.toStdString();
+}
+} // namespace
+
+const work::LotLine* Standing::lot(const Code& code) const {
+  const auto found = std::ranges::find_if(lots, [&](const auto& l) { return l.lot.code == code; });
+  return found == lots.end() ? nullptr : &*found;
+}
+
+const work::ConeLine* Standing::cone(const Code& code) const {
+  const auto found =
+      std::ranges::find_if(cones, [&](const auto& c) { return c.cone.code == code; });
+  return found == cones.end() ? nullptr : &*found;
+}
+
+bool Standing::knows(const Code& code) const {
+  switch (code.kind()) {
+  case Kind::plant:
+    return book::coded(registers.plants, code) != nullptr;
+  case Kind::pollen:
+    return book::coded(registers.pollen_lots, code) != nullptr;
+  case Kind::cone:
+    return book::coded(registers.cones, code) != nullptr;
+  case Kind::purchase:
+    return book::coded(registers.purchases, code) != nullptr;
+  case Kind::place:
+    return book::coded(registers.places, code) != nullptr;
+  default:
+    return lot(code) != nullptr;
+  }
+}
+
+Session::Session(Date today, QObject* parent)
+    : QObject(parent), today_(today),
+      stations_({"key", "word", "onHand", "thickness", "due"}, this) {
+  tell_stations();
+}
+
+bool Session::openBook(const QString& path) {
+  return take(store::Book::open(path_of(path), store::Access::write));
+}
+
+bool Session::makeBook(const QString& path, const QString& nursery) {
+  const auto file = path_of(path);
+  QDir().mkpath(QString::fromStdString(file.parent_path().string()));
+  std::random_device chance;
+  book::Title title;
+  title.name = plain(nursery);
+  title.series = std::uniform_int_distribution(10, 99)(chance);
+  title.made_on = today_;
+  return take(store::Book::make(file, title));
+}
+
+QString Session::usualPath() {
+  return QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+      .filePath(QStringLiteral("nursery.coneline"));
+}
+
+bool Session::take(Result<store::Book> book) {
+  if (!book) {
+    set_fault(book.error());
+    return false;
+  }
+  book_.emplace(std::move(*book));
+  undo_.clear();
+  told_.clear();
+  forgetFault();
+  read_anew();
+  recall_last();
+  return true;
+}
+
+Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Book&)>& act) {
+  if (!book_)
+    return refuse(book_fault("no book is open", "Open a book first."));
+  auto done = act(*book_);
+  if (!done)
+    return done;
+  undo_ = done->entries;
+  told_ = text(done->told);
+  read_anew();
+  emit toldChanged();
+  return done;
+}
+
+bool Session::undo() {
+  while (!undo_.empty()) {
+    const auto last = undo_.back();
+    const auto rest = std::vector(undo_.begin(), undo_.end() - 1);
+    if (!reverse(last.value))
+      return false;
+    undo_ = rest;
+  }
+  emit toldChanged();
+  return true;
+}
+
+bool Session::reverse(qlonglong entry) {
+  const auto done = act(
+      [&](store::Book& book) { return work::reverse(book, {book::EntryId{entry}, {}, {}}); });
+  if (!done) {
+    set_fault(done.error());
+    return false;
+  }
+  undo_.clear(); // a reversal is not reversed
+  forgetFault();
+  emit toldChanged();
+  return true;
+}
+
+void Session::read_anew() {
+  const auto today = today_;
+  auto standing = ask([today](store::Reading& reading) {
+    Standing now;
+    now.registers = reading.registers();
+    now.lots = work::lot_lines(reading, now.registers);
+    now.cones = work::cone_lines(reading, now.registers);
+    now.due = work::due_on(reading, now.registers, today);
+    now.on_hand = work::on_hand(reading, now.registers);
+    return now;
+  });
+  if (standing)
+    standing_ = std::move(*standing);
+  tell_stations();
+  emit changed();
+}
+
+void Session::recall_last() {
+  using Last = std::optional<std::pair<QString, book::EntryId>>;
+  const auto last = ask([this](store::Reading& reading) -> Last {
+    for (const auto& entry : reading.last_entries(1))
+      if (!entry.reverses && !reading.reversed_by(entry.id))
+        return std::pair(said(reading, standing_.registers, entry), entry.id);
+    return std::nullopt;
+  });
+  if (last && *last) {
+    told_ = (*last)->first;
+    undo_ = {(*last)->second};
+  }
+  emit toldChanged();
+}
+
+bool Session::is_empty() const {
+  return standing_.registers.plants.empty() && standing_.lots.empty();
+}
+
+QString Session::name() const {
+  return text(standing_.registers.title.name);
+}
+
+QString Session::path() const {
+  return book_ ? QString::fromStdString(book_->path().string()) : QString();
+}
+
+QString Session::today_shown() const {
+  return shown(today_);
+}
+
+void Session::set_look(const QString& look) {
+  if (look == look_)
+    return;
+  look_ = look;
+  emit lookChanged();
+}
+
+void Session::set_fault(const Fault& fault) {
+  fault_ = text(fault.text());
+  emit faultChanged();
+}
+
+void Session::forgetFault() {
+  fault_.clear();
+  emit faultChanged();
+}
+
+} // namespace coneline::window

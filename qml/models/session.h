@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// The one object that holds the open book. Models ask it for what stands now, and act through it;
+// after every entry it reads anew and says `changed`.
+
+#include "rows.h"
+
+#include "core/store/book.h"
+#include "core/work/due.h"
+#include "core/work/overview.h"
+#include "core/work/verb_done.h"
+
+#include <QObject>
+#include <QStringList>
+
+#include <functional>
+#include <optional>
+
+namespace coneline::window {
+
+/// What stands in the book after the last entry, read in one go.
+struct Standing {
+  book::Registers registers;
+  std::vector<work::LotLine> lots;
+  std::vector<work::ConeLine> cones;
+  std::vector<work::Due> due;
+  work::OnHand on_hand;
+
+  [[nodiscard]] const work::LotLine* lot(const Code& code) const;
+  [[nodiscard]] const work::ConeLine* cone(const Code& code) const;
+  /// Whether anything in the book goes by this code.
+  [[nodiscard]] bool knows(const Code& code) const;
+};
+
+class Session : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made by the front door")
+  Q_PROPERTY(bool open READ is_open NOTIFY changed)
+  Q_PROPERTY(bool empty READ is_empty NOTIFY changed)
+  Q_PROPERTY(QString name READ name NOTIFY changed)
+  Q_PROPERTY(bool invented READ invented NOTIFY changed)
+  Q_PROPERTY(QString today READ today_shown NOTIFY changed)
+  Q_PROPERTY(QString told READ told NOTIFY toldChanged)
+  Q_PROPERTY(bool undoable READ undoable NOTIFY toldChanged)
+  Q_PROPERTY(QString fault READ fault NOTIFY faultChanged)
+  Q_PROPERTY(coneline::window::Rows* stations READ stations CONSTANT)
+  Q_PROPERTY(int dueCount READ due_count NOTIFY changed)
+  Q_PROPERTY(QString look READ look WRITE set_look NOTIFY lookChanged)
+
+ public:
+  /// `today` is fixed while the session lives; the front door gives it.
+  explicit Session(Date today, QObject* parent = nullptr);
+
+  /// Opens the book at a path (a file: address is taken too). On failure `fault` says why and what
+  /// was open before stays open.
+  Q_INVOKABLE bool openBook(const QString& path);
+  /// Makes a new book and opens it.
+  Q_INVOKABLE bool makeBook(const QString& path, const QString& nursery);
+  /// Where a new book would be put unless another path is typed.
+  Q_INVOKABLE static QString usualPath();
+  /// Reverses the last thing done. False where that cannot be; `fault` says why.
+  Q_INVOKABLE bool undo();
+  Q_INVOKABLE bool reverse(qlonglong entry);
+  Q_INVOKABLE void forgetFault();
+
+  [[nodiscard]] bool is_open() const { return book_.has_value(); }
+  [[nodiscard]] bool is_empty() const;
+  [[nodiscard]] QString name() const;
+  [[nodiscard]] QString path() const; ///< of the open book; empty where none is
+  [[nodiscard]] bool invented() const { return standing_.registers.title.invented; }
+  [[nodiscard]] QString today_shown() const;
+  [[nodiscard]] QString told() const { return told_; }
+  [[nodiscard]] bool undoable() const { return !undo_.empty(); }
+  [[nodiscard]] QString fault() const { return fault_; }
+  [[nodiscard]] Rows* stations() { return &stations_; }
+  [[nodiscard]] int due_count() const { return static_cast<int>(standing_.due.size()); }
+  [[nodiscard]] QString look() const { return look_; }
+  void set_look(const QString& look);
+
+  [[nodiscard]] Date today() const { return today_; }
+  [[nodiscard]] const Standing& standing() const { return standing_; }
+
+  /// Does something in the book through `act`; afterwards what stands is read anew.
+  Result<work::Done> act(const std::function<Result<work::Done>(store::Book&)>& act);
+
+  /// Asks the book. Nothing where no book is open or it cannot be read; `fault` then says why.
+  template <class Ask>
+  auto ask(Ask ask) -> std::optional<std::invoke_result_t<Ask, store::Reading&>> {
+    if (!book_)
+      return std::nullopt;
+    auto answer = book_->read(std::move(ask));
+    if (answer)
+      return std::move(*answer);
+    set_fault(answer.error());
+    return std::nullopt;
+  }
+
+ signals:
+  void changed();
+  void toldChanged();
+  void faultChanged();
+  void lookChanged();
+
+ private:
+  bool take(Result<store::Book> book);
+  void read_anew();
+  void recall_last();
+  void tell_stations();
+  void set_fault(const Fault& fault);
+
+  Date today_;
+  std::optional<store::Book> book_;
+  Standing standing_;
+  Rows stations_;
+  QString told_;
+  std::vector<book::EntryId> undo_; ///< what `undo` reverses, in the order they were entered
+  QString fault_;
+  QString look_ = QStringLiteral("day");
+};
+
+} // namespace coneline::window

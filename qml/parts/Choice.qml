@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One of several. A few stand side by side; many open in place, below the chosen one.
+import QtQuick
+import ConelineWindow
+
+Column {
+    id: choice
+
+    property var choices: []
+    property string chosen: ""
+    property string says: ""
+    property bool wide: choices.length > 5
+    property bool unfolded: false
+    signal picked(string value)
+
+    spacing: 8
+
+    Press {
+        visible: choice.wide
+        width: parent.width
+        text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.chosen) + (choice.unfolded ? "  ▴" : "  ▾")
+        Accessible.name: choice.says + ": " + choice.chosen
+        onClicked: choice.unfolded = !choice.unfolded
+    }
+    Flow {
+        visible: !choice.wide || choice.unfolded
+        width: parent.width
+        spacing: 8
+
+        Repeater {
+            model: choice.choices
+
+            Press {
+                required property string modelData
+
+                width: Math.min(implicitWidth, parent.width)
+                text: modelData
+                checked: modelData === choice.chosen
+                Accessible.role: Accessible.RadioButton
+                Accessible.name: choice.says + ": " + modelData
+                Accessible.checked: checked
+                onClicked: {
+                    choice.chosen = modelData;
+                    choice.unfolded = false;
+                    choice.picked(modelData);
+                }
+            }
+        }
+        Say {
+            visible: choice.choices.length === 0
+            text: qsTr("none in the book yet")
+            color: Look.quiet
+        }
+    }
+}

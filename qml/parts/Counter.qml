@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A large counter for a wet hand: the plus takes most of it, the number can be typed.
+import QtQuick
+import ConelineWindow
+
+FocusScope {
+    id: counter
+
+    property int value: 0
+    property string says: ""
+    property color tone: Look.ink
+    signal counted(int value)
+
+    function set(to: int) {
+        counter.counted(Math.max(0, Math.min(to, 1000000)));
+    }
+
+    implicitHeight: 280
+
+    Rectangle {
+        anchors.fill: parent
+        radius: 6
+        color: Look.sheet
+        border.color: Look.rule
+        border.width: 1
+    }
+    Say {
+        id: name
+
+        anchors.top: parent.top
+        anchors.topMargin: 12
+        width: parent.width
+        horizontalAlignment: Text.AlignHCenter
+        text: counter.says
+        font.pixelSize: Look.large
+        color: counter.tone
+    }
+    Field {
+        id: figure
+
+        anchors.top: name.bottom
+        anchors.topMargin: 8
+        anchors.horizontalCenter: parent.horizontalCenter
+        width: Math.min(parent.width - 24, 160)
+        height: 64
+        says: counter.says
+        text: String(counter.value)
+        font.pixelSize: Look.huge
+        horizontalAlignment: TextInput.AlignHCenter
+        inputMethodHints: Qt.ImhDigitsOnly
+        validator: IntValidator {
+            bottom: 0
+            top: 1000000
+        }
+        onTextEdited: counter.set(parseInt(text === "" ? "0" : text))
+        onActiveFocusChanged: if (activeFocus)
+            selectAll()
+        Keys.onUpPressed: counter.set(counter.value + 1)
+        Keys.onDownPressed: counter.set(counter.value - 1)
+    }
+    Press {
+        objectName: counter.objectName + "-more"
+        anchors.top: figure.bottom
+        anchors.bottom: parent.bottom
+        anchors.right: parent.right
+        anchors.left: less.right
+        anchors.margins: 8
+        text: "+"
+        font.pixelSize: Look.huge
+        Accessible.name: counter.says + qsTr(", one more")
+        contentItem: Say {
+            text: "+"
+            font.pixelSize: 64
+            color: counter.tone
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+            Accessible.ignored: true
+        }
+        onClicked: counter.set(counter.value + 1)
+    }
+    Press {
+        id: less
+
+        anchors.left: parent.left
+        anchors.bottom: parent.bottom
+        anchors.margins: 8
+        width: Look.target + 8
+        height: Look.target + 8
+        text: "−"
+        enabled: counter.value > 0
+        Accessible.name: counter.says + qsTr(", one less")
+        onClicked: counter.set(counter.value - 1)
+    }
+}

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Shows where the keyboard is.
+import QtQuick
+import ConelineWindow
+
+Rectangle {
+    property bool shown: false
+
+    anchors.fill: parent
+    anchors.margins: -3
+    color: "transparent"
+    border.color: Look.link
+    border.width: 3
+    radius: 6
+    visible: shown
+}

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Text as everything on the page is written.
+import QtQuick
+import ConelineWindow
+
+Text {
+    font.family: Look.sans
+    font.pixelSize: Look.plain
+    color: Look.ink
+    wrapMode: Text.Wrap
+    textFormat: Text.PlainText
+    Accessible.role: Accessible.StaticText
+    Accessible.name: text
+}

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is at one station: due first, then by cross or by place.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: page
+
+    required property Session session
+    property string station: ""
+    property string chosen: ""
+    readonly property bool placed: station === "seed" || station === "trays" || station === "pots"
+    readonly property var belongs: ({
+            "pollen": qsTr("Parent plants and their pollen belong here. Begin with a plant."),
+            "cones": qsTr("Cones belong here from the day they are seen. Begin with a plant, then give it its cone."),
+            "seed": qsTr("Batches of seed belong here: one for each cone harvested."),
+            "trays": qsTr("Trays belong here as soon as seed is sown. Open a batch and sow it."),
+            "pots": qsTr("Plants in pots belong here. Open a tray with seedlings and pot them."),
+            "out": qsTr("What was sold or planted out is told here.")
+        })
+    signal opened(string code)
+    signal wanted(string deed)
+
+    StationList {
+        id: model
+
+        session: page.session
+        station: page.station
+        byPlace: page.placed && place.checked
+    }
+    Item {
+        id: head
+
+        width: parent.width
+        height: 72
+
+        Say {
+            x: 16
+            anchors.verticalCenter: parent.verticalCenter
+            text: page.station === "" ? "" : page.station[0].toUpperCase() + page.station.substring(1)
+            font.pixelSize: Look.title
+            Accessible.role: Accessible.Heading
+        }
+        Row {
+            anchors.right: parent.right
+            anchors.rightMargin: 16
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 8
+            visible: page.placed
+
+            Press {
+                text: qsTr("by cross")
+                checked: !place.checked
+                onClicked: place.checked = false
+            }
+            Press {
+                id: place
+
+                text: qsTr("by place")
+                onClicked: place.checked = true
+            }
+        }
+    }
+    ListView {
+        id: list
+
+        objectName: "stationList"
+        anchors.top: head.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        clip: true
+        model: model.rows
+        section.property: "heading"
+        section.delegate: Heading {
+            required property string section
+
+            text: section
+            width: list.width
+            leftPadding: 16
+            rightPadding: 16
+        }
+        delegate: ListRow {
+            id: row
+
+            required what
+            required place
+            required due
+            required property bool ended
+
+            width: list.width
+            chosen: row.code === page.chosen
+            faint: row.ended
+            onClicked: page.opened(row.code)
+        }
+    }
+    Empty {
+        x: 16
+        anchors.top: head.bottom
+        anchors.topMargin: 16
+        width: parent.width - 32
+        visible: list.count === 0
+        belongs: page.belongs[page.station] ?? ""
+        next: page.station === "pollen" || page.station === "cones" ? qsTr("New plant") : ""
+        onTaken: page.wanted("new plant")
+    }
+}

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is due, in walking order. The button on the right begins the entry.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: page
+
+    required property Session session
+    property string chosen: ""
+    signal opened(string code)
+    signal wanted(string code, string verb)
+
+    DueList {
+        id: due
+
+        session: page.session
+    }
+    Item {
+        id: head
+
+        width: parent.width
+        height: titles.height + 24
+
+        Column {
+            id: titles
+
+            x: 16
+            y: 12
+            width: parent.width - 32
+
+            Say {
+                width: parent.width
+                text: qsTr("Today, %1").arg(page.session.today)
+                font.pixelSize: Look.title
+                Accessible.role: Accessible.Heading
+            }
+            Say {
+                width: parent.width
+                visible: page.session.invented
+                text: qsTr("%1: everything in this book is invented.").arg(page.session.name)
+                color: Look.quiet
+                font.pixelSize: Look.tiny
+            }
+        }
+    }
+    ListView {
+        id: list
+
+        objectName: "todayList"
+        anchors.top: head.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        clip: true
+        model: due.rows
+        section.property: "place"
+        section.delegate: Heading {
+            required property string section
+
+            text: section
+            width: list.width
+            leftPadding: 16
+            rightPadding: 16
+        }
+        delegate: DueRow {
+            id: row
+
+            width: list.width
+            chosen: row.code === page.chosen
+            onClicked: page.opened(row.code)
+            onWanted: page.wanted(row.code, row.verb)
+        }
+    }
+    Empty {
+        x: 16
+        anchors.top: head.bottom
+        anchors.topMargin: 16
+        width: parent.width - 32
+        visible: list.count === 0
+        belongs: qsTr("Nothing is due today. What comes due tomorrow will stand here.")
+    }
+}

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What can be done now, likeliest first.
+import QtQuick
+import ConelineWindow
+
+Flow {
+    id: deeds
+
+    property var deeds: []
+    readonly property var words: ({
+            "lose": qsTr("Died"),
+            "open": qsTr("Cut some open"),
+            "new cone": qsTr("New cone"),
+            "new pollen": qsTr("Pollen collected")
+        })
+    signal wanted(string verb)
+
+    spacing: 8
+
+    Repeater {
+        model: deeds.deeds
+
+        Press {
+            required property string modelData
+            required property int index
+
+            objectName: "deed-" + modelData
+            text: deeds.words[modelData] ?? modelData[0].toUpperCase() + modelData.substring(1)
+            weight: index === 0 ? "act" : "plain"
+            onClicked: deeds.wanted(modelData)
+        }
+    }
+}

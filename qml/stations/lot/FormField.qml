@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One field of a form, by its kind, with what is wrong beside it.
+import QtQuick
+import ConelineWindow
+
+Column {
+    id: entry
+
+    required property string key
+    required property string label
+    required property string kind
+    required property string value
+    required property var choices
+    required property string hint
+    required property Form form
+    property bool wrong: false
+    signal finished
+
+    spacing: 4
+
+    Say {
+        text: entry.label
+        font.pixelSize: Look.tiny
+        color: Look.quiet
+        Accessible.ignored: true
+    }
+    Loader {
+        objectName: "field-" + entry.key
+        width: parent.width
+        sourceComponent: entry.kind === "count" ? count : entry.kind === "choice" ? choice : entry.kind === "day" ? day : words
+    }
+    Say {
+        width: parent.width
+        visible: text !== ""
+        text: entry.wrong ? entry.form.fault : entry.hint
+        font.pixelSize: Look.tiny
+        color: entry.wrong ? Look.lost : Look.quiet
+    }
+
+    Component {
+        id: count
+
+        CountField {
+            text: entry.value
+            says: entry.label
+            wrong: entry.wrong
+            onWritten: text => entry.form.set(entry.key, text)
+        }
+    }
+    Component {
+        id: words
+
+        Field {
+            text: entry.value
+            says: entry.label
+            wrong: entry.wrong
+            inputMethodHints: entry.kind === "decimal" ? Qt.ImhFormattedNumbersOnly : Qt.ImhNone
+            onTextEdited: entry.form.set(entry.key, text)
+            onAccepted: entry.finished()
+        }
+    }
+    Component {
+        id: day
+
+        DayField {
+            id: days
+
+            text: entry.value
+            says: entry.label
+            wrong: entry.wrong
+            onWritten: text => entry.form.set(entry.key, text)
+            onStepped: by => {
+                days.text = entry.form.dayMoved(days.text, by);
+                entry.form.set(entry.key, days.text);
+            }
+        }
+    }
+    Component {
+        id: choice
+
+        Choice {
+            choices: entry.choices
+            chosen: entry.value
+            says: entry.label
+            onPicked: value => entry.form.set(entry.key, value)
+        }
+    }
+}

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One step of the line back. The bar is what came in; below it the line narrows to what went on.
+import QtQuick
+import QtQuick.Shapes
+import ConelineWindow
+
+Item {
+    id: step
+
+    required property string code
+    required property string what
+    required property string day
+    required property int came
+    required property int through
+    required property int here
+    required property int elsewhere
+    required property string lost
+    required property string kept
+    required property real share
+    property real widest: 200
+    property real nextShare: share
+    property bool first: false
+    property bool last: false
+    readonly property real bar: Math.max(3, widest * share)
+    readonly property real onward: Math.max(3, widest * nextShare)
+    signal opened
+
+    height: Math.max(84, words.height + 20)
+
+    Rectangle {
+        x: (step.widest - width) / 2
+        width: step.bar
+        height: 20
+        color: step.last ? Look.link : Look.ink
+    }
+    Shape {
+        visible: !step.last
+        x: 0
+        y: 20
+        width: step.widest
+        height: step.height - 20
+
+        ShapePath {
+            strokeWidth: 0
+            strokeColor: "transparent"
+            fillColor: Look.rule
+            startX: (step.widest - step.onward) / 2
+            startY: 0
+            PathLine {
+                x: (step.widest + step.onward) / 2
+                y: 0
+            }
+            PathLine {
+                x: (step.widest + step.onward) / 2
+                y: step.height - 20
+            }
+            PathLine {
+                x: (step.widest - step.onward) / 2
+                y: step.height - 20
+            }
+            PathLine {
+                x: (step.widest - step.onward) / 2
+                y: 0
+            }
+        }
+    }
+    Column {
+        id: words
+
+        x: step.widest + 24
+        y: -4
+        width: step.width - x
+
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            Say {
+                text: step.came.toLocaleString(Qt.locale(), "f", 0) + " " + step.what
+                font.weight: Font.DemiBold
+            }
+            Say {
+                text: step.code
+                font.family: Look.mono
+                color: step.last ? Look.ink : Look.link
+                font.underline: !step.last
+
+                TapHandler {
+                    enabled: !step.last
+                    onTapped: step.opened()
+                }
+            }
+            Say {
+                text: step.day
+                color: Look.quiet
+            }
+        }
+        Say {
+            width: parent.width
+            visible: step.lost !== ""
+            text: "− " + step.lost
+            color: Look.lost
+        }
+        Say {
+            width: parent.width
+            visible: step.kept !== ""
+            text: step.kept
+            color: Look.quiet
+        }
+        Say {
+            width: parent.width
+            visible: step.elsewhere > 0
+            text: qsTr("%1 went into other lots").arg(step.elsewhere)
+            color: Look.quiet
+        }
+        Say {
+            width: parent.width
+            visible: step.here > 0 && !step.last
+            text: qsTr("%1 still in %2").arg(step.here).arg(step.code)
+            color: Look.quiet
+        }
+        Say {
+            width: parent.width
+            visible: step.here > 0 && step.last
+            text: qsTr("%1 on hand").arg(step.here)
+            color: Look.link
+        }
+    }
+}

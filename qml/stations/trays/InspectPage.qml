@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A tray in the hand: three counters as large as there is room for.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: page
+
+    required property Session session
+    property string tray: ""
+    readonly property bool narrow: width < 560
+    signal left
+    signal entered
+
+    /// Counts that were not entered yet are entered before the next tray takes their place.
+    function settle() {
+        if (page.visible && look.counted)
+            look.record();
+    }
+
+    Inspection {
+        id: look
+
+        session: page.session
+        tray: page.tray
+    }
+    Column {
+        id: head
+
+        x: 24
+        y: 16
+        width: parent.width - 48
+        spacing: 4
+
+        Row {
+            spacing: 16
+
+            Say {
+                text: page.tray
+                font.family: Look.mono
+                font.pixelSize: Look.title
+                font.weight: Font.DemiBold
+                Accessible.role: Accessible.Heading
+            }
+            Say {
+                anchors.baseline: parent.children[0].baseline
+                text: look.place
+                color: Look.quiet
+            }
+        }
+        Say {
+            width: parent.width
+            text: look.title
+        }
+        Say {
+            objectName: "inspectHolds"
+            width: parent.width
+            text: look.holds
+            font.pixelSize: Look.large
+            font.weight: Font.DemiBold
+        }
+        Say {
+            width: parent.width
+            text: look.expected === "" ? look.looked : look.looked + " · " + look.expected
+            color: look.expected === "" ? Look.quiet : Look.forecast
+        }
+    }
+    Row {
+        id: counters
+
+        readonly property real each: (width - 2 * spacing) / 3
+
+        anchors.top: head.bottom
+        anchors.topMargin: 16
+        anchors.bottom: fault.top
+        anchors.bottomMargin: 8
+        x: 24
+        width: parent.width - 48
+        spacing: page.narrow ? 8 : 16
+
+        Counter {
+            objectName: "roots"
+            width: counters.each
+            height: counters.height
+            says: qsTr("new roots")
+            value: look.roots
+            onCounted: value => look.roots = value
+        }
+        Counter {
+            objectName: "leaves"
+            width: counters.each
+            height: counters.height
+            says: qsTr("new leaves")
+            value: look.leaves
+            onCounted: value => look.leaves = value
+        }
+        Counter {
+            objectName: "dead"
+            width: counters.each
+            height: counters.height
+            says: qsTr("taken out dead")
+            tone: Look.lost
+            value: look.dead
+            onCounted: value => look.dead = value
+        }
+    }
+    Say {
+        id: fault
+
+        x: 24
+        width: parent.width - 48
+        anchors.bottom: foot.top
+        anchors.bottomMargin: text === "" ? 0 : 8
+        text: look.fault
+        height: text === "" ? 0 : implicitHeight
+        color: Look.lost
+        Accessible.role: Accessible.AlertMessage
+    }
+    Row {
+        id: foot
+
+        x: 24
+        width: parent.width - 48
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: 16
+        spacing: 16
+
+        Press {
+            objectName: "enterLook"
+            width: Math.round(parent.width * 0.55)
+            implicitHeight: 64
+            weight: "act"
+            text: look.counted ? qsTr("Enter it") : qsTr("Nothing new")
+            onClicked: if (look.record())
+                page.entered()
+        }
+        Press {
+            width: parent.width - x
+            implicitHeight: 64
+            text: qsTr("Line and history")
+            weight: "quiet"
+            onClicked: page.left()
+        }
+    }
+}

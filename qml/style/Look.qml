@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Colours by role, sizes of type and space. Three looks: day, night, strong sun.
+pragma Singleton
+import QtQuick
+
+QtObject {
+    property string mode: "day"
+
+    readonly property color paper: pick("#FBFAF6", "#171B18", "#FFFFFF")
+    readonly property color sheet: pick("#F1EFE7", "#20261F", "#FFFFFF")
+    readonly property color rule: pick("#D9D6CA", "#3A423A", "#000000")
+    readonly property color ink: pick("#20281F", "#ECE9E0", "#000000")
+    readonly property color quiet: pick("#5A6156", "#A9AFA4", "#3A3A3A")
+    readonly property color act: pick("#8A4B16", "#E0A060", "#6B3000")
+    readonly property color link: pick("#2C5E8A", "#8FBDE6", "#003E73")
+    readonly property color lost: pick("#9E2B25", "#F08C82", "#8B0000")
+    readonly property color forecast: pick("#5B4B8A", "#B9A8E8", "#3A2A70")
+
+    readonly property int tiny: 13
+    readonly property int plain: 16
+    readonly property int large: 20
+    readonly property int title: 28
+    readonly property int huge: 40
+
+    readonly property int target: 48
+    readonly property int motion: mode === "sun" ? 0 : 120
+    readonly property string sans: "Noto Sans"
+    readonly property string mono: "Noto Sans Mono"
+
+    function pick(day: string, night: string, sun: string): string {
+        return mode === "night" ? night : mode === "sun" ? sun : day;
+    }
+
+    function role(name: string): color {
+        switch (name) {
+        case "act":
+            return act;
+        case "lost":
+            return lost;
+        case "quiet":
+            return quiet;
+        case "forecast":
+            return forecast;
+        case "link":
+            return link;
+        }
+        return ink;
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/window.h"
+
+#include "models/session.h"
+
+#include <QApplication>
+#include <QIcon>
+#include <QSettings>
+#include <QtQml/qqmlextensionplugin.h>
+
+#include <iostream>
+
+Q_IMPORT_QML_PLUGIN(ConelineWindowPlugin)
+
+namespace coneline::window {
+
+std::optional<Wanted> window_wanted(std::span<const std::string> arguments) {
+  static const std::string book = "--book";
+  if (arguments.empty())
+    return Wanted{};
+  if (arguments.size() == 2 && arguments[0] == book)
+    return Wanted{arguments[1]};
+  if (arguments.size() == 1 && arguments[0].starts_with(book + "="))
+    return Wanted{arguments[0].substr(book.size() + 1)};
+  return std::nullopt;
+}
+
+bool load(QQmlApplicationEngine& engine, Session& session) {
+  engine.addImportPath(QStringLiteral("qrc:/"));
+  engine.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(&session)}});
+  engine.load(QUrl(QStringLiteral("qrc:/ConelineWindow/frame/Main.qml")));
+  return !engine.rootObjects().isEmpty();
+}
+
+namespace {
+
+Date day_of_work() {
+  const auto set = qEnvironmentVariable("CONELINE_TODAY");
+  return Date::parse(set.toStdString()).value_or(Date::today());
+}
+
+QString book_of(const Wanted& wanted, const QSettings& settings) {
+  if (wanted.book)
+    return QString::fromStdString(*wanted.book);
+  const auto set = qEnvironmentVariable("CONELINE_BOOK");
+  return set.isEmpty() ? settings.value(QStringLiteral("book")).toString() : set;
+}
+
+} // namespace
+
+int run(int argc, char** argv, const Wanted& wanted) {
+  const QApplication application(argc, argv); // charts need more than QGuiApplication
+  QApplication::setApplicationName(QStringLiteral("coneline"));
+  QApplication::setApplicationDisplayName(QStringLiteral("Coneline"));
+  QSettings settings(QStringLiteral("coneline"), QStringLiteral("coneline"));
+  Session session(day_of_work());
+  session.set_look(settings.value(QStringLiteral("look"), session.look()).toString());
+  if (const auto book = book_of(wanted, settings); !book.isEmpty())
+    session.openBook(book);
+  QQmlApplicationEngine engine;
+  if (!load(engine, session)) {
+    std::cerr << "The window could not be shown. Check that Qt's own modules are installed.\n";
+    return 3;
+  }
+  const auto status = QApplication::exec();
+  settings.setValue(QStringLiteral("look"), session.look());
+  if (!session.path().isEmpty())
+    settings.setValue(QStringLiteral("book"), session.path());
+  return status;
+}
+
+} // namespace coneline::window

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Runs a command the way the program does, and keeps what it said.
+
+#include "core/commands/commands.h"
+
+#include <gtest/gtest.h>
+
+#include <sstream>
+
+namespace coneline::commands {
+
+struct Ran {
+  int status = -1;
+  std::string out;
+  std::string err;
+
+  /// The one document on standard output; throws when it is none.
+  [[nodiscard]] Json json() const { return Json::parse(out); }
+};
+
+/// Arguments are split at blanks.
+inline Ran run_command(const std::string& arguments) {
+  std::istringstream words(arguments);
+  std::vector<std::string> list;
+  for (std::string word; words >> word;)
+    list.push_back(word);
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  add_core_commands(line);
+  const auto status = line.run(list);
+  return {status.value_or(-1), out.str(), err.str()};
+}
+
+/// Runs it, expecting the status, silence on standard output and a message.
+inline void expect_refused(const std::string& arguments, int status) {
+  const auto ran = run_command(arguments);
+  EXPECT_EQ(ran.status, status) << arguments << '\n' << ran.err;
+  EXPECT_EQ(ran.out, "") << arguments;
+  EXPECT_NE(ran.err, "") << arguments;
+}
+
+} // namespace coneline::commands

@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/import_season.h"
+#include "tests/core/exchange/small_season.h"
+
+#include <gtest/gtest.h>
+
+namespace coneline::exchange {
+namespace {
+
+namespace fs = std::filesystem;
+
+class ImportSeason : public testing::Test {
+ protected:
+  ImportSeason()
+      : book_(store::Book::make(scratch_.at("book"), {"", 10, false, tests::day("2026-01-01")})
+                  .value()) {
+    EXPECT_TRUE(write_season(tests::small_season(), folder(), Existing::keep));
+  }
+  [[nodiscard]] fs::path folder() const { return scratch_.at("season"); }
+
+  /// Puts `now` where `before` stands, once.
+  void change(const std::string& file, const std::string& before, const std::string& now) {
+    auto text = tests::content(folder() / file);
+    const auto at = text.find(before);
+    ASSERT_NE(at, std::string::npos) << before << " in\n" << text;
+    tests::put(folder() / file, text.replace(at, before.size(), now));
+  }
+
+  Imported import(Import how = Import::write) {
+    auto imported = import_season(folder(), book_, how);
+    EXPECT_TRUE(imported) << imported.error().text();
+    return imported.value_or(Imported{});
+  }
+
+  /// The only fault is there, and it says so; and nothing came in.
+  void only_fault(const Where& where, const std::string& says) {
+    const auto imported = import();
+    ASSERT_EQ(imported.faults.listed().size(), 1U) << texts(imported);
+    const auto& fault = imported.faults.listed().front();
+    EXPECT_EQ(fault.where, where) << fault.text();
+    EXPECT_NE(fault.text().find(says), std::string::npos) << fault.text();
+    nothing_in();
+  }
+  void nothing_in() {
+    const auto taxa =
+        book_.read([](store::Reading& reading) { return reading.registers().taxa.size(); });
+    EXPECT_EQ(taxa.value(), 0U);
+  }
+  static std::string texts(const Imported& imported) {
+    std::string all;
+    for (const auto& fault : imported.faults.listed())
+      all += fault.text() + '\n';
+    return all;
+  }
+
+  tests::Scratch scratch_;
+  store::Book book_;
+};
+
+TEST_F(ImportSeason, TakesOverTheCover) {
+  ASSERT_TRUE(import().faults.none());
+  const auto title = book_.read([](store::Reading& reading) { return reading.title(); }).value();
+  EXPECT_EQ(title.name, "Test nursery");
+  EXPECT_EQ(title.series, 17);
+  EXPECT_TRUE(title.invented);
+}
+
+TEST_F(ImportSeason, DryRunWritesNothing) {
+  const auto imported = import(Import::dry_run);
+  EXPECT_TRUE(imported.faults.none());
+  EXPECT_EQ(imported.files.front().file, "book.csv");
+  EXPECT_EQ(imported.files.at(14).rows, 14U);
+  nothing_in();
+}
+
+TEST_F(ImportSeason, RefusesABookWithSomethingInIt) {
+  ASSERT_TRUE(import().faults.none());
+  const auto again = import_season(folder(), book_, Import::dry_run);
+  ASSERT_FALSE(again);
+  EXPECT_EQ(again.error().blame, Blame::book);
+}
+
+TEST_F(ImportSeason, ReadsWhatASpreadsheetSaves) {
+  for (const auto& [file, text] : tests::contents(folder())) {
+    std::string saved = "\xEF\xBB\xBF";
+    for (const char c : text)
+      saved += c == '\n' ? "\r\n" : std::string(1, c);
+    tests::put(folder() / file, saved);
+  }
+  EXPECT_TRUE(import().faults.none());
+}
+
+TEST_F(ImportSeason, TakesCodesAsTheyAreTyped) {
+  const auto code = Code::of(Kind::cone, 17, 1)->text();
+  change("lots.csv", code, "c-171 " + code.substr(4));
+  EXPECT_TRUE(import().faults.none());
+}
+
+TEST_F(ImportSeason, MorePottedThanGerminated) {
+  change("movements.csv", ",plant,10\n", ",plant,14\n");
+  only_fault({"movements.csv", 12, "count"}, "has 12 'root' on 2025-06-01, and 14 are asked for");
+}
+
+TEST_F(ImportSeason, TheMovementAtFaultIsFoundAmongSeveral) {
+  change("movements.csv", "judged empty,17", "judged empty,18");
+  only_fault({"movements.csv", 5, "count"}, "1 too many");
+}
+
+TEST_F(ImportSeason, SownBeforeHarvest) {
+  change("entries.csv", "7,sow,2025-03-02", "7,sow,2025-01-02");
+  only_fault({"movements.csv", 8, "count"}, "on 2025-01-02, and 40 are asked for");
+  EXPECT_GT(import().not_judged, 0U); // the looks at that tray
+}
+
+TEST_F(ImportSeason, NegativeCount) {
+  change("movements.csv", ",root,12\n", ",root,-12\n");
+  only_fault({"movements.csv", 9, "count"}, "-12");
+}
+
+TEST_F(ImportSeason, WordsOutsideTheSet) {
+  change("movements.csv", ",root,12\n", ",roots,12\n");
+  only_fault({"movements.csv", 9, "to_state"}, "'roots' is no state");
+}
+
+TEST_F(ImportSeason, CodeUsedTwice) {
+  const auto code = Code::of(Kind::plant, 17, 1)->text();
+  change("plants.csv", Code::of(Kind::plant, 17, 2)->text(), code);
+  const auto imported = import();
+  ASSERT_FALSE(imported.faults.none());
+  EXPECT_EQ(imported.faults.listed().front().where, (Where{"plants.csv", 3, "code"}));
+  EXPECT_NE(texts(imported).find("stands on line 2 already"), std::string::npos);
+}
+
+TEST_F(ImportSeason, MissingCode) {
+  const auto missing = Code::of(Kind::cone, 17, 9)->text();
+  change("entries.csv", Code::of(Kind::cone, 17, 1)->text(), missing);
+  only_fault({"entries.csv", 2, "cone"}, "there is no cone '" + missing + "' in cones.csv");
+}
+
+TEST_F(ImportSeason, CodeOfAnotherBook) {
+  const auto other = Code::of(Kind::purchase, 18, 1)->text();
+  const auto own = Code::of(Kind::purchase, 17, 1)->text();
+  change("purchases.csv", own, other);
+  change("lots.csv", own, other);
+  only_fault({"purchases.csv", 2, "code"}, "is of series 18, the book's is 17");
+}
+
+TEST_F(ImportSeason, MissingAndUnknownColumns) {
+  change("sales.csv", "buyer", "customer");
+  const auto imported = import();
+  ASSERT_EQ(imported.faults.listed().size(), 2U) << texts(imported);
+  EXPECT_EQ(imported.faults.listed()[0].where, (Where{"sales.csv", 1, "buyer"}));
+  EXPECT_EQ(imported.faults.listed()[1].where, (Where{"sales.csv", 1, "customer"}));
+}
+
+TEST_F(ImportSeason, MissingAndMisnamedFiles) {
+  fs::rename(folder() / "taxa.csv", folder() / "taxons.csv");
+  const auto imported = import();
+  ASSERT_EQ(imported.faults.listed().size(), 2U) << texts(imported);
+  EXPECT_EQ(imported.faults.listed()[0].where->file, "taxons.csv");
+  EXPECT_EQ(imported.faults.listed()[1].where->file, "taxa.csv");
+}
+
+TEST_F(ImportSeason, LinksOutOfTheFolder) {
+  fs::rename(folder() / "taxa.csv", scratch_.at("taxa.csv"));
+  fs::create_symlink(scratch_.at("taxa.csv"), folder() / "taxa.csv");
+  only_fault({"taxa.csv", 0, ""}, "out of the folder");
+}
+
+TEST_F(ImportSeason, ListsEveryFault) {
+  change("plants.csv", "1999-05-01", "01.05.1999");
+  change("pots.csv", "6.5", "0");
+  change("mixes.csv", "0.15", "0,15");
+  change("pollinations.csv", ",0.5\n", ",a\n");
+  change("book.csv", "yes", "perhaps");
+  EXPECT_GE(import().faults.listed().size(), 5U);
+  nothing_in();
+}
+
+TEST_F(ImportSeason, DatesAndRangesAndRoundPots) {
+  change("taxa.csv", "6,9.5", "9.5,6");
+  change("entries.csv", "8,inspect,2025-05-01", "8,inspect,2025-02-30");
+  change("pots.csv", "170,170", "170,180");
+  const auto all = texts(import());
+  EXPECT_NE(all.find("taxa.csv, line 2, column ripening_months_low"), std::string::npos) << all;
+  EXPECT_NE(all.find("entries.csv, line 9, column date"), std::string::npos) << all;
+  EXPECT_NE(all.find("pots.csv, line 3, column width_mm"), std::string::npos) << all;
+}
+
+TEST_F(ImportSeason, AReversalThatIsNoMirror) {
+  change("movements.csv", "dead," + Code::of(Kind::tray, 17, 1)->text() + ",sown,5",
+         "dead," + Code::of(Kind::tray, 17, 1)->text() + ",sown,4");
+  only_fault({"entries.csv", 11, "reverses"}, "mirror");
+}
+
+TEST_F(ImportSeason, LongValuesAreCutInMessages) {
+  change("plants.csv", "likely", std::string(10'000, 'x'));
+  const auto all = texts(import());
+  EXPECT_LT(all.size(), 500U);
+  EXPECT_NE(all.find("xxx… (10000 bytes)"), std::string::npos) << all;
+}
+
+TEST_F(ImportSeason, APlaceWithinItself) {
+  const auto house = Code::of(Kind::place, 17, 1)->text();
+  const auto bench = Code::of(Kind::place, 17, 2)->text();
+  change("places.csv", "house,,", "house," + bench + ",");
+  EXPECT_NE(texts(import()).find("within itself"), std::string::npos);
+}
+
+TEST_F(ImportSeason, AFolderThatIsNone) {
+  EXPECT_FALSE(import_season(scratch_.at("nothing"), book_, Import::write));
+}
+
+} // namespace
+} // namespace coneline::exchange

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/labels/read/scene.h"
+
+#include "core/base/code.h"
+#include "labels/symbol/symbol.h"
+
+#include <QBuffer>
+#include <QPainter>
+#include <QPainterPath>
+#include <QPolygonF>
+#include <QTransform>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <random>
+
+namespace coneline::labels {
+
+namespace {
+
+/// Numbers that are the same with every library.
+class Chance {
+ public:
+  explicit Chance(std::uint64_t seed) : engine_(seed) {}
+  double between(double low, double high) {
+    return low + (high - low) * static_cast<double>(engine_() >> 11U) * 0x1.0p-53;
+  }
+  int whole(int low, int high) { // both included
+    return static_cast<int>(std::floor(between(low, high + 1)));
+  }
+  /// Near enough to a normal deviate.
+  double normal() { return between(-1, 1) + between(-1, 1) + between(-1, 1); }
+
+ private:
+  std::mt19937_64 engine_;
+};
+
+QImage ground(const SceneWish& wish, Chance& chance) {
+  QImage picture(wish.width, wish.height, QImage::Format_RGB32);
+  picture.fill(QColor(150, 140, 125));
+  if (!wish.busy)
+    return picture;
+  QPainter painter(&picture);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(Qt::NoPen);
+  const int things = wish.width * wish.height / 1500;
+  for (int i = 0; i < things; ++i) {
+    const double x = chance.between(0, wish.width);
+    const double y = chance.between(0, wish.height);
+    const int kind = chance.whole(0, 9);
+    painter.save();
+    painter.translate(x, y);
+    painter.rotate(chance.between(0, 360));
+    if (kind < 4) { // gravel
+      const int grey = chance.whole(60, 210);
+      painter.setBrush(QColor(grey, grey - 8, grey - 20));
+      const double size = chance.between(6, 40);
+      painter.drawEllipse(QPointF(), size, size * chance.between(0.5, 1));
+    } else if (kind < 8) { // leaflets
+      painter.setBrush(QColor(chance.whole(20, 90), chance.whole(60, 150), chance.whole(20, 70)));
+      const double length = chance.between(30, 160);
+      painter.drawEllipse(QPointF(), length, length * chance.between(0.05, 0.2));
+    } else if (kind == 8) { // slats and wires
+      painter.setBrush(QColor(chance.whole(20, 60), chance.whole(20, 60), chance.whole(20, 60)));
+      painter.drawRect(QRectF(-100, -3, 200, chance.between(3, 12)));
+    } else { // rims of pots
+      painter.setBrush(Qt::NoBrush);
+      painter.setPen(QPen(QColor(chance.whole(20, 90), 40, 30), chance.between(3, 9)));
+      painter.drawEllipse(QPointF(), chance.between(10, 90), chance.between(10, 90));
+      painter.setPen(Qt::NoPen);
+    }
+    painter.restore();
+  }
+  return picture;
+}
+
+/// Paper with the code on it, the paper a little larger than the quiet zone.
+void draw_label(QPainter& painter, const Symbol& symbol, const QTransform& place) {
+  painter.save();
+  painter.setTransform(place);
+  const double n = symbol.size();
+  painter.fillRect(QRectF(-quiet_modules - 0.5, -quiet_modules - 0.5, n + 2 * quiet_modules + 1,
+                          n + 2 * quiet_modules + 1),
+                   QColor(238, 238, 232));
+  QPainterPath path;
+  path.setFillRule(Qt::WindingFill);
+  for (const auto& run : symbol.runs())
+    path.addRect(run.column, run.row, run.length, 1.002);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.fillPath(path, QColor(28, 28, 30));
+  painter.restore();
+}
+
+void blur(QImage& picture, double sigma) {
+  if (sigma <= 0)
+    return;
+  const int reach = std::max(1, static_cast<int>(std::ceil(2.5 * sigma)));
+  std::vector<double> weights;
+  double total = 0;
+  for (int i = -reach; i <= reach; ++i) {
+    weights.push_back(std::exp(-i * i / (2 * sigma * sigma)));
+    total += weights.back();
+  }
+  std::vector<int> parts;
+  for (const double w : weights)
+    parts.push_back(static_cast<int>(std::lround(w / total * 4096)));
+  const auto along = [&](uchar* first, int count, std::ptrdiff_t step) {
+    std::vector<uchar> copy(static_cast<std::size_t>(count));
+    for (int i = 0; i < count; ++i)
+      copy[static_cast<std::size_t>(i)] = first[i * step];
+    for (int i = 0; i < count; ++i) {
+      int sum = 2048;
+      for (int k = -reach; k <= reach; ++k)
+        sum += parts[static_cast<std::size_t>(k + reach)] *
+               copy[static_cast<std::size_t>(std::clamp(i + k, 0, count - 1))];
+      first[i * step] = static_cast<uchar>(std::min(255, sum / 4096));
+    }
+  };
+  const auto stride = picture.bytesPerLine();
+  for (int y = 0; y < picture.height(); ++y)
+    along(picture.bits() + y * stride, picture.width(), 1);
+  for (int x = 0; x < picture.width(); ++x)
+    along(picture.bits() + x, picture.height(), stride);
+}
+
+void light_and_grain(QImage& picture, const SceneWish& wish, Chance& chance) {
+  const double turn = chance.between(0, 2 * std::numbers::pi);
+  const double period = chance.between(0.7, 1.6);
+  for (int y = 0; y < picture.height(); ++y) {
+    auto* row = picture.scanLine(y);
+    for (int x = 0; x < picture.width(); ++x) {
+      const double along = (x * std::cos(turn) + y * std::sin(turn)) / picture.width();
+      const double light =
+          1 - wish.shade * (0.5 + 0.5 * std::sin(2 * std::numbers::pi * period * along));
+      const double grey = row[x] * light + (wish.grain > 0 ? wish.grain * chance.normal() : 0);
+      row[x] = static_cast<uchar>(std::clamp(grey, 0.0, 255.0));
+    }
+  }
+}
+
+QImage through_jpeg(const QImage& picture, int quality) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  picture.save(&buffer, "JPG", quality);
+  return QImage::fromData(bytes, "JPG");
+}
+
+/// A grid cell's label: its text, turned and tilted about the middle of the cell.
+Placed place_label(QPainter& painter, const SceneWish& wish, QPointF cell, double room,
+                   Chance& chance) {
+  constexpr Kind kinds[] = {Kind::tray, Kind::pot_group, Kind::cone, Kind::plant};
+  const auto code = Code::of(kinds[chance.whole(0, 3)], chance.whole(10, 99),
+                             chance.whole(1, chance.whole(0, 1) == 0 ? 999 : 999'999))
+                        .value()
+                        .text();
+  const auto symbol = symbol_of(code).value();
+  const double paper = symbol.size() + 2 * quiet_modules + 1;
+  // Turned by 45 degrees the paper is wider by the square root of two.
+  const double module = std::min(chance.between(wish.least_module, wish.most_module),
+                                 room / paper / (wish.turned ? 1.42 : 1.0));
+  const double half = symbol.size() * module / 2;
+  const double turn = wish.turned ? chance.between(0, 2 * std::numbers::pi) : 0;
+  const double slack = (room - paper * module * (wish.turned ? 1.42 : 1.0)) / 2;
+  const QPointF middle =
+      cell + QPointF(chance.between(-slack, slack), chance.between(-slack, slack));
+  QPolygonF from;
+  QPolygonF to;
+  for (const auto& [x, y] : {std::pair(-1, -1), std::pair(1, -1), std::pair(1, 1), std::pair(-1, 1)}) {
+    from << QPointF((x + 1) * symbol.size() / 2.0, (y + 1) * symbol.size() / 2.0);
+    const double px = x * half * (1 - chance.between(0, wish.tilt));
+    const double py = y * half * (1 - chance.between(0, wish.tilt));
+    to << middle + QPointF(px * std::cos(turn) - py * std::sin(turn),
+                           px * std::sin(turn) + py * std::cos(turn));
+  }
+  QTransform place;
+  QTransform::quadToQuad(from, to, place);
+  draw_label(painter, symbol, place);
+  const auto centre = place.map(QPointF(symbol.size() / 2.0, symbol.size() / 2.0));
+  return {code, centre.x(), centre.y(), module};
+}
+
+} // namespace
+
+Scene make_scene(const SceneWish& wish, std::uint64_t seed) {
+  Chance chance(seed);
+  Scene scene;
+  auto picture = ground(wish, chance);
+  const int across = static_cast<int>(
+      std::ceil(std::sqrt(wish.labels * static_cast<double>(wish.width) / wish.height)));
+  const int down = (wish.labels + across - 1) / across;
+  const double wide = static_cast<double>(wish.width) / across;
+  const double high = static_cast<double>(wish.height) / down;
+  {
+    QPainter painter(&picture);
+    for (int i = 0; i < wish.labels; ++i) {
+      const QPointF cell((i % across + 0.5) * wide, (i / across + 0.5) * high);
+      scene.labels.push_back(place_label(painter, wish, cell, std::min(wide, high), chance));
+    }
+  }
+  auto grey = picture.convertToFormat(QImage::Format_Grayscale8);
+  blur(grey, wish.blur);
+  light_and_grain(grey, wish, chance);
+  scene.picture = wish.jpeg_quality > 0 ? through_jpeg(grey, wish.jpeg_quality) : grey;
+  return scene;
+}
+
+} // namespace coneline::labels
