@@ -131,8 +131,8 @@ std::string told(const TrayReport& tray) {
 
 std::string told(const CrossReport& cross) {
   std::string text = cross.figures.germinated == 0 ? "Nothing came up. " : "";
-  const auto not_looked_at = std::ranges::count(cross.trays, Sprouting::not_looked_at,
-                                                &TrayReport::sprouting);
+  const auto not_looked_at =
+      std::ranges::count(cross.trays, Sprouting::not_looked_at, &TrayReport::sprouting);
   if (not_looked_at == std::ssize(cross.trays))
     return "Not looked at yet.";
   if (cross.trays_sprouting > 0)
@@ -182,8 +182,7 @@ CrossReport cross_of(std::span<const work::ObservedTray* const> seen,
   cross.leaf = leaves_of(seen, confidence);
   for (const auto& tray : cross.trays) {
     cross.waiting += tray.waiting;
-    cross.trays_sprouting +=
-        tray.waiting > 0 && tray.sprouting != Sprouting::past ? 1 : 0;
+    cross.trays_sprouting += tray.waiting > 0 && tray.sprouting != Sprouting::past ? 1 : 0;
   }
   cross.told = told(cross);
   return cross;

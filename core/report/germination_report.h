@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // What a book says of germination, by cross: cones of one cross in different seasons are one cross.
-// A share is that of the report's day; while trays still sprout it can rise, and the report says so.
+// A share is that of the report's day; while trays still sprout it can rise, and the report says
+// so.
 
 #include "core/stats/germination_figures.h"
 #include "core/work/germination.h"
+
+#include <nlohmann/json.hpp>
 
 #include <span>
 #include <string>
@@ -49,8 +52,8 @@ struct CurvePoint {
 
 struct CrossReport {
   std::string name;
-  std::string taxon;             ///< name or hybrid formula
-  stats::GroupFigures figures;   ///< its places are those in `trays`
+  std::string taxon;                   ///< name or hybrid formula
+  stats::GroupFigures figures;         ///< its places are those in `trays`
   stats::GerminationMeasures together; ///< of all trays as one, days since each one's sowing
   LeafFigures leaf;
   std::int64_t waiting = 0;
@@ -73,6 +76,12 @@ struct GerminationReport {
   std::vector<CrossReport> crosses; ///< in the order of their names
   std::vector<TrayLeftOut> left_out;
 };
+
+/// The forms it is written in. CSV has one row a cross and one a tray, told apart by `level`; texts
+/// are safe to open in a spreadsheet. The page stands alone: no other file, no script.
+std::string germination_csv(const GerminationReport& report);
+nlohmann::ordered_json germination_json(const GerminationReport& report);
+std::string germination_html(const GerminationReport& report);
 
 /// Fails on a confidence outside 0 to 1.
 Result<GerminationReport> germination_report(std::span<const work::ObservedTray> trays,

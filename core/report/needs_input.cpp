@@ -30,10 +30,15 @@ std::map<book::LotId, Date> first_days(store::Reading& reading) {
 
 plan::TrayStanding tray_of(const work::ObservedTray& seen,
                            std::map<book::State, std::int64_t> held) {
-  plan::TrayStanding tray{
-      seen.lot.code, seen.origin.name, seen.origin.taxon_id, seen.lot.pot.value(),
-      seen.sown_on,  seen.sown,        0,                    held[book::State::sown],
-      held[book::State::root] + held[book::State::leaf]};
+  plan::TrayStanding tray{seen.lot.code,
+                          seen.origin.name,
+                          seen.origin.taxon_id,
+                          seen.lot.pot.value(),
+                          seen.sown_on,
+                          seen.sown,
+                          0,
+                          held[book::State::sown],
+                          held[book::State::root] + held[book::State::leaf]};
   for (const auto& look : seen.looks)
     tray.germinated += look.germinated;
   return tray;

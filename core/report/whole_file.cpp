@@ -4,9 +4,8 @@
 #include <fmt/format.h>
 
 #include <cstdlib>
-#include <string>
-
 #include <fcntl.h>
+#include <string>
 #include <sys/stat.h>
 #include <unistd.h>
 
