@@ -35,8 +35,8 @@ bool write_all(int file, std::string_view text) {
 } // namespace
 
 Result<void> write_whole(const std::filesystem::path& path, std::string_view text) {
-  std::error_code why;
-  if (std::filesystem::is_directory(path, why))
+  std::error_code ignored;
+  if (std::filesystem::is_directory(path, ignored))
     return refuse(fault(fmt::format("{} is a folder", path.string()), "Name a file."));
   auto beside = path.string() + ".part-XXXXXX";
   const int file = ::mkstemp(beside.data());
@@ -46,8 +46,8 @@ Result<void> write_whole(const std::filesystem::path& path, std::string_view tex
   const auto mask = ::umask(0);
   ::umask(mask);
   ::fchmod(file, 0666U & ~mask);
-  const bool written = write_all(file, text);
-  if (!written)
+  std::error_code why;
+  if (!write_all(file, text))
     why = last_error();
   if (::close(file) != 0 && !why)
     why = last_error();
@@ -55,7 +55,6 @@ Result<void> write_whole(const std::filesystem::path& path, std::string_view tex
     std::filesystem::rename(beside, path, why);
   if (!why)
     return {};
-  std::error_code ignored;
   std::filesystem::remove(beside, ignored);
   return refuse(cannot_write(path, why));
 }
