@@ -31,7 +31,7 @@ std::filesystem::path imported(const tests::Scratch& scratch) {
       exchange::import_season(CONELINE_DEMO_SEASON, *book, exchange::Import::write);
   if (!came)
     throw std::runtime_error(came.error().text());
-  if (!came->faults.empty())
+  if (!came->faults.none())
     throw std::runtime_error("the demo's season has faults");
   return path;
 }
