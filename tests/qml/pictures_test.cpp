@@ -117,6 +117,17 @@ std::vector<Page> pages() {
        [](ShownWindow& s) {
          station(s, "pots", code_of(s, Kind::pot_group, State::plant), "sell");
        }},
+      {"labels", [](ShownWindow& s) { station(s, "trays", {}, "labels"); }},
+      {"labels-lot",
+       [](ShownWindow& s) {
+         station(s, "trays", code_of(s, Kind::tray, State::sown), "labels");
+       }},
+      {"found",
+       [](ShownWindow& s) {
+         station(s, "today");
+         s.find("readyField")->forceActiveFocus();
+         s.scan("blue");
+       }},
       {"out", [](ShownWindow& s) { station(s, "out"); }},
       {"results", [](ShownWindow& s) { station(s, "results"); }},
       {"season", [](ShownWindow& s) { station(s, "season"); }},
@@ -152,6 +163,8 @@ TEST(Pictures, OfTheStart) {
   for (const auto& [shape, size] : {std::pair("wide", QSize(1280, 800)), {"tall", QSize(800, 1280)}}) {
     ShownWindow shown(With::no_book, size);
     take(shown, std::string("start-") + shape);
+    shown.tap("way-cone");
+    take(shown, std::string("start-cone-") + shape);
   }
 }
 

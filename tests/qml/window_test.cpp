@@ -150,7 +150,8 @@ TEST(Window, BeginsABookWithItsFirstCone) {
   ShownWindow shown(With::no_book, wide);
   ASSERT_EQ(shown.get("page").toString(), "start");
   const auto file = QString::fromStdString(scratch.at("new.coneline").string());
-  shown.find("path")->setProperty("text", file);
+  shown.tap("way-cone");
+  shown.find("path")->setProperty("path", file);
   shown.find("nursery")->setProperty("text", "A nursery");
   auto* taxon = shown.find("field-taxon")->property("item").value<QQuickItem*>();
   taxon->forceActiveFocus();
@@ -161,6 +162,20 @@ TEST(Window, BeginsABookWithItsFirstCone) {
   EXPECT_TRUE(shown.session().is_open());
   EXPECT_EQ(shown.session().standing().cones.size(), 1U);
   EXPECT_EQ(shown.get("chosen").toString().left(1), "C");
+}
+
+TEST(Window, WritesLabelsOfEveryTray) {
+  const tests::Scratch scratch;
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "trays");
+  shown.set("deed", "labels");
+  auto* path = shown.find("labelsPath");
+  ASSERT_NE(path, nullptr);
+  const auto file = scratch.at("trays.pdf");
+  path->setProperty("text", QString::fromStdString(file.string()));
+  shown.tap("writePdf");
+  EXPECT_TRUE(std::filesystem::file_size(file) > 1000);
+  EXPECT_TRUE(shown.find("labelsTold")->property("text").toString().contains("labels on"));
 }
 
 TEST(Window, ReachesEveryControlByKeyboard) {
