@@ -97,7 +97,8 @@ LoadedPicture load_picture(const std::string& path) {
   LoadedPicture loaded;
   QImage picture;
   const bool whole = reader.read(&picture);
-  if (const auto missing = what_is_missing({bytes.constData(), static_cast<std::size_t>(bytes.size())}))
+  if (const auto missing =
+          what_is_missing({bytes.constData(), static_cast<std::size_t>(bytes.size())}))
     loaded.error = *missing + ". Take or copy the picture again";
   else if (!whole)
     loaded.error = fmt::format("the picture is damaged ({}). Take or copy it again",

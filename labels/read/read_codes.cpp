@@ -240,9 +240,8 @@ std::vector<FoundCode> read_codes(GrayView picture) {
   for (const auto& read : reads)
     codes.push_back({read.seen.text, read.seen.format, static_cast<int>(std::lround(read.middle.x)),
                      static_cast<int>(std::lround(read.middle.y))});
-  std::ranges::sort(codes, {}, [](const FoundCode& code) {
-    return std::tuple(code.y, code.x, code.text);
-  });
+  std::ranges::sort(codes, {},
+                    [](const FoundCode& code) { return std::tuple(code.y, code.x, code.text); });
   return codes;
 }
 
