@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/label_words.h"
+
+#include "core/work/find_code.h"
+#include "core/work/overview.h"
+
+#include <map>
+
+#include <fmt/format.h>
+
+namespace coneline::report {
+
+namespace {
+
+std::string_view began_by(Kind kind, const book::Origin& origin) {
+  const bool bought = std::holds_alternative<book::PurchaseId>(origin);
+  switch (kind) {
+  case Kind::batch:
+    return bought ? "bought" : "harvested";
+  case Kind::tray:
+    return "sown";
+  default:
+    return "potted";
+  }
+}
+
+LabelWords lot_words(const work::LotLine& line) {
+  const auto kind = line.lot.code.kind();
+  LabelWords words{line.lot.code, line.origin.taxon, "", "", ""};
+  if (line.origin.name != line.origin.taxon)
+    words.cross += " · " + line.origin.name;
+  words.cone = fmt::format("{} {}", kind_word(line.origin.code.kind()), line.origin.code.text());
+  if (line.since)
+    words.sown = fmt::format("{} {}", began_by(kind, line.lot.origin), line.since->iso());
+  words.count = fmt::format("{} {}", line.came_in, kind == Kind::pot_group ? "plants" : "seeds");
+  return words;
+}
+
+LabelWords register_words(const book::Registers& registers, const Code& code) {
+  LabelWords words{code, "", "", "", ""};
+  if (const auto* plant = book::coded(registers.plants, code)) {
+    words.cross = registers.taxon(plant->taxon).name + (plant->name.empty() ? "" : " · " + plant->name);
+    words.cone = book::word(plant->sex) == "not known" ? "" : std::string(book::word(plant->sex));
+  } else if (const auto* pollen = book::coded(registers.pollen_lots, code)) {
+    const auto& male = registers.plant(pollen->plant);
+    words.cross = fmt::format("pollen · {} · {}", registers.taxon(male.taxon).name, book::plant_name(male));
+    words.sown = "collected " + pollen->collected.iso();
+  } else if (const auto* cone = book::coded(registers.cones, code)) {
+    const auto& female = registers.plant(cone->plant);
+    words.cross = fmt::format("cone · {} · {}", registers.taxon(female.taxon).name, book::plant_name(female));
+    words.sown = cone->first_seen ? "first seen " + cone->first_seen->iso() : "";
+  } else if (const auto* place = book::coded(registers.places, code)) {
+    words.cross = place->name;
+    words.cone = std::string(book::word(place->kind));
+  } else if (const auto* purchase = book::coded(registers.purchases, code)) {
+    words.cross = registers.taxon(purchase->taxon).name;
+    words.cone = "from " + purchase->supplier;
+    words.sown = "bought " + purchase->bought.iso();
+  }
+  return words;
+}
+
+} // namespace
+
+Result<std::vector<LabelWords>> label_words(store::Reading& reading, const book::Registers& registers,
+                                            std::span<const Code> codes) {
+  std::map<Code, LabelWords> lots;
+  for (const auto& line : work::lot_lines(reading, registers))
+    lots.emplace(line.lot.code, lot_words(line));
+  std::vector<LabelWords> words;
+  for (const auto& code : codes) {
+    if (!work::exists(reading, registers, code))
+      return refuse(fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+                          "Check the code, or the book."));
+    const auto lot = lots.find(code);
+    words.push_back(lot != lots.end() ? lot->second : register_words(registers, code));
+  }
+  return words;
+}
+
+std::vector<Code> codes_on_hand(store::Reading& reading, const book::Registers& registers, Kind kind) {
+  std::vector<Code> codes;
+  for (const auto& line : work::lot_lines(reading, registers))
+    if (line.lot.code.kind() == kind && line.total() > 0)
+      codes.push_back(line.lot.code);
+  std::ranges::sort(codes);
+  return codes;
+}
+
+} // namespace coneline::report
