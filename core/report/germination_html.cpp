@@ -91,8 +91,8 @@ std::string summary(const GerminationReport& report) {
   for (const auto& cross : report.crosses)
     html += fmt::format(
         "<tr><td>{}<br><span class=\"quiet\"><i>{}</i></span></td><td>{}</td><td>{}</td>"
-        "<td class=\"text\">{}</td><td "
-        "class=\"bar\">{}</td><td>{}</td><td>{}</td><td>{}</td></tr>\n",
+        "<td class=\"text whole\">{}</td><td "
+        "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",
         escaped(cross.name), escaped(cross.taxon), cross.figures.sown, cross.figures.germinated,
         share_text(cross.figures.final), bar(cross.figures.final), expected_text(cross),
         days_text(cross.together.mean_time), days_text(cross.together.t50_farooq));
@@ -160,7 +160,7 @@ std::string methods(const GerminationReport& report) {
   std::string named;
   for (const auto& cross : report.crosses)
     if (const auto& method = cross.figures.final.method; named.find(method) == std::string::npos)
-      named += (named.empty() ? "" : ", ") + method;
+      named += (named.empty() ? "" : "; ") + method;
   return fmt::format("<p class=\"quiet\">Ranges of crosses at {:g} %: {}. Mean and T50 are days to "
                      "the look at which seed was seen, of the seed that came up.</p>\n",
                      100 * report.confidence, escaped(named));
