@@ -11,8 +11,10 @@ void add_core_commands(CommandLine& line) {
   add_growing_verbs(line);
   add_looks(line);
   add_mix(line);
+  add_needs(line);
   add_opening(line);
   add_registers(line);
+  add_report(line);
   add_season(line);
   add_seed_verbs(line);
   add_sorting(line);

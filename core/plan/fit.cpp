@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/fit.h"
 
+#include "core/plan/mix.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -34,20 +36,26 @@ std::string month_name(Date day) {
   return fmt::format("{} {}", names.at(day.month() - 1), day.year());
 }
 
-void add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volume>& mixes,
-             std::map<std::string, ByMonth>& parts) {
-  double shares = 0;
+Result<void> add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volume>& mixes,
+                     std::map<std::string, ByMonth>& parts) {
+  // What one litre in the pots takes; expected litres are no whole number of pots.
+  MixOrder one{1, 1.0, {}, mix.shrink, mix.loss, 0};
   for (const auto& part : mix.parts)
-    shares += part.share;
+    one.parts.push_back({part.name, part.share});
+  const auto litre = mix_for(one);
+  if (!litre)
+    return refuse(book_fault(fmt::format("the mix '{}': {}", mix.name, litre.error().what),
+                             litre.error().remedy));
   Volume finished{mix.name, {}};
   for (const auto litres : fill)
-    finished.litres.push_back(litres * (1 + mix.loss));
-  for (const auto& part : mix.parts) {
+    finished.litres.push_back(litres * litre->finished_litres);
+  for (const auto& part : litre->parts) {
     auto& of_part = parts.try_emplace(part.name, ByMonth(fill.size(), 0.0)).first->second;
     for (std::size_t at = 0; at < fill.size(); ++at)
-      of_part[at] += finished.litres[at] / (1 - mix.shrink) * part.share / shares;
+      of_part[at] += fill[at] * part.amount;
   }
   mixes.push_back(std::move(finished));
+  return {};
 }
 
 void tell_fit(SpaceNeeds& space, const std::vector<Date>& months) {

@@ -9,9 +9,9 @@
 namespace coneline::plan {
 
 /// Adds the finished mix for `fill`, the litres that pots take by month, to `mixes`, and its parts
-/// to `parts`, each part to what other mixes take of it.
-void add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volume>& mixes,
-             std::map<std::string, ByMonth>& parts);
+/// to `parts`, each part to what other mixes take of it. Fails where mix_for refuses the mix.
+Result<void> add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volume>& mixes,
+                     std::map<std::string, ByMonth>& parts);
 
 /// Sets `first_over` and `told` from the room needed and offered.
 void tell_fit(SpaceNeeds& space, const std::vector<Date>& months);

@@ -30,7 +30,7 @@ class Sum {
 
   void tray(const TrayStanding& tray);
   void group(const PlantsStanding& group);
-  Needs done();
+  Result<Needs> done();
 
  private:
   struct Cohort {
@@ -232,7 +232,7 @@ void Sum::leave_out(const LeftOut& lot, book::TaxonId taxon, book::PotId pot, do
     needed += room;
 }
 
-Needs Sum::done() {
+Result<Needs> Sum::done() {
   for (auto& [id, pot] : pots_)
     needs_.pots.push_back(std::move(pot));
   std::ranges::stable_sort(needs_.pots, {}, [&](const PotNeeds& pot) {
@@ -240,7 +240,8 @@ Needs Sum::done() {
   });
   std::map<std::string, ByMonth> parts;
   for (const auto& [id, fill] : fill_)
-    add_mix(input_.registers.mix(id), fill, needs_.mixes, parts);
+    if (auto added = add_mix(input_.registers.mix(id), fill, needs_.mixes, parts); !added)
+      return refuse(added.error());
   for (auto& [name, litres] : parts)
     needs_.parts.push_back({name, std::move(litres)});
   for (const auto& [light, offered] : offered_square_metres(input_.registers.places))

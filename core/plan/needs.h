@@ -108,7 +108,7 @@ struct Needs {
   PlantSums sums;
 };
 
-/// Fails on fewer than 1 or more than 600 months.
+/// Fails on fewer than 1 or more than 600 months, and on a mix that mix_for refuses.
 Result<Needs> needs(const NeedsInput& input);
 
 } // namespace coneline::plan

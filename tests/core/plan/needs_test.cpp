@@ -189,6 +189,15 @@ TEST(Needs, OfNoMonthsAreRefused) {
   EXPECT_EQ(needs(small_plan("2026-01-15", 601)).error().blame, Blame::usage);
 }
 
+TEST(Needs, OfAMixThatCannotBeMixedAreRefusedByName) {
+  auto input = small_plan("2026-01-15");
+  input.registers.mixes[0].loss = 3;
+  input.groups = {group(one_litre, "2025-03-01", 100)};
+  const auto plan = needs(input);
+  ASSERT_FALSE(plan);
+  EXPECT_NE(plan.error().what.find("cycad mix"), std::string::npos);
+}
+
 TEST(Needs, OfAnEmptyBookAreNothing) {
   const auto plan = needs(small_plan("2026-01-15", 2)).value();
   EXPECT_TRUE(plan.pots.empty());

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/germination_report.h"
+#include "core/report/step_chart.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace coneline::report {
+
+namespace {
+
+constexpr std::string_view style = R"css(
+:root { --paper: #FBFAF6; --ink: #20281F; --quiet: #5A6156; --line: #D8D6CC; --due: #8A4B16;
+  --c0: #000000; --c1: #0072B2; --c2: #D55E00; --c3: #009E73; --c4: #CC79A7; --c5: #56B4E9; --c6: #E69F00; }
+@media (prefers-color-scheme: dark) {
+  :root { --paper: #171B18; --ink: #ECE9E0; --quiet: #A9AFA4; --line: #3A403B; --due: #E0A060;
+    --c0: #FFFFFF; --c1: #56B4E9; --c2: #E08040; --c3: #30BE93; --c4: #CC79A7; --c5: #8FD0F5; --c6: #E69F00; } }
+@media print { :root { --paper: #FFFFFF; --ink: #000000; --quiet: #3A3A3A; } }
+body { background: var(--paper); color: var(--ink); font: 16px/1.5 "Noto Sans", sans-serif;
+  font-variant-numeric: tabular-nums; margin: 0 auto; padding: 24px; max-width: 1160px; }
+h1 { font-size: 28px; line-height: 1.2; margin: 0 0 4px; }
+h2 { font-size: 20px; margin: 32px 0 4px; }
+p { margin: 4px 0 12px; } .quiet { color: var(--quiet); font-size: 13px; }
+.invented { color: var(--due); border: 1px solid var(--due); padding: 4px 12px; display: inline-block; }
+.wide { overflow-x: auto; }
+table { border-collapse: collapse; width: 100%; }
+th, td { text-align: right; padding: 4px 8px; border-bottom: 1px solid var(--line); vertical-align: middle; }
+th { color: var(--quiet); font-weight: normal; font-size: 13px; }
+th:first-child, td:first-child, .text { text-align: left; }
+.whole { white-space: nowrap; }
+td.bar { width: 160px; min-width: 120px; }
+code { font-family: "Noto Sans Mono", monospace; }
+svg { display: block; width: 100%; height: auto; }
+.grid, .track { stroke: var(--line); } .lead { stroke: var(--line); }
+.axis { fill: var(--quiet); font-size: 13px; } .name { fill: var(--ink); font-size: 13px; }
+.curve { fill: none; stroke-width: 2.2; }
+.range { stroke: var(--ink); stroke-width: 6; } .likely { stroke: var(--paper); stroke-width: 2; }
+.c0 { stroke: var(--c0); } .c1 { stroke: var(--c1); } .c2 { stroke: var(--c2); } .c3 { stroke: var(--c3); }
+.c4 { stroke: var(--c4); } .c5 { stroke: var(--c5); } .c6 { stroke: var(--c6); }
+)css";
+
+/// "41.2–58.0 %, likely 50.0"
+std::string share_text(const stats::FinalShare& share) {
+  if (!share.share)
+    return "–";
+  if (!share.range)
+    return fmt::format("{:.1f} %", 100 * *share.share);
+  return fmt::format("{:.1f}–{:.1f} %, likely {:.1f}", 100 * share.range->low,
+                     100 * share.range->high, 100 * *share.share);
+}
+
+std::string days_text(const std::optional<double>& days) {
+  return days ? fmt::format("{:.1f}", *days) : "–";
+}
+
+/// The range on a scale from 0 to 100 %, the likely value as a gap in it.
+std::string bar(const stats::FinalShare& share) {
+  if (!share.share || !share.range)
+    return "";
+  const auto x = [](double value) { return 2 + 196 * std::clamp(value, 0.0, 1.0); };
+  // A range of hardly any width is drawn so wide that it is seen.
+  const double low = std::min(x(share.range->low), 196.0);
+  const double high = std::max(x(share.range->high), low + 2);
+  return fmt::format(
+      "<svg viewBox=\"0 0 200 16\" role=\"img\" aria-label=\"{}\">"
+      "<line class=\"track\" x1=\"2\" x2=\"198\" y1=\"8\" y2=\"8\"/>"
+      "<line class=\"track\" x1=\"2\" x2=\"2\" y1=\"2\" y2=\"14\"/>"
+      "<line class=\"track\" x1=\"100\" x2=\"100\" y1=\"4\" y2=\"12\"/>"
+      "<line class=\"track\" x1=\"198\" x2=\"198\" y1=\"2\" y2=\"14\"/>"
+      "<line class=\"range\" x1=\"{:.1f}\" x2=\"{:.1f}\" y1=\"8\" y2=\"8\"/>"
+      "<line class=\"likely\" x1=\"{:.1f}\" x2=\"{:.1f}\" y1=\"4\" y2=\"12\"/></svg>",
+      share_text(share), low, high, x(*share.share), x(*share.share));
+}
+
+std::string expected_text(const CrossReport& cross) {
+  const auto& more = cross.figures.still_expected;
+  if (cross.waiting == 0)
+    return "none";
+  if (more.high == 0)
+    return "none expected";
+  return fmt::format("{}–{}, likely {}", more.low, more.high, more.median);
+}
+
+std::string summary(const GerminationReport& report) {
+  std::string html = fmt::format(
+      "<div class=\"wide\"><table><thead><tr><th>cross</th><th>sown</th><th>up</th>"
+      "<th class=\"text\">share of sown, {:g} % range</th><th class=\"text\">0 to 100 %</th>"
+      "<th>still to come</th><th>mean days</th><th>T50 days</th></tr></thead><tbody>\n",
+      100 * report.confidence);
+  for (const auto& cross : report.crosses)
+    html += fmt::format(
+        "<tr><td>{}<br><span class=\"quiet\"><i>{}</i></span></td><td>{}</td><td>{}</td>"
+        "<td class=\"text whole\">{}</td><td "
+        "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",
+        escaped(cross.name), escaped(cross.taxon), cross.figures.sown, cross.figures.germinated,
+        share_text(cross.figures.final), bar(cross.figures.final), expected_text(cross),
+        days_text(cross.together.mean_time), days_text(cross.together.t50_farooq));
+  return html + "</tbody></table></div>\n";
+}
+
+std::string charts(const GerminationReport& report) {
+  double last_day = 0;
+  for (const auto& cross : report.crosses)
+    last_day = std::max(last_day, cross.curve.back().day);
+  if (last_day <= 0)
+    return "<p>No tray has been looked at yet.</p>\n";
+  std::string html = "<h2>How it came up</h2>\n<p class=\"quiet\">Share of the seed sown. The "
+                     "trays of a cross are taken together, days counted from each one's sowing; "
+                     "trays sown later count with what has come up so far.</p>\n";
+  for (std::size_t at = 0; at < report.crosses.size(); at += curves_in_chart) {
+    const auto many = std::min(curves_in_chart, report.crosses.size() - at);
+    html += step_chart(std::span(report.crosses).subspan(at, many), last_day);
+  }
+  return html;
+}
+
+std::string leaf_text(const LeafFigures& leaf) {
+  if (leaf.leaves == 0)
+    return "No first leaf seen yet.";
+  const auto days = leaf.days_from_root
+                        ? fmt::format("; half of the roots had it {:.0f} days or less after they "
+                                      "were seen, the earliest root taken to be the first to leaf",
+                                      *leaf.days_from_root)
+                        : std::string("; too few roots have theirs to say after how many days");
+  return fmt::format("First leaf: {} seeds, {} of those sown{}.", leaf.leaves,
+                     share_text(leaf.share), days);
+}
+
+std::string details(const CrossReport& cross) {
+  std::string html = fmt::format(
+      "<h2>{}</h2>\n<p><i>{}</i>. {} {}</p>\n<div class=\"wide\"><table><thead><tr><th>tray</th>"
+      "<th class=\"text\">sown on</th><th>sown</th><th>up</th><th>removed</th>"
+      "<th class=\"text\">share of sown</th><th class=\"text\">0 to 100 %</th><th>mean days</th>"
+      "<th>T50 days</th><th>leaves</th><th class=\"text\">state</th></tr></thead><tbody>\n",
+      escaped(cross.name), escaped(cross.taxon), escaped(cross.told), leaf_text(cross.leaf));
+  for (const auto& tray : cross.trays)
+    html += fmt::format(
+        "<tr><td><code>{}</code></td><td class=\"text "
+        "whole\">{}</td><td>{}</td><td>{}</td><td>{}</td>"
+        "<td class=\"text whole\">{}</td><td class=\"bar\">{}</td><td>{}</td><td>{}</td><td>{}</td>"
+        "<td class=\"text\">{}</td></tr>\n",
+        tray.seen.lot.code.text(), tray.seen.sown_on.iso(), tray.seen.sown, tray.germinated,
+        tray.removed, share_text(tray.figures.final), bar(tray.figures.final),
+        days_text(tray.figures.measures.mean_time), days_text(tray.figures.measures.t50_farooq),
+        tray.leaf.leaves, escaped(tray.told));
+  return html + "</tbody></table></div>\n";
+}
+
+std::string left_out(const GerminationReport& report) {
+  if (report.left_out.empty())
+    return "";
+  std::string html = "<h2>Left out</h2>\n<ul>\n";
+  for (const auto& tray : report.left_out)
+    html += fmt::format("<li><code>{}</code>: {}</li>\n", tray.code.text(), escaped(tray.why));
+  return html + "</ul>\n";
+}
+
+std::string methods(const GerminationReport& report) {
+  std::string named;
+  for (const auto& cross : report.crosses)
+    if (const auto& method = cross.figures.final.method; named.find(method) == std::string::npos)
+      named += (named.empty() ? "" : "; ") + method;
+  return fmt::format("<p class=\"quiet\">Ranges of crosses at {:g} %: {}. Mean and T50 are days to "
+                     "the look at which seed was seen, of the seed that came up.</p>\n",
+                     100 * report.confidence, escaped(named));
+}
+
+} // namespace
+
+std::string germination_html(const GerminationReport& report) {
+  std::string html =
+      fmt::format("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">"
+                  "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
+                  "<meta name=\"color-scheme\" content=\"light dark\">"
+                  "<title>Germination, {0}, {1}</title><style>{2}</style></head>\n<body>\n"
+                  "<h1>Germination per cross</h1>\n<p>{0}, as of {1}</p>\n",
+                  escaped(report.title.name), report.as_of.iso(), style);
+  if (report.title.invented)
+    html += "<p class=\"invented\">Invented data: this nursery and its counts are made up.</p>\n";
+  if (report.crosses.empty())
+    html += "<p>No tray had been sown by then.</p>\n";
+  else
+    html += summary(report) + methods(report) + charts(report);
+  for (const auto& cross : report.crosses)
+    html += details(cross);
+  return html + left_out(report) + "</body></html>\n";
+}
+
+} // namespace coneline::report

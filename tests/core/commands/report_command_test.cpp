@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/commands/commands.h"
+#include "tests/core/work/small_nursery.h"
+
+#include <fstream>
+#include <sstream>
+
+namespace coneline::commands {
+namespace {
+
+class ReportCommand : public testing::Test {
+ protected:
+  ReportCommand() {
+    const auto cone = nursery_.cone(nursery_.plant("Old Sentinel", book::Sex::female));
+    const auto tray = nursery_.sow(nursery_.harvest(cone, "2025-02-01", 50), "2025-03-01", 40);
+    nursery_.inspect(tray, "2025-04-01", 10);
+    nursery_.inspect(tray, "2025-06-01", 5);
+  }
+
+  int run(std::vector<std::string> arguments) {
+    out_.str("");
+    err_.str("");
+    arguments.insert(arguments.end(), {"--book", nursery_.at("book.coneline").string()});
+    CommandLine line(out_, err_);
+    add_core_commands(line);
+    return line.run(std::move(arguments)).value();
+  }
+  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
+  [[nodiscard]] std::string contents(const std::string& name) const {
+    std::ifstream file(nursery_.at(name));
+    return {std::istreambuf_iterator<char>(file), {}};
+  }
+
+  tests::SmallNursery nursery_;
+  std::ostringstream out_;
+  std::ostringstream err_;
+};
+
+TEST_F(ReportCommand, ShowsATableThatSaysTheDataAreInvented) {
+  ASSERT_EQ(run({"report", "germination", "--as-of", "2025-07-01"}), 0) << err_.str();
+  EXPECT_NE(out_.str().find("(invented data)"), std::string::npos);
+  EXPECT_NE(out_.str().find("Old Sentinel × Blue Twin"), std::string::npos);
+  EXPECT_NE(out_.str().find("25 waiting"), std::string::npos);
+}
+
+TEST_F(ReportCommand, WithJsonPrintsOneDocumentOfItsDay) {
+  ASSERT_EQ(run({"report", "germination", "--json", "--as-of", "2025-05-01"}), 0) << err_.str();
+  EXPECT_EQ(json()["crosses"][0]["germinated"], 10);
+  ASSERT_EQ(run({"report", "germination", "--json", "--as-of", "2025-07-01"}), 0);
+  EXPECT_EQ(json()["crosses"][0]["germinated"], 15);
+}
+
+TEST_F(ReportCommand, WritesTheFormThatTheFileIsNamedAfter) {
+  const auto page = nursery_.at("page.html").string();
+  ASSERT_EQ(run({"report", "germination", "--as-of", "2025-07-01", "--out", page}), 0)
+      << err_.str();
+  EXPECT_EQ(contents("page.html").substr(0, 15), "<!DOCTYPE html>");
+  const auto rows = nursery_.at("rows.txt").string();
+  ASSERT_EQ(run({"report", "germination", "--as-of", "2025-07-01", "--out", rows, "--format", "csv",
+                 "--json"}),
+            0);
+  EXPECT_EQ(json()["format"], "csv");
+  EXPECT_EQ(contents("rows.txt").substr(0, 6), "level,");
+}
+
+TEST_F(ReportCommand, ThatCannotWriteFails) {
+  const auto out = (nursery_.at("missing") / "page.html").string();
+  EXPECT_EQ(run({"report", "germination", "--out", out}), 1);
+  EXPECT_EQ(out_.str(), "");
+  EXPECT_NE(err_.str().find("cannot be written"), std::string::npos);
+}
+
+TEST_F(ReportCommand, RefusesWhatItDoesNotKnow) {
+  EXPECT_EQ(run({"report", "germination", "--format", "pdf"}), 2);
+  EXPECT_EQ(run({"report"}), 2);
+  EXPECT_EQ(run({"report", "germination", "--as-of", "yesterday"}), 1);
+  EXPECT_EQ(run({"report", "germination", "--confidence", "1"}), 2);
+}
+
+TEST_F(ReportCommand, NeedsNameWhatHasNoRoute) {
+  ASSERT_EQ(run({"needs", "--as-of", "2025-07-01", "--months", "3"}), 0) << err_.str();
+  EXPECT_NE(out_.str().find("its taxon has no route"), std::string::npos);
+  ASSERT_EQ(run({"needs", "--as-of", "2025-07-01", "--months", "3", "--json"}), 0);
+  EXPECT_EQ(json()["months"].size(), 3U);
+  EXPECT_EQ(json()["left_out"][0]["count"], 40);
+  EXPECT_EQ(run({"needs", "--months", "0"}), 2);
+}
+
+TEST_F(ReportCommand, NeedsAreWrittenAsRowsToo) {
+  const auto rows = nursery_.at("needs.csv").string();
+  ASSERT_EQ(run({"needs", "--as-of", "2025-07-01", "--csv", rows}), 0) << err_.str();
+  EXPECT_EQ(contents("needs.csv").substr(0, 6), "month,");
+}
+
+} // namespace
+} // namespace coneline::commands
