@@ -151,8 +151,9 @@ Window {
                     visible: window.inHand && window.chosen !== ""
                     session: window.session
                     tray: visible ? window.chosen : ""
-                    onLeft: window.inHand = false
+                    onClosed: window.inHand = false
                     onEntered: ready.focusField()
+                    onLetter: text => ready.take(text)
                 }
                 DeedPage {
                     anchors.fill: parent
@@ -160,7 +161,7 @@ Window {
                     session: window.session
                     code: window.chosen
                     deed: visible ? window.deed : ""
-                    onLeft: window.deed = ""
+                    onClosed: window.deed = ""
                     onEntered: made => {
                         window.deed = "";
                         if (made !== "" && window.chosen === "")
@@ -188,9 +189,9 @@ Window {
                 id: whole
 
                 anchors.fill: parent
-                visible: status === Loader.Ready
-                active: sourceComponent !== null
-                sourceComponent: window.page === "results" ? results : window.page === "season" ? season : window.page === "start" ? start : null
+                visible: window.page === "results" || window.page === "season" || window.page === "start"
+                active: visible
+                sourceComponent: window.page === "results" ? results : window.page === "season" ? season : start
             }
             Component {
                 id: results

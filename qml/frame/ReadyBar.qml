@@ -63,6 +63,7 @@ Rectangle {
             Say {
                 id: answer
 
+                objectName: "answer"
                 width: Math.min(implicitWidth, lines.width - (meant.visible ? meant.width + 16 : 0))
                 anchors.verticalCenter: parent.verticalCenter
                 text: finder.answer
@@ -72,6 +73,7 @@ Rectangle {
             Press {
                 id: meant
 
+                objectName: "meant"
                 visible: finder.meant !== ""
                 text: qsTr("Open %1").arg(finder.meant)
                 onClicked: bar.look(finder.meant)

@@ -22,8 +22,7 @@ Rectangle {
     }
     Grid {
         anchors.fill: parent
-        columns: strip.tall ? 1 : 4
-        rows: strip.tall ? 4 : 1
+        columns: strip.tall ? 1 : 3
 
         StripWord {
             width: strip.tall ? strip.width : 128

@@ -5,7 +5,7 @@ import QtQuick.Templates as T
 import ConelineWindow
 
 T.AbstractButton {
-    id: word
+    id: spot
 
     property string word: ""
     property string figure: ""
@@ -16,7 +16,7 @@ T.AbstractButton {
     opacity: enabled ? 1 : 0.5
     Accessible.role: Accessible.Button
     Accessible.name: figure === "" ? word : word + ", " + figure
-    Keys.onReturnPressed: word.clicked()
+    Keys.onReturnPressed: spot.clicked()
 
     contentItem: Item {
         Column {
@@ -26,26 +26,26 @@ T.AbstractButton {
             Say {
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
-                text: word.word
-                font.weight: word.chosen ? Font.Bold : Font.Normal
-                color: word.chosen ? Look.link : Look.ink
+                text: spot.word
+                font.weight: spot.chosen ? Font.Bold : Font.Normal
+                color: spot.chosen ? Look.link : Look.ink
                 Accessible.ignored: true
             }
             Say {
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
-                visible: word.figure !== ""
-                text: word.figure
+                visible: spot.figure !== ""
+                text: spot.figure
                 font.pixelSize: Look.tiny
-                font.weight: word.urgent ? Font.DemiBold : Font.Normal
-                color: word.urgent ? Look.act : Look.quiet
+                font.weight: spot.urgent ? Font.DemiBold : Font.Normal
+                color: spot.urgent ? Look.act : Look.quiet
                 Accessible.ignored: true
             }
         }
     }
     background: Item {
         Rectangle {
-            visible: word.chosen
+            visible: spot.chosen
             anchors.bottom: parent.bottom
             anchors.horizontalCenter: parent.horizontalCenter
             width: parent.width - 24
@@ -54,7 +54,7 @@ T.AbstractButton {
         }
         Ring {
             anchors.margins: 4
-            shown: word.visualFocus
+            shown: spot.visualFocus
         }
     }
 }

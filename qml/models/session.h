@@ -86,7 +86,9 @@ class Session : public QObject {
 
   /// Asks the book. Nothing where no book is open or it cannot be read; `fault` then says why.
   template <class Ask>
-  auto ask(Ask ask) -> std::optional<std::invoke_result_t<Ask, store::Reading&>> {
+  auto ask(Ask ask)
+      -> std::optional<
+          typename decltype(std::declval<store::Book&>().read(std::move(ask)))::value_type> {
     if (!book_)
       return std::nullopt;
     auto answer = book_->read(std::move(ask));

@@ -10,6 +10,8 @@ FocusScope {
     property string says: ""
     property color tone: Look.ink
     signal counted(int value)
+    /// A letter was typed: the beginning of a scan, which is no count.
+    signal letter(string text)
 
     function set(to: int) {
         counter.counted(Math.max(0, Math.min(to, 1000000)));
@@ -57,6 +59,12 @@ FocusScope {
             selectAll()
         Keys.onUpPressed: counter.set(counter.value + 1)
         Keys.onDownPressed: counter.set(counter.value - 1)
+        Keys.onPressed: event => {
+            if (/[A-Za-z]/.test(event.text) && !(event.modifiers & Qt.ControlModifier)) {
+                counter.letter(event.text);
+                event.accepted = true;
+            }
+        }
     }
     Press {
         objectName: counter.objectName + "-more"

@@ -9,16 +9,16 @@ Item {
     required property Session session
     property string code: ""
     property string deed: ""
-    signal left
+    signal closed
     signal entered(string made)
 
     function enter() {
-        if (form.submit())
-            page.entered(form.made.length > 0 ? form.made[0] : "");
+        if (deedForm.submit())
+            page.entered(deedForm.made.length > 0 ? deedForm.made[0] : "");
     }
 
     Form {
-        id: form
+        id: deedForm
 
         session: page.session
         code: page.code
@@ -42,7 +42,7 @@ Item {
                 spacing: 16
 
                 Say {
-                    text: form.title
+                    text: deedForm.title
                     font.pixelSize: Look.title
                     Accessible.role: Accessible.Heading
                 }
@@ -57,29 +57,29 @@ Item {
             }
             SplitBar {
                 width: parent.width
-                pieces: form.pieces
-                total: form.piecesTotal
+                pieces: deedForm.pieces
+                total: deedForm.piecesTotal
             }
             Repeater {
-                model: form.fields
+                model: deedForm.fields
 
                 FormField {
                     width: content.width
-                    form: form
-                    wrong: form.faultField === key
+                    form: deedForm
+                    wrong: deedForm.faultField === key
                     onFinished: page.enter()
                 }
             }
             Say {
                 objectName: "formFault"
                 width: parent.width
-                visible: form.fault !== "" && form.faultField === ""
-                text: form.fault
+                visible: deedForm.fault !== "" && deedForm.faultField === ""
+                text: deedForm.fault
                 color: Look.lost
                 Accessible.role: Accessible.AlertMessage
             }
             Repeater {
-                model: form.cautions
+                model: deedForm.cautions
 
                 Caution {
                     required property string modelData
@@ -100,7 +100,7 @@ Item {
                 Press {
                     text: qsTr("back")
                     weight: "quiet"
-                    onClicked: page.left()
+                    onClicked: page.closed()
                 }
             }
         }

@@ -18,7 +18,7 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
 
     Form {
-        id: form
+        id: coneForm
 
         session: page.session
         deed: "first cone"
@@ -80,19 +80,19 @@ Flickable {
                 text: qsTr("Its first cone")
             }
             Repeater {
-                model: form.fields
+                model: coneForm.fields
 
                 FormField {
                     width: content.width
-                    form: form
-                    wrong: form.faultField === key
+                    form: coneForm
+                    wrong: coneForm.faultField === key
                     onFinished: begin.clicked()
                 }
             }
             Say {
                 width: parent.width
                 visible: text !== ""
-                text: page.session.fault !== "" ? page.session.fault : form.faultField === "" ? form.fault : ""
+                text: page.session.fault !== "" ? page.session.fault : coneForm.faultField === "" ? coneForm.fault : ""
                 color: Look.lost
                 Accessible.role: Accessible.AlertMessage
             }
@@ -102,8 +102,8 @@ Flickable {
                 objectName: "begin"
                 weight: "act"
                 text: page.session.open ? qsTr("Enter the first cone") : qsTr("Begin the book with this cone")
-                onClicked: if (page.withBook() && form.submit())
-                    page.entered(form.made[0])
+                onClicked: if (page.withBook() && coneForm.submit())
+                    page.entered(coneForm.made[0])
             }
         }
         OpenBook {

@@ -9,8 +9,9 @@ Item {
     required property Session session
     property string tray: ""
     readonly property bool narrow: width < 560
-    signal left
+    signal closed
     signal entered
+    signal letter(string text)
 
     /// Counts that were not entered yet are entered before the next tray takes their place.
     function settle() {
@@ -85,6 +86,7 @@ Item {
             says: qsTr("new roots")
             value: look.roots
             onCounted: value => look.roots = value
+            onLetter: text => page.letter(text)
         }
         Counter {
             objectName: "leaves"
@@ -93,6 +95,7 @@ Item {
             says: qsTr("new leaves")
             value: look.leaves
             onCounted: value => look.leaves = value
+            onLetter: text => page.letter(text)
         }
         Counter {
             objectName: "dead"
@@ -102,6 +105,7 @@ Item {
             tone: Look.lost
             value: look.dead
             onCounted: value => look.dead = value
+            onLetter: text => page.letter(text)
         }
     }
     Say {
@@ -139,7 +143,7 @@ Item {
             implicitHeight: 64
             text: qsTr("Line and history")
             weight: "quiet"
-            onClicked: page.left()
+            onClicked: page.closed()
         }
     }
 }

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Lines over days or months. Series are told apart by dash and by their names beside them first, by
+// colour second.
+import QtQuick
+import QtCharts
+import ConelineWindow
+
+Item {
+    id: plot
+
+    required property Rows series
+    property real across: 1
+    property real highest: 0
+    property string unit: ""
+    /// Words along the axis: { at, word }.
+    property var marks: []
+    /// A band that is still open: from a day on, between two heights.
+    property var coming: null
+    property string saying: ""
+    property real ceiling: 1
+    readonly property rect area: chart.plotArea
+    readonly property var dashes: [Qt.SolidLine, Qt.DashLine, Qt.DotLine, Qt.DashDotLine, Qt.DashDotDotLine]
+    readonly property var tones: Look.mode === "night" ? ["#ECE9E0", "#56B4E9", "#E69F00", "#1FBF92", "#E293C0"] : ["#20281F", "#0072B2", "#C04E00", "#00734F", "#A8467C"]
+
+    function px(x: real): real {
+        return area.x + area.width * x / Math.max(across, 0.001);
+    }
+    function py(y: real): real {
+        return area.y + area.height * (1 - y / Math.max(ceiling, 0.001));
+    }
+    function draw() {
+        chart.removeAllSeries();
+        let tallest = plot.highest;
+        const names = [];
+        let solid = 0;
+        for (let i = 0; i < plot.series.count; ++i) {
+            const rule = plot.series.value(i, "style") === "rule";
+            const points = plot.series.value(i, "points");
+            const line = chart.createSeries(ChartView.SeriesTypeLine, "", across_, up);
+            const nth = rule ? solid - 1 : solid++;
+            line.color = plot.tones[Math.max(0, nth) % plot.tones.length];
+            line.width = rule ? 1 : 2.5;
+            line.style = plot.series.value(i, "style") === "dash" ? Qt.DashLine : rule ? Qt.DotLine : plot.dashes[nth % plot.dashes.length];
+            let last = Qt.point(0, 0);
+            for (const point of points) {
+                line.append(point.x, point.y);
+                tallest = Math.max(tallest, point.y);
+                last = point;
+            }
+            names.push({
+                "word": plot.series.value(i, "name"),
+                "tone": line.color,
+                "y": last.y
+            });
+        }
+        plot.ceiling = tallest <= 0 ? 1 : plot.highest > 0 ? Math.max(plot.highest, tallest) : tallest * 1.08;
+        names.sort((a, b) => b.y - a.y);
+        labels.model = names;
+    }
+
+    Accessible.role: Accessible.Chart
+    Accessible.name: saying
+    Component.onCompleted: draw()
+
+    Connections {
+        target: plot.series
+
+        function onModelReset() {
+            plot.draw();
+        }
+        function onDataChanged() {
+            plot.draw();
+        }
+    }
+    Connections {
+        target: Look
+
+        function onModeChanged() {
+            plot.draw();
+        }
+    }
+    ChartView {
+        id: chart
+
+        anchors.fill: parent
+        anchors.rightMargin: 132
+        anchors.bottomMargin: 20
+        margins.left: 0
+        margins.right: 0
+        margins.top: 8
+        margins.bottom: 0
+        antialiasing: true
+        backgroundColor: "transparent"
+        legend.visible: false
+        animationOptions: ChartView.NoAnimation
+        dropShadowEnabled: false
+
+        ValueAxis {
+            id: across_
+
+            min: 0
+            max: plot.across
+            labelsVisible: false
+            gridVisible: false
+            lineVisible: true
+            color: Look.quiet
+        }
+        ValueAxis {
+            id: up
+
+            min: 0
+            max: plot.ceiling
+            tickCount: 5
+            labelFormat: plot.ceiling < 8 ? "%.1f" : "%.0f"
+            labelsFont.family: Look.sans
+            labelsFont.pixelSize: Look.tiny
+            labelsColor: Look.quiet
+            gridLineColor: Look.rule
+            color: Look.quiet
+        }
+    }
+    Say {
+        x: plot.area.x
+        y: -6
+        text: plot.unit
+        font.pixelSize: Look.tiny
+        color: Look.quiet
+    }
+    Rectangle {
+        visible: plot.coming !== null
+        x: plot.coming ? plot.px(plot.coming.from) : 0
+        width: plot.coming ? plot.area.x + plot.area.width - x : 0
+        y: plot.coming ? plot.py(plot.coming.high) : 0
+        height: plot.coming ? Math.max(3, plot.py(plot.coming.low) - y) : 0
+        color: Look.forecast
+        opacity: 0.28
+    }
+    Say {
+        visible: plot.coming !== null
+        x: plot.area.x + plot.area.width + 8
+        y: plot.coming ? Math.max(0, plot.py(plot.coming.high) - 20) : 0
+        width: plot.width - x
+        text: plot.coming ? plot.coming.word : ""
+        font.pixelSize: Look.tiny
+        color: Look.forecast
+    }
+    Repeater {
+        model: plot.marks
+
+        Say {
+            required property var modelData
+
+            x: Math.min(plot.px(modelData.at) - implicitWidth / 2, plot.width - implicitWidth)
+            y: plot.height - 20
+            text: modelData.word
+            font.pixelSize: Look.tiny
+            color: Look.quiet
+        }
+    }
+    Repeater {
+        id: labels
+
+        Say {
+            required property var modelData
+            required property int index
+
+            x: plot.area.x + plot.area.width + 8
+            // Names of lines that end close together stand one below the other.
+            y: Math.max(index * 18, Math.min(plot.py(modelData.y) - 10, plot.height - (labels.count - index) * 18 - 20))
+            width: plot.width - x
+            text: modelData.word
+            font.pixelSize: Look.tiny
+            color: modelData.tone
+        }
+    }
+}

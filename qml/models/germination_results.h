@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Germination per cross, and the curve of the chosen one.
+
+#include "session.h"
+
+#include "core/report/germination_report.h"
+
+#include <QVariantList>
+
+namespace coneline::window {
+
+class GerminationResults : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  Q_PROPERTY(coneline::window::Session* session MEMBER session_ WRITE set_session NOTIFY asked)
+  Q_PROPERTY(int chosen MEMBER chosen_ WRITE choose NOTIFY chosenChanged)
+  Q_PROPERTY(coneline::window::Rows* crosses READ crosses CONSTANT)
+  Q_PROPERTY(coneline::window::Rows* trays READ trays CONSTANT)
+  Q_PROPERTY(QString name READ name NOTIFY chosenChanged)
+  Q_PROPERTY(QString told READ told NOTIFY chosenChanged)
+  Q_PROPERTY(QStringList sentences READ sentences NOTIFY chosenChanged)
+  Q_PROPERTY(coneline::window::Rows* series READ series CONSTANT)
+  Q_PROPERTY(double lastDay READ last_day NOTIFY chosenChanged)
+  Q_PROPERTY(double horizon READ horizon NOTIFY chosenChanged)
+  Q_PROPERTY(double comingLow READ coming_low NOTIFY chosenChanged)
+  Q_PROPERTY(double comingHigh READ coming_high NOTIFY chosenChanged)
+  Q_PROPERTY(QString leftOut READ left_out NOTIFY asked)
+
+ public:
+  explicit GerminationResults(QObject* parent = nullptr);
+  void set_session(Session* session);
+  void choose(int row);
+
+  [[nodiscard]] Rows* crosses() { return &crosses_; }
+  [[nodiscard]] Rows* trays() { return &trays_; }
+  [[nodiscard]] Rows* series() { return &series_; }
+  [[nodiscard]] QString name() const;
+  [[nodiscard]] QString told() const;
+  [[nodiscard]] QStringList sentences() const;
+  /// Days after sowing: of the last look, and how far the chart looks ahead.
+  [[nodiscard]] double last_day() const;
+  [[nodiscard]] double horizon() const { return last_day() * 1.25; }
+  /// Share of the seed sown between which the cross will end.
+  [[nodiscard]] double coming_low() const;
+  [[nodiscard]] double coming_high() const;
+  [[nodiscard]] QString left_out() const;
+
+ signals:
+  void asked();
+  void chosenChanged();
+
+ private:
+  void read();
+  [[nodiscard]] const report::CrossReport* cross() const;
+
+  Session* session_ = nullptr;
+  int chosen_ = 0;
+  std::optional<report::GerminationReport> report_;
+  Rows crosses_;
+  Rows trays_;
+  Rows series_;
+};
+
+} // namespace coneline::window

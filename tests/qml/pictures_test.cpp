@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A picture of every page, wide and tall, for people to look at. The test itself sees that none is
+// blank, that no text is cut off, and that texts stay within the window's width.
+//
+// The pictures go into the folder named by CONELINE_PICTURES, or that of the build.
+#include "tests/qml/shown_window.h"
+
+#include <gtest/gtest.h>
+#include <QDir>
+#include <QImage>
+
+#include <set>
+
+namespace coneline::window {
+namespace {
+
+struct Page {
+  const char* name;
+  std::function<void(ShownWindow&)> go;
+};
+
+QDir folder() {
+  const auto set = qEnvironmentVariable("CONELINE_PICTURES");
+  QDir folder(set.isEmpty() ? QStringLiteral(CONELINE_PICTURES_FOLDER) : set);
+  folder.mkpath(QStringLiteral("."));
+  return folder;
+}
+
+std::string described(const QQuickItem* item) {
+  return item->property("text").toString().toStdString();
+}
+
+void no_text_is_cut(ShownWindow& shown) {
+  for (auto* item : shown.items()) {
+    if (!item->inherits("QQuickText") || item->property("text").toString().isEmpty())
+      continue;
+    EXPECT_FALSE(item->property("truncated").toBool()) << described(item);
+    EXPECT_LE(item->property("contentWidth").toReal(), item->width() + 1) << described(item);
+    EXPECT_LE(item->property("contentHeight").toReal(), item->height() + 1) << described(item);
+    const auto* parent = item->parentItem();
+    EXPECT_LE(item->x() + item->property("contentWidth").toReal(), parent->width() + 1)
+        << described(item) << " in its parent";
+    const auto corner = item->mapToScene({item->width(), 0}).x();
+    EXPECT_LE(corner, shown.window().width() + 1) << described(item) << " in the window";
+  }
+}
+
+void is_not_blank(const QImage& picture) {
+  std::set<QRgb> colours;
+  for (int y = 0; y < picture.height(); y += 3)
+    for (int x = 0; x < picture.width(); x += 3)
+      colours.insert(picture.pixel(x, y));
+  EXPECT_GT(colours.size(), 16U);
+}
+
+QString code_of(ShownWindow& shown, Kind kind, book::State state) {
+  return QString::fromStdString(shown.lot_with(kind, state).lot.code.text());
+}
+
+void station(ShownWindow& shown, const char* page, const QString& chosen = {},
+             const char* deed = "") {
+  shown.set("deed", "");
+  shown.set("inHand", false);
+  shown.set("page", page);
+  shown.set("chosen", chosen);
+  shown.set("deed", deed);
+}
+
+std::vector<Page> pages() {
+  using book::State;
+  return {
+      {"today", [](ShownWindow& s) { station(s, "today"); }},
+      {"pollen", [](ShownWindow& s) { station(s, "pollen"); }},
+      {"pollen-plant",
+       [](ShownWindow& s) {
+         station(s, "pollen",
+                 QString::fromStdString(
+                     s.session().standing().registers.plants.front().code.text()));
+       }},
+      {"cones",
+       [](ShownWindow& s) {
+         station(s, "cones",
+                 QString::fromStdString(s.session().standing().cones.back().cone.code.text()));
+       }},
+      {"cones-pollinate",
+       [](ShownWindow& s) {
+         for (const auto& cone : s.session().standing().cones)
+           if (cone.harvested == 0)
+             return station(s, "cones", QString::fromStdString(cone.cone.code.text()),
+                            "pollinate");
+       }},
+      {"seed", [](ShownWindow& s) { station(s, "seed"); }},
+      {"seed-batch",
+       [](ShownWindow& s) {
+         station(s, "seed", code_of(s, Kind::batch, State::judged_filled));
+       }},
+      {"seed-sort",
+       [](ShownWindow& s) {
+         station(s, "seed", code_of(s, Kind::batch, State::judged_filled), "sort");
+       }},
+      {"seed-sow",
+       [](ShownWindow& s) {
+         station(s, "seed", code_of(s, Kind::batch, State::judged_filled), "sow");
+       }},
+      {"trays", [](ShownWindow& s) { station(s, "trays"); }},
+      {"trays-tray",
+       [](ShownWindow& s) { station(s, "trays", code_of(s, Kind::tray, State::sown)); }},
+      {"trays-inspect",
+       [](ShownWindow& s) {
+         station(s, "trays", code_of(s, Kind::tray, State::sown));
+         s.set("inHand", true);
+       }},
+      {"pots", [](ShownWindow& s) { station(s, "pots"); }},
+      {"pots-lot",
+       [](ShownWindow& s) { station(s, "pots", code_of(s, Kind::pot_group, State::plant)); }},
+      {"pots-sell",
+       [](ShownWindow& s) {
+         station(s, "pots", code_of(s, Kind::pot_group, State::plant), "sell");
+       }},
+      {"out", [](ShownWindow& s) { station(s, "out"); }},
+      {"results", [](ShownWindow& s) { station(s, "results"); }},
+      {"season", [](ShownWindow& s) { station(s, "season"); }},
+  };
+}
+
+void take(ShownWindow& shown, const std::string& name) {
+  SCOPED_TRACE(name);
+  shown.settle();
+  const auto picture = shown.window().grabWindow();
+  is_not_blank(picture);
+  no_text_is_cut(shown);
+  EXPECT_TRUE(picture.save(folder().filePath(QString::fromStdString(name) + ".png")));
+}
+
+void all_pages(const char* shape, QSize size) {
+  ShownWindow shown(With::demo_season, size);
+  for (const auto& page : pages()) {
+    page.go(shown);
+    take(shown, std::string(page.name) + "-" + shape);
+  }
+}
+
+TEST(Pictures, OfEveryPageWide) {
+  all_pages("wide", {1280, 800});
+}
+
+TEST(Pictures, OfEveryPageTall) {
+  all_pages("tall", {800, 1280});
+}
+
+TEST(Pictures, OfTheStart) {
+  for (const auto& [shape, size] : {std::pair("wide", QSize(1280, 800)), {"tall", QSize(800, 1280)}}) {
+    ShownWindow shown(With::no_book, size);
+    take(shown, std::string("start-") + shape);
+  }
+}
+
+TEST(Pictures, OfTheOtherLooks) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  for (const auto* look : {"night", "sun"}) {
+    shown.session().set_look(look);
+    station(shown, "trays", code_of(shown, Kind::tray, book::State::root));
+    take(shown, std::string("trays-tray-") + look);
+    station(shown, "results");
+    take(shown, std::string("results-") + look);
+  }
+}
+
+} // namespace
+} // namespace coneline::window

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/qml/shown_window.h"
+
+#include "core/exchange/import_season.h"
+#include "qml/window.h"
+
+#include <QTest>
+
+#include <functional>
+#include <stdexcept>
+
+namespace coneline::window {
+
+namespace {
+
+void each_visible(QQuickItem* item, const std::function<void(QQuickItem*)>& take) {
+  if (!item->isVisible() || item->opacity() == 0)
+    return;
+  take(item);
+  for (auto* child : item->childItems())
+    each_visible(child, take);
+}
+
+/// A book with the demo's season in it.
+std::filesystem::path imported(const tests::Scratch& scratch) {
+  const auto path = scratch.at("demo.coneline");
+  auto book = store::Book::make(path, {"Amberfold", 17, true, Date::parse("2024-01-01").value()});
+  if (!book)
+    throw std::runtime_error(book.error().text());
+  const auto came =
+      exchange::import_season(CONELINE_DEMO_SEASON, *book, exchange::Import::write);
+  if (!came)
+    throw std::runtime_error(came.error().text());
+  if (!came->faults.none())
+    throw std::runtime_error("the demo's season has faults");
+  return path;
+}
+
+} // namespace
+
+ShownWindow::ShownWindow(With with, QSize size)
+    : session_(Date::parse("2026-11-20").value()) {
+  if (with == With::demo_season &&
+      !session_.openBook(QString::fromStdString(imported(scratch_).string())))
+    throw std::runtime_error(session_.fault().toStdString());
+  if (!load(engine_, session_))
+    throw std::runtime_error("the window does not load");
+  window_ = qobject_cast<QQuickWindow*>(engine_.rootObjects().constFirst());
+  resize(size);
+  static_cast<void>(QTest::qWaitForWindowExposed(window_));
+  settle();
+}
+
+QQuickItem* ShownWindow::find(const QString& name) {
+  for (auto* item : items())
+    if (item->objectName() == name)
+      return item;
+  return nullptr;
+}
+
+std::vector<QQuickItem*> ShownWindow::items() {
+  std::vector<QQuickItem*> all;
+  each_visible(window_->contentItem(), [&](QQuickItem* item) { all.push_back(item); });
+  return all;
+}
+
+void ShownWindow::tap(const QString& name) {
+  auto* item = find(name);
+  if (!item)
+    throw std::runtime_error("nothing is called " + name.toStdString());
+  tap(item);
+}
+
+void ShownWindow::tap(QQuickItem* item) {
+  const auto middle = item->mapToScene({item->width() / 2, item->height() / 2}).toPoint();
+  QTest::mouseClick(window_, Qt::LeftButton, Qt::NoModifier, middle);
+  settle();
+}
+
+void ShownWindow::scan(const QString& text) {
+  for (const auto character : text)
+    QTest::keyClick(window_, character.toLatin1());
+  press(Qt::Key_Return);
+}
+
+void ShownWindow::press(Qt::Key key) {
+  QTest::keyClick(window_, key);
+  settle();
+}
+
+void ShownWindow::resize(QSize size) {
+  window_->resize(size);
+  settle();
+}
+
+void ShownWindow::settle() {
+  QTest::qWait(60);
+}
+
+void ShownWindow::set(const char* property, const QVariant& value) {
+  window_->setProperty(property, value);
+  settle();
+}
+
+const work::LotLine& ShownWindow::lot_with(Kind kind, book::State state) {
+  for (const auto& line : session_.standing().lots)
+    if (line.lot.code.kind() == kind && line.on_hand.contains(state))
+      return line;
+  throw std::runtime_error("the demo has no such lot");
+}
+
+} // namespace coneline::window

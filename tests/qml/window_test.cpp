@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A day's work at the real window: scan, count, take back, sow.
+#include "tests/qml/shown_window.h"
+
+#include <gtest/gtest.h>
+#include <QTest>
+
+#include <set>
+
+namespace coneline::window {
+namespace {
+
+constexpr QSize wide(1280, 800);
+
+std::int64_t held(ShownWindow& shown, const Code& code, book::State state) {
+  const auto* line = shown.session().standing().lot(code);
+  if (!line)
+    return -1;
+  const auto found = line->on_hand.find(state);
+  return found == line->on_hand.end() ? 0 : found->second;
+}
+
+QString text_of(const Code& code) {
+  return QString::fromStdString(code.text());
+}
+
+TEST(Window, TakesAnInspectionInThreeSteps) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  const auto roots = held(shown, tray, book::State::root);
+  const auto sown = held(shown, tray, book::State::sown);
+
+  shown.scan(text_of(tray));     // one
+  shown.tap("roots-more");       // two
+  shown.tap("enterLook");        // three
+
+  EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
+  EXPECT_EQ(held(shown, tray, book::State::sown), sown - 1);
+  EXPECT_TRUE(shown.session().told().contains(text_of(tray)));
+}
+
+TEST(Window, TakesTheNextScanWhereverTheKeyboardIs) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  shown.scan(text_of(tray));
+  shown.tap("roots-more");
+  shown.find("roots")->forceActiveFocus();
+  const auto batch = shown.lot_with(Kind::batch, book::State::judged_filled).lot.code;
+  const auto roots = held(shown, tray, book::State::root);
+  shown.scan(text_of(batch));
+  EXPECT_EQ(shown.get("chosen").toString(), text_of(batch));
+  // What was counted and not entered yet went into the book before the next lot came up.
+  EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
+}
+
+TEST(Window, NothingNewIsOneTap) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  shown.scan(text_of(tray));
+  shown.tap("enterLook");
+  EXPECT_TRUE(shown.session().undoable());
+  EXPECT_TRUE(shown.session().told().contains(text_of(tray)));
+}
+
+TEST(Window, TakesTheLastEntryBack) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  const auto sown = held(shown, tray, book::State::sown);
+  shown.scan(text_of(tray));
+  shown.tap("dead-more");
+  shown.tap("dead-more");
+  shown.tap("enterLook");
+  ASSERT_EQ(held(shown, tray, book::State::sown), sown - 2);
+  shown.tap("undo");
+  EXPECT_EQ(held(shown, tray, book::State::sown), sown);
+  EXPECT_FALSE(shown.session().undoable());
+}
+
+TEST(Window, SowsATrayFromTheBatch) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto batch = shown.lot_with(Kind::batch, book::State::judged_filled).lot.code;
+  const auto filled = held(shown, batch, book::State::judged_filled);
+  const auto trays = shown.session().standing().on_hand.in_trays;
+  shown.scan(text_of(batch));
+  shown.tap("deed-sow");
+  shown.tap("enter");
+  EXPECT_EQ(held(shown, batch, book::State::judged_filled), 0) << shown.get("deed").toString().toStdString();
+  EXPECT_EQ(shown.session().standing().on_hand.in_trays, trays + filled);
+  EXPECT_EQ(shown.get("deed").toString(), QString());
+}
+
+TEST(Window, OffersTheCodeThatWasMeant) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  auto wrong = text_of(tray);
+  wrong[wrong.size() - 1] = wrong.back() == 'A' ? 'B' : 'A';
+  shown.scan(wrong);
+  EXPECT_EQ(shown.get("chosen").toString(), QString());
+  auto* field = shown.find("readyField");
+  ASSERT_NE(field, nullptr);
+  EXPECT_TRUE(field->hasActiveFocus());
+  const auto* meant = shown.find("meant");
+  ASSERT_NE(meant, nullptr);
+  shown.tap("meant");
+  EXPECT_EQ(shown.get("chosen").toString(), text_of(tray));
+}
+
+TEST(Window, SaysThatALabelIsOfAnotherBook) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto series = shown.session().standing().registers.title.series == 55 ? 56 : 55;
+  shown.scan(text_of(Code::of(Kind::tray, series, 12345).value()));
+  const auto* answer = shown.find("answer");
+  ASSERT_NE(answer, nullptr);
+  EXPECT_TRUE(answer->property("text").toString().contains("another book"));
+}
+
+TEST(Window, EscapeGoesBackAStepAtATime) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  shown.set("page", "trays");
+  shown.scan(text_of(tray));
+  ASSERT_TRUE(shown.get("inHand").toBool());
+  shown.press(Qt::Key_Escape);
+  EXPECT_FALSE(shown.get("inHand").toBool());
+  shown.press(Qt::Key_Escape);
+  EXPECT_EQ(shown.get("chosen").toString(), QString());
+  shown.press(Qt::Key_Escape);
+  EXPECT_EQ(shown.get("page").toString(), "today");
+}
+
+TEST(Window, ShowsWhatIsWrongBesideItsField) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  const auto sown = held(shown, tray, book::State::sown);
+  shown.set("page", "trays");
+  shown.set("chosen", text_of(tray));
+  shown.set("deed", "lose");
+  auto* field = shown.find("field-count");
+  ASSERT_NE(field, nullptr);
+  auto* loaded = field->property("item").value<QQuickItem*>();
+  QMetaObject::invokeMethod(loaded, "written", Q_ARG(QString, QString::number(sown + 100000)));
+  shown.tap("enter");
+  EXPECT_EQ(held(shown, tray, book::State::sown), sown);
+  EXPECT_EQ(shown.get("deed").toString(), "lose");
+  EXPECT_NE(shown.find("formFault"), nullptr);
+}
+
+TEST(Window, BeginsABookWithItsFirstCone) {
+  const tests::Scratch scratch;
+  ShownWindow shown(With::no_book, wide);
+  ASSERT_EQ(shown.get("page").toString(), "start");
+  const auto file = QString::fromStdString(scratch.at("new.coneline").string());
+  shown.find("path")->setProperty("text", file);
+  shown.find("nursery")->setProperty("text", "A nursery");
+  auto* taxon = shown.find("field-taxon")->property("item").value<QQuickItem*>();
+  taxon->forceActiveFocus();
+  for (const auto letter : QString("Cycas revoluta"))
+    QTest::keyClick(&shown.window(), letter.toLatin1());
+  QMetaObject::invokeMethod(shown.find("begin"), "clicked");
+  shown.settle();
+  EXPECT_TRUE(shown.session().is_open());
+  EXPECT_EQ(shown.session().standing().cones.size(), 1U);
+  EXPECT_EQ(shown.get("chosen").toString().left(1), "C");
+}
+
+TEST(Window, ReachesEveryControlByKeyboard) {
+  ShownWindow shown(With::demo_season, wide);
+  std::set<QQuickItem*> reached;
+  for (int i = 0; i < 120; ++i) {
+    QTest::keyClick(&shown.window(), Qt::Key_Tab);
+    if (auto* focus = shown.window().activeFocusItem())
+      reached.insert(focus);
+  }
+  shown.settle();
+  for (auto* item : shown.items())
+    if (item->inherits("QQuickAbstractButton") && item->isEnabled()) {
+      const auto name = item->property("text").toString() + item->property("word").toString();
+      EXPECT_TRUE(reached.contains(item)) << name.toStdString();
+    }
+}
+
+} // namespace
+} // namespace coneline::window
