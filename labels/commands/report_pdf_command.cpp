@@ -27,7 +27,8 @@ Result<commands::Answer> print(const Options& options) {
   auto book = options.book.open(store::Access::read);
   if (!book)
     return refuse(book.error());
-  auto report = book->read([&](store::Reading& reading) { return report::germination_report(reading, *day); });
+  auto report = book->read(
+      [&](store::Reading& reading) { return report::germination_report(reading, *day); });
   if (!report)
     return refuse(report.error());
   const WithoutDisplay application;
@@ -36,7 +37,8 @@ Result<commands::Answer> print(const Options& options) {
     return refuse(printed.error());
   commands::Answer answer;
   answer.json = {{"file", options.out}, {"pages", printed->pages}, {"as_of", day->iso()}};
-  answer.table = fmt::format("The germination report as of {}: {} pages in {}.\n", day->iso(), printed->pages, options.out);
+  answer.table = fmt::format("The germination report as of {}: {} pages in {}.\n", day->iso(),
+                             printed->pages, options.out);
   return answer;
 }
 
@@ -44,9 +46,11 @@ Result<commands::Answer> print(const Options& options) {
 
 void add_report_pdf_command(commands::CommandLine& line) {
   const auto options = std::make_shared<Options>();
-  auto& command = line.add("report", "pdf", "The germination report on A4 paper", [options] { return print(*options); });
+  auto& command = line.add("report", "pdf", "The germination report on A4 paper",
+                           [options] { return print(*options); });
   options->book.add_to(command);
-  command.add_option("--as-of", options->as_of, "The day the report stands for; today when left out");
+  command.add_option("--as-of", options->as_of,
+                     "The day the report stands for; today when left out");
   command.add_option("--out", options->out, "The PDF to write")->required();
 }
 
