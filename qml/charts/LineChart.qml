@@ -18,7 +18,21 @@ Item {
     property var coming: null
     property string saying: ""
     property real ceiling: 1
+    property var names: []
     readonly property rect area: chart.plotArea
+    /// Names of lines that end close together stand one below the other.
+    readonly property var nameHeights: {
+        const heights = [];
+        const room = 18;
+        for (let i = 0; i < names.length; ++i)
+            heights.push(Math.max(i === 0 ? 0 : heights[i - 1] + room, py(names[i].y) - 10));
+        let below = area.y + area.height + 8;
+        for (let i = names.length - 1; i >= 0; --i) {
+            heights[i] = Math.min(heights[i], below - room);
+            below = heights[i];
+        }
+        return heights;
+    }
     readonly property var dashes: [Qt.SolidLine, Qt.DashLine, Qt.DotLine, Qt.DashDotLine, Qt.DashDotDotLine]
     readonly property var tones: Look.mode === "night" ? ["#ECE9E0", "#56B4E9", "#E69F00", "#1FBF92", "#E293C0"] : ["#20281F", "#0072B2", "#C04E00", "#00734F", "#A8467C"]
 
@@ -39,7 +53,7 @@ Item {
             const line = chart.createSeries(ChartView.SeriesTypeLine, "", across_, up);
             const nth = rule ? solid - 1 : solid++;
             line.color = plot.tones[Math.max(0, nth) % plot.tones.length];
-            line.width = rule ? 1 : 2.5;
+            line.width = rule ? 1.5 : 2.5;
             line.style = plot.series.value(i, "style") === "dash" ? Qt.DashLine : rule ? Qt.DotLine : plot.dashes[nth % plot.dashes.length];
             let last = Qt.point(0, 0);
             for (const point of points) {
@@ -53,9 +67,11 @@ Item {
                 "y": last.y
             });
         }
-        plot.ceiling = tallest <= 0 ? 1 : plot.highest > 0 ? Math.max(plot.highest, tallest) : tallest * 1.08;
+        up.max = tallest <= 0 ? 1 : tallest;
+        up.applyNiceNumbers();
+        plot.ceiling = up.max;
         names.sort((a, b) => b.y - a.y);
-        labels.model = names;
+        plot.names = names;
     }
 
     Accessible.role: Accessible.Chart
@@ -84,7 +100,6 @@ Item {
 
         anchors.fill: parent
         anchors.rightMargin: 132
-        anchors.bottomMargin: 20
         margins.left: 0
         margins.right: 0
         margins.top: 8
@@ -109,7 +124,7 @@ Item {
             id: up
 
             min: 0
-            max: plot.ceiling
+            max: 1
             tickCount: 5
             labelFormat: plot.ceiling < 8 ? "%.1f" : "%.0f"
             labelsFont.family: Look.sans
@@ -138,7 +153,7 @@ Item {
     Say {
         visible: plot.coming !== null
         x: plot.area.x + plot.area.width + 8
-        y: plot.coming ? Math.max(0, plot.py(plot.coming.high) - 20) : 0
+        y: plot.coming ? Math.max(0, Math.min(plot.py(plot.coming.high) - 20, (plot.nameHeights[0] ?? 1000) - 18)) : 0
         width: plot.width - x
         text: plot.coming ? plot.coming.word : ""
         font.pixelSize: Look.tiny
@@ -151,22 +166,21 @@ Item {
             required property var modelData
 
             x: Math.min(plot.px(modelData.at) - implicitWidth / 2, plot.width - implicitWidth)
-            y: plot.height - 20
+            y: plot.area.y + plot.area.height + 6
             text: modelData.word
             font.pixelSize: Look.tiny
             color: Look.quiet
         }
     }
     Repeater {
-        id: labels
+        model: plot.names
 
         Say {
             required property var modelData
             required property int index
 
             x: plot.area.x + plot.area.width + 8
-            // Names of lines that end close together stand one below the other.
-            y: Math.max(index * 18, Math.min(plot.py(modelData.y) - 10, plot.height - (labels.count - index) * 18 - 20))
+            y: plot.nameHeights[index] ?? 0
             width: plot.width - x
             text: modelData.word
             font.pixelSize: Look.tiny

@@ -7,7 +7,7 @@ Window {
     id: window
 
     required property Session session
-    property string page: session.open && !session.empty ? "today" : "start"
+    property string page: "start"
     property string chosen: ""
     property string deed: ""
     property bool inHand: false
@@ -34,6 +34,10 @@ Window {
         window.inHand = verb === "inspect";
         window.deed = verb === "inspect" ? "" : verb;
     }
+    function leaveStart() {
+        if (window.page === "start" && !window.session.empty)
+            window.page = "today";
+    }
     function back() {
         if (window.deed !== "")
             window.deed = "";
@@ -51,6 +55,7 @@ Window {
     minimumHeight: 560
     visible: true
     color: Look.paper
+    Component.onCompleted: leaveStart()
     title: session.open ? session.name + " – Coneline" : "Coneline"
 
     Binding {
@@ -62,8 +67,8 @@ Window {
         target: window.session
 
         function onChanged() {
-            if (window.page === "start" && !window.session.empty)
-                window.page = "today";
+            // Later, so that the start page has done with its own work first.
+            Qt.callLater(window.leaveStart);
         }
     }
     Shortcut {

@@ -3,6 +3,7 @@
 
 #include "wording.h"
 
+#include "core/report/germination_report.h"
 #include "core/work/inspect.h"
 
 namespace coneline::window {
@@ -39,7 +40,24 @@ void Inspection::read() {
   for (const auto& entry : entries.value_or(std::vector<book::Entry>{}))
     if (entry.verb == book::Verb::inspect)
       looked_ = "last look " + shown(entry.date);
+  expected_ = expected_of(line->lot.id);
   emit told();
+}
+
+QString Inspection::expected_of(book::LotId tray) {
+  const auto day = session_->today();
+  const auto& registers = session_->standing().registers;
+  const auto report = session_->ask([&](store::Reading& reading) {
+    auto trays = work::observed_trays(reading, registers, day);
+    std::erase_if(trays, [&](const auto& one) { return one.lot.id != tray; });
+    return report::germination_report(trays, registers, day);
+  });
+  if (!report || report->crosses.empty())
+    return {};
+  const auto& more = report->crosses.front().figures.still_expected;
+  return more.high == 0 ? QStringLiteral("no more expected")
+                        : range(more.low, more.high) + " more expected, likely " +
+                              shown(more.median);
 }
 
 bool Inspection::record() {

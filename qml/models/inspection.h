@@ -46,6 +46,7 @@ class Inspection : public QObject {
  private:
   void begin();
   void read();
+  [[nodiscard]] QString expected_of(book::LotId tray);
 
   Session* session_ = nullptr;
   QString tray_;

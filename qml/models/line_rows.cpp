@@ -24,7 +24,17 @@ QString ended(const work::LineStep& step, bool losses) {
   return said.join(QStringLiteral(", "));
 }
 
+std::int64_t lost(const work::LineStep& step) {
+  std::int64_t sum = 0;
+  for (const auto& [state, count] : step.ended)
+    sum += is_loss(state) ? std::max<std::int64_t>(count, 0) : 0;
+  return sum;
+}
+
 Rows::Row row_of(const work::LineStep& step, std::int64_t widest) {
+  const auto of = [widest](std::int64_t count) {
+    return widest > 0 ? static_cast<double>(count) / static_cast<double>(widest) : 0.0;
+  };
   const auto here = step.on_hand;
   const auto elsewhere = step.passed_on - step.to_this_line;
   return {text(step.code.text()),
@@ -36,7 +46,9 @@ Rows::Row row_of(const work::LineStep& step, std::int64_t widest) {
           qlonglong(elsewhere),
           ended(step, true),
           ended(step, false),
-          widest > 0 ? static_cast<double>(step.in) / static_cast<double>(widest) : 0.0};
+          of(step.in),
+          of(step.to_this_line),
+          of(lost(step))};
 }
 
 std::vector<book::Entry> entries_of(store::Reading& reading, const Standing& standing,

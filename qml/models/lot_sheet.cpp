@@ -11,7 +11,8 @@ namespace coneline::window {
 
 LotSheet::LotSheet(QObject* parent)
     : QObject(parent),
-      line_({"code", "what", "day", "came", "through", "here", "elsewhere", "lost", "kept", "share"},
+      line_({"code", "what", "day", "came", "through", "here", "elsewhere", "lost", "kept", "share",
+             "throughShare", "lostShare"},
             this),
       history_({"entry", "day", "told", "note", "reversible"}, this),
       here_({"code", "heading", "what", "place", "due", "ended"}, this) {

@@ -16,6 +16,11 @@
 namespace coneline::window {
 
 namespace {
+/// " in T1742Q": what an entry is about.
+QString about(store::Reading& reading, const book::Entry& entry) {
+  return entry.lot ? " · " + text(reading.lot(*entry.lot).code.text()) : QString();
+}
+
 std::filesystem::path path_of(const QString& typed) {
   const QUrl address(typed);
   const auto path = address.isLocalFile() ? address.toLocalFile() : typed.trimmed();
@@ -151,7 +156,8 @@ void Session::recall_last() {
   const auto last = ask([this](store::Reading& reading) -> Last {
     for (const auto& entry : reading.last_entries(1))
       if (!entry.reverses && !reading.reversed_by(entry.id))
-        return std::pair(said(reading, standing_.registers, entry), entry.id);
+        return std::pair(said(reading, standing_.registers, entry) + about(reading, entry),
+                         entry.id);
     return std::nullopt;
   });
   if (last && *last) {

@@ -37,14 +37,31 @@ FocusScope {
         font.pixelSize: Look.large
         color: counter.tone
     }
-    Field {
-        id: figure
+    Press {
+        id: less
 
         anchors.top: name.bottom
         anchors.topMargin: 8
-        anchors.horizontalCenter: parent.horizontalCenter
-        width: Math.min(parent.width - 24, 160)
+        anchors.left: parent.left
+        anchors.leftMargin: 8
+        width: Math.min(64, parent.width * 0.3)
         height: 64
+        text: "−"
+        enabled: counter.value > 0
+        Accessible.name: counter.says + qsTr(", one less")
+        onClicked: counter.set(counter.value - 1)
+    }
+    Field {
+        id: figure
+
+        anchors.top: less.top
+        anchors.left: less.right
+        anchors.leftMargin: 8
+        anchors.right: parent.right
+        anchors.rightMargin: 8
+        height: 64
+        leftPadding: 4
+        rightPadding: 4
         says: counter.says
         text: String(counter.value)
         font.pixelSize: Look.huge
@@ -70,11 +87,10 @@ FocusScope {
         objectName: counter.objectName + "-more"
         anchors.top: figure.bottom
         anchors.bottom: parent.bottom
+        anchors.left: parent.left
         anchors.right: parent.right
-        anchors.left: less.right
         anchors.margins: 8
         text: "+"
-        font.pixelSize: Look.huge
         Accessible.name: counter.says + qsTr(", one more")
         contentItem: Say {
             text: "+"
@@ -85,18 +101,5 @@ FocusScope {
             Accessible.ignored: true
         }
         onClicked: counter.set(counter.value + 1)
-    }
-    Press {
-        id: less
-
-        anchors.left: parent.left
-        anchors.bottom: parent.bottom
-        anchors.margins: 8
-        width: Look.target + 8
-        height: Look.target + 8
-        text: "−"
-        enabled: counter.value > 0
-        Accessible.name: counter.says + qsTr(", one less")
-        onClicked: counter.set(counter.value - 1)
     }
 }

@@ -15,7 +15,7 @@ T.ItemDelegate {
     signal wanted
 
     focusPolicy: Qt.TabFocus
-    implicitHeight: Math.max(72, lines.implicitHeight + 20)
+    implicitHeight: Math.max(80, lines.implicitHeight + 20)
     Accessible.role: Accessible.ListItem
     Accessible.name: told + ", " + since
     Keys.onReturnPressed: row.clicked()
@@ -48,6 +48,12 @@ T.ItemDelegate {
             width: parent.width - begin.width - 48
             anchors.verticalCenter: parent.verticalCenter
 
+            Say {
+                text: row.code
+                font.family: Look.mono
+                font.weight: Font.DemiBold
+                Accessible.ignored: true
+            }
             Say {
                 width: parent.width
                 text: row.told

@@ -160,7 +160,7 @@ Result<work::Done> run_pollen(store::Book& book, Answers& answers) {
 std::vector<FieldSpec> buy_fields(const Subject& subject) {
   auto taxon = words_field("taxon", "Kind of plant (botanical name)");
   taxon.hint = taxon_hint(subject);
-  auto pots = pot_names(subject);
+  auto pots = pot_names(subject, Cells::one);
   pots.prepend(QStringLiteral("none"));
   return with_day_and_note(
       subject, {taxon, words_field("supplier", "From whom"), count_field("count", "How many", 0),

@@ -70,11 +70,15 @@ QStringList place_names(const Subject& subject) {
   return names;
 }
 
-QStringList pot_names(const Subject& subject) {
-  QStringList names;
-  for (const auto& pot : subject.registers().pots)
-    names << text(pot.name);
-  return names;
+QStringList pot_names(const Subject& subject, Cells cells) {
+  QStringList all;
+  QStringList such;
+  for (const auto& pot : subject.registers().pots) {
+    all << text(pot.name);
+    if ((pot.cells > 1) == (cells == Cells::several))
+      such << text(pot.name);
+  }
+  return such.isEmpty() ? all : such;
 }
 
 QStringList mix_names(const Subject& subject) {

@@ -25,7 +25,9 @@ void add_state_choice(const Subject& subject, std::vector<FieldSpec>& fields, co
 std::optional<book::State> state_so_far(const Subject& subject, const Answers& answers);
 
 QStringList place_names(const Subject& subject);
-QStringList pot_names(const Subject& subject);
+/// Kinds of trays (of several cells) or pots (of one); all where there are none such.
+enum class Cells { several, one };
+QStringList pot_names(const Subject& subject, Cells cells);
 QStringList mix_names(const Subject& subject); ///< with "none" first
 
 /// The lot's place by name, or empty.

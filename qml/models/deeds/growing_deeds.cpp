@@ -43,7 +43,7 @@ Result<work::Done> run_inspect(store::Book& book, Answers& answers) {
 
 std::vector<FieldSpec> pot_fields(const Subject& subject) {
   const auto* step = next_step(subject);
-  const auto pots = pot_names(subject);
+  const auto pots = pot_names(subject, Cells::one);
   const auto count = is_tray(subject) ? up(subject) : subject.lot()->total();
   return with_day_and_note(
       subject,

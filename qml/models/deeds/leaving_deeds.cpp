@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sell, plant out, move, recount, lose, discard.
+// Move, sell, plant out, recount, lose, discard.
 #include "../wording.h"
 #include "common.h"
 
@@ -17,6 +17,15 @@ using work::WayOut;
 
 bool holds_something(const Subject& subject) {
   return subject.lot() && subject.lot()->total() > 0;
+}
+
+/// Whether something the lot holds can go this way at all: sown seed is not sold.
+template <book::State end>
+bool can_go(const Subject& subject) {
+  return holds_something(subject) &&
+         std::ranges::any_of(subject.lot()->on_hand, [](const auto& held) {
+           return book::leads_to(held.first, end);
+         });
 }
 
 bool holds_plants(const Subject& subject) {
@@ -101,14 +110,14 @@ Result<work::Done> run_recount(store::Book& book, Answers& answers) {
 
 std::span<const Deed> leaving_deeds() {
   static const std::array deeds{
-      Deed{"sell", "Sell", holds_something, sell_fields, leave_pieces, run_leave<WayOut::sold>,
+      Deed{"move", "Move", can_move, move_fields, nullptr, run_move, {caution::lifting}},
+      Deed{"sell", "Sell", can_go<book::State::sold>, sell_fields, leave_pieces, run_leave<WayOut::sold>,
            {caution::permit}},
       Deed{"plant out", "Plant out", holds_plants, leave_fields, leave_pieces,
            run_leave<WayOut::planted_out>, {caution::lifting}},
-      Deed{"move", "Move", can_move, move_fields, nullptr, run_move, {caution::lifting}},
       Deed{"recount", "Recount", a_lot, recount_fields, recount_pieces, run_recount, {}},
-      Deed{"lose", "Died", holds_something, leave_fields, leave_pieces, run_leave<WayOut::dead>, {}},
-      Deed{"discard", "Discard", holds_something, leave_fields, leave_pieces,
+      Deed{"lose", "Died", can_go<book::State::dead>, leave_fields, leave_pieces, run_leave<WayOut::dead>, {}},
+      Deed{"discard", "Discard", can_go<book::State::discarded>, leave_fields, leave_pieces,
            run_leave<WayOut::discarded>, {caution::poison}}};
   return deeds;
 }

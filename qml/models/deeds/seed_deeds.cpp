@@ -123,7 +123,7 @@ std::vector<FieldSpec> sow_fields(const Subject& subject) {
   const auto places = place_names(subject);
   fields.push_back(count_field("seeds", "Seeds", seeds));
   fields.push_back(count_field("trays", "in trays", std::max<std::int64_t>(1, (seeds + cells - 1) / cells)));
-  fields.push_back(choice_field("pot", "Kind of tray", pot_names(subject),
+  fields.push_back(choice_field("pot", "Kind of tray", pot_names(subject, Cells::several),
                                 pot ? text(pot->name) : QString()));
   fields.push_back(choice_field("mix", "Mix", mix_names(subject),
                                 step ? text(subject.registers().mix(step->mix).name)

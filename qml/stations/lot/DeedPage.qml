@@ -25,7 +25,9 @@ Item {
         deed: page.deed
     }
     Flickable {
-        anchors.fill: parent
+        width: parent.width
+        anchors.top: parent.top
+        anchors.bottom: foot.top
         clip: true
         contentHeight: content.height + 32
         boundsBehavior: Flickable.StopAtBounds
@@ -60,23 +62,20 @@ Item {
                 pieces: deedForm.pieces
                 total: deedForm.piecesTotal
             }
-            Repeater {
-                model: deedForm.fields
-
-                FormField {
-                    width: content.width
-                    form: deedForm
-                    wrong: deedForm.faultField === key
-                    onFinished: page.enter()
-                }
-            }
-            Say {
-                objectName: "formFault"
+            Flow {
                 width: parent.width
-                visible: deedForm.fault !== "" && deedForm.faultField === ""
-                text: deedForm.fault
-                color: Look.lost
-                Accessible.role: Accessible.AlertMessage
+                spacing: 16
+
+                Repeater {
+                    model: deedForm.fields
+
+                    FormField {
+                        width: kind === "count" || kind === "day" ? Math.min(280, content.width) : content.width
+                        form: deedForm
+                        wrong: deedForm.faultField === key
+                        onFinished: page.enter()
+                    }
+                }
             }
             Repeater {
                 model: deedForm.cautions
@@ -88,20 +87,43 @@ Item {
                     text: modelData
                 }
             }
-            Row {
-                spacing: 16
+        }
+    }
+    Column {
+        id: foot
 
-                Press {
-                    objectName: "enter"
-                    text: qsTr("Enter it")
-                    weight: "act"
-                    onClicked: page.enter()
-                }
-                Press {
-                    text: qsTr("back")
-                    weight: "quiet"
-                    onClicked: page.closed()
-                }
+        x: 24
+        width: parent.width - 48
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: 16
+        spacing: 8
+
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Look.rule
+        }
+        Say {
+            objectName: "formFault"
+            width: parent.width
+            visible: text !== ""
+            text: deedForm.fault
+            color: Look.lost
+            Accessible.role: Accessible.AlertMessage
+        }
+        Row {
+            spacing: 16
+
+            Press {
+                objectName: "enter"
+                text: qsTr("Enter it")
+                weight: "act"
+                onClicked: page.enter()
+            }
+            Press {
+                text: qsTr("back")
+                weight: "quiet"
+                onClicked: page.closed()
             }
         }
     }

@@ -25,7 +25,6 @@ Column {
             widest: back.widest
             first: index === 0
             last: index === back.line.count - 1
-            nextShare: last ? share : Number(back.line.value(index + 1, "share"))
             onOpened: back.opened(code)
         }
     }

@@ -17,21 +17,36 @@ Item {
     required property string lost
     required property string kept
     required property real share
+    required property real throughShare
+    required property real lostShare
     property real widest: 200
-    property real nextShare: share
     property bool first: false
     property bool last: false
     readonly property real bar: Math.max(3, widest * share)
-    readonly property real onward: Math.max(3, widest * nextShare)
+    readonly property real onward: Math.max(3, widest * throughShare)
+    readonly property real begins: (widest - bar) / 2
     signal opened
 
     height: Math.max(84, words.height + 20)
 
     Rectangle {
-        x: (step.widest - width) / 2
+        x: step.begins
         width: step.bar
         height: 20
+        color: Look.quiet
+        opacity: 0.5
+    }
+    Rectangle {
+        x: (step.widest - width) / 2
+        width: step.last ? step.bar - 2 * step.widest * step.lostShare : step.onward
+        height: 20
         color: step.last ? Look.link : Look.ink
+    }
+    Rectangle {
+        x: step.begins + step.bar - width
+        width: step.widest * step.lostShare
+        height: 20
+        color: Look.lost
     }
     Shape {
         visible: !step.last
