@@ -11,6 +11,7 @@ Window {
     property string chosen: ""
     property string deed: ""
     property bool inHand: false
+    property bool labelling: false
     readonly property bool tall: width < 1000 || height > width
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
@@ -18,6 +19,7 @@ Window {
         inspect.settle();
         window.deed = "";
         window.chosen = code;
+        window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
         if (window.page === "results" || window.page === "season" || window.page === "start")
             window.page = "today";
@@ -26,6 +28,7 @@ Window {
     function go(page: string) {
         inspect.settle();
         window.page = page;
+        window.labelling = false;
         window.chosen = "";
         window.deed = "";
         window.inHand = false;
@@ -39,7 +42,9 @@ Window {
             window.page = "today";
     }
     function back() {
-        if (window.deed !== "")
+        if (window.labelling)
+            window.labelling = false;
+        else if (window.deed !== "")
             window.deed = "";
         else if (window.inHand && window.chosen !== "")
             window.inHand = false;
@@ -129,6 +134,10 @@ Window {
                     window.open(code, false);
                     window.begin(verb);
                 }
+                onLabelsWanted: {
+                    window.go(window.page);
+                    window.labelling = true;
+                }
             }
             Rectangle {
                 visible: list.visible && side.visible
@@ -141,7 +150,7 @@ Window {
             Item {
                 id: side
 
-                readonly property bool busy: window.chosen !== "" || window.deed !== ""
+                readonly property bool busy: window.chosen !== "" || window.deed !== "" || window.labelling
 
                 visible: list.visible && (!window.tall || busy)
                 x: window.tall ? 0 : list.width + 1
@@ -162,7 +171,7 @@ Window {
                 }
                 DeedPage {
                     anchors.fill: parent
-                    visible: window.deed !== "" && !inspect.visible
+                    visible: window.deed !== "" && !inspect.visible && !window.labelling
                     session: window.session
                     code: window.chosen
                     deed: visible ? window.deed : ""
@@ -181,6 +190,13 @@ Window {
                     code: window.chosen
                     onWanted: verb => window.begin(verb)
                     onOpened: code => window.open(code, false)
+                }
+                LabelsPage {
+                    anchors.fill: parent
+                    visible: window.labelling
+                    session: window.session
+                    station: visible ? window.page : ""
+                    onClosed: window.labelling = false
                 }
                 NothingChosen {
                     anchors.fill: parent

@@ -3,6 +3,7 @@
 #include "tests/qml/shown_window.h"
 
 #include <gtest/gtest.h>
+#include <QFile>
 #include <QTest>
 
 #include <set>
@@ -74,6 +75,20 @@ TEST(Window, TakesTheLastEntryBack) {
   shown.tap("undo");
   EXPECT_EQ(held(shown, tray, book::State::sown), sown);
   EXPECT_FALSE(shown.session().undoable());
+}
+
+TEST(Window, PrintsLabelsOfASelectionAsPdf) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "trays");
+  shown.settle();
+  shown.tap("labels");
+  shown.tap("labelsAll");
+  shown.tap("labelSave");
+  const auto path = shown.find("labelPath")->property("text").toString();
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << shown.find("labelTold")->property("text").toString().toStdString();
+  EXPECT_TRUE(file.readAll().startsWith("%PDF"));
+  EXPECT_TRUE(shown.find("labelTold")->property("text").toString().contains(path));
 }
 
 TEST(Window, SowsATrayFromTheBatch) {

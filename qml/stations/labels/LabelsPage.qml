@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Labels for a station's things: choose them, the stock, and where they go.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: page
+
+    required property Session session
+    property string station: ""
+    signal closed
+
+    LabelPrint {
+        id: labels
+
+        session: page.session
+        station: page.station
+    }
+    Column {
+        id: head
+
+        x: 24
+        y: 16
+        width: parent.width - 48
+        spacing: 12
+
+        Say {
+            text: qsTr("Labels")
+            font.pixelSize: Look.title
+            Accessible.role: Accessible.Heading
+        }
+        Flow {
+            width: parent.width
+            spacing: 8
+
+            Press {
+                objectName: "labelsAll"
+                text: qsTr("all of them")
+                onClicked: labels.chooseAll()
+            }
+            Press {
+                text: qsTr("none")
+                onClicked: labels.chooseNone()
+            }
+        }
+    }
+    ListView {
+        id: list
+
+        objectName: "labelList"
+        anchors.top: head.bottom
+        anchors.topMargin: 8
+        anchors.bottom: foot.top
+        width: parent.width
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        model: labels.rows
+        delegate: ListRow {
+            id: row
+
+            required what
+            required chosen
+
+            width: list.width
+            due: row.chosen ? qsTr("chosen") : ""
+            Accessible.role: Accessible.CheckBox
+            Accessible.checked: row.chosen
+            onClicked: labels.toggle(row.code)
+        }
+    }
+    Column {
+        id: foot
+
+        x: 24
+        width: parent.width - 48
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: 16
+        spacing: 12
+
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Look.rule
+        }
+        Choice {
+            width: parent.width
+            says: qsTr("stock")
+            choices: labels.stocks
+            chosen: labels.stock
+            onPicked: value => labels.stock = value
+        }
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            Say {
+                height: Look.target
+                width: implicitWidth
+                text: qsTr("first free label")
+                verticalAlignment: Text.AlignVCenter
+            }
+            CountField {
+                says: qsTr("first free label")
+                text: "1"
+                onWritten: written => labels.start = parseInt(written)
+            }
+        }
+        Field {
+            id: path
+
+            objectName: "labelPath"
+            width: parent.width
+            says: qsTr("file for the labels")
+            text: labels.usualPath()
+        }
+        Say {
+            objectName: "labelTold"
+            width: parent.width
+            visible: text !== ""
+            text: labels.fault === "" ? labels.told : labels.fault
+            color: labels.fault === "" ? Look.ink : Look.lost
+            Accessible.role: Accessible.AlertMessage
+        }
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            Press {
+                objectName: "labelSave"
+                text: qsTr("Save %1 as PDF").arg(labels.chosen)
+                weight: "act"
+                enabled: labels.chosen > 0
+                onClicked: labels.save(path.text)
+            }
+            Repeater {
+                model: labels.printers
+
+                Press {
+                    required property string modelData
+
+                    text: qsTr("Print on %1").arg(modelData)
+                    enabled: labels.chosen > 0
+                    onClicked: labels.print(modelData)
+                }
+            }
+            Say {
+                height: Look.target
+                width: implicitWidth
+                visible: labels.printers.length === 0
+                text: qsTr("no printer here")
+                color: Look.quiet
+                verticalAlignment: Text.AlignVCenter
+            }
+            Press {
+                text: qsTr("back")
+                weight: "quiet"
+                onClicked: page.closed()
+            }
+        }
+    }
+}
