@@ -25,6 +25,7 @@ constexpr double bottom = 280;
 constexpr double row_height = 6.4;
 const QColor ink(0x20, 0x28, 0x1F);
 const QColor quiet(0x5A, 0x61, 0x56);
+const QColor rule(0xC9, 0xCB, 0xC3);
 const QColor forecast(0x5B, 0x4B, 0x8A);
 
 double dots(double mm) {
@@ -105,19 +106,19 @@ class Paper {
 };
 
 // Where the columns of the table of crosses stand, in mm.
-constexpr double name_width = 62;
-constexpr double sown_at = 92;
-constexpr double germinated_at = 108;
+constexpr double name_width = 56;
+constexpr double sown_at = 85;
+constexpr double germinated_at = 97;
 constexpr double share_at = 132;
 constexpr double bar_from = 136;
 constexpr double bar_to = 166;
-constexpr double t50_at = 178;
+constexpr double t50_at = 174;
 
 void heading(Paper& paper) {
   paper.text(left, paper.y(), QStringLiteral("cross"), 2.8, quiet);
   paper.text(sown_at, paper.y(), QStringLiteral("sown"), 2.8, quiet, Qt::AlignRight);
-  paper.text(germinated_at, paper.y(), QStringLiteral("germinated"), 2.8, quiet, Qt::AlignRight);
-  paper.text(share_at, paper.y(), QStringLiteral("95 % range, share"), 2.8, quiet, Qt::AlignRight);
+  paper.text(germinated_at, paper.y(), QStringLiteral("up"), 2.8, quiet, Qt::AlignRight);
+  paper.text(share_at, paper.y(), QStringLiteral("95 % range, share, %"), 2.8, quiet, Qt::AlignRight);
   paper.text(bar_from, paper.y(), QStringLiteral("0"), 2.8, quiet);
   paper.text(bar_to, paper.y(), QStringLiteral("100 %"), 2.8, quiet, Qt::AlignRight);
   paper.text(t50_at, paper.y(), QStringLiteral("T50"), 2.8, quiet, Qt::AlignRight);
@@ -130,7 +131,7 @@ void heading(Paper& paper) {
 void range_bar(Paper& paper, const stats::FinalShare& share) {
   const double middle = paper.y() - 1.2;
   const auto at = [](double value) { return bar_from + value * (bar_to - bar_from); };
-  paper.line(bar_from, middle, bar_to, middle, quiet, 0.1);
+  paper.line(bar_from, middle, bar_to, middle, rule, 0.2);
   if (!share.range || !share.share)
     return;
   paper.line(at(share.range->low), middle,
@@ -195,7 +196,7 @@ void chart(Paper& paper, const report::GerminationReport& report) {
   const auto x = [&](double day) { return x0 + day / days * (x1 - x0); };
   const auto y = [&](double share) { return y1 - share * height; };
   for (int share = 0; share <= 100; share += 25) {
-    paper.line(x0, y(share / 100.0), x1, y(share / 100.0), quiet, 0.08);
+    paper.line(x0, y(share / 100.0), x1, y(share / 100.0), rule, 0.15);
     paper.text(x0 - 1.5, y(share / 100.0) + 1,
                QString::number(share) + (share == 100 ? QStringLiteral(" %") : QString()), 2.8,
                quiet, Qt::AlignRight);
