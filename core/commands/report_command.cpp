@@ -38,7 +38,7 @@ std::vector<std::string> row_of(const report::CrossReport& cross) {
           std::to_string(cross.figures.germinated),
           range_text(cross.figures.final),
           share_text(cross.figures.final),
-          cross.waiting == 0 ? "0" : fmt::format("{}–{}", more.low, more.high),
+          more.high == 0 ? "0" : fmt::format("{}–{}", more.low, more.high),
           shown(cross.together.mean_time, 1),
           shown(cross.together.t50_farooq, 1),
           std::to_string(cross.leaf.leaves),

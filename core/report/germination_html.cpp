@@ -18,7 +18,7 @@ constexpr std::string_view style = R"css(
     --c0: #FFFFFF; --c1: #56B4E9; --c2: #E08040; --c3: #30BE93; --c4: #CC79A7; --c5: #8FD0F5; --c6: #E69F00; } }
 @media print { :root { --paper: #FFFFFF; --ink: #000000; --quiet: #3A3A3A; } }
 body { background: var(--paper); color: var(--ink); font: 16px/1.5 "Noto Sans", sans-serif;
-  font-variant-numeric: tabular-nums; margin: 0 auto; padding: 24px; max-width: 1040px; }
+  font-variant-numeric: tabular-nums; margin: 0 auto; padding: 24px; max-width: 1160px; }
 h1 { font-size: 28px; line-height: 1.2; margin: 0 0 4px; }
 h2 { font-size: 20px; margin: 32px 0 4px; }
 p { margin: 4px 0 12px; } .quiet { color: var(--quiet); font-size: 13px; }
@@ -28,7 +28,8 @@ table { border-collapse: collapse; width: 100%; }
 th, td { text-align: right; padding: 4px 8px; border-bottom: 1px solid var(--line); vertical-align: middle; }
 th { color: var(--quiet); font-weight: normal; font-size: 13px; }
 th:first-child, td:first-child, .text { text-align: left; }
-td.bar { width: 200px; min-width: 140px; }
+.whole { white-space: nowrap; }
+td.bar { width: 160px; min-width: 120px; }
 code { font-family: "Noto Sans Mono", monospace; }
 svg { display: block; width: 100%; height: auto; }
 .grid, .track { stroke: var(--line); } .lead { stroke: var(--line); }
@@ -76,6 +77,8 @@ std::string expected_text(const CrossReport& cross) {
   const auto& more = cross.figures.still_expected;
   if (cross.waiting == 0)
     return "none";
+  if (more.high == 0)
+    return "none expected";
   return fmt::format("{}–{}, likely {}", more.low, more.high, more.median);
 }
 
@@ -88,8 +91,8 @@ std::string summary(const GerminationReport& report) {
   for (const auto& cross : report.crosses)
     html += fmt::format(
         "<tr><td>{}<br><span class=\"quiet\"><i>{}</i></span></td><td>{}</td><td>{}</td>"
-        "<td class=\"text\">{}</td><td "
-        "class=\"bar\">{}</td><td>{}</td><td>{}</td><td>{}</td></tr>\n",
+        "<td class=\"text whole\">{}</td><td "
+        "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",
         escaped(cross.name), escaped(cross.taxon), cross.figures.sown, cross.figures.germinated,
         share_text(cross.figures.final), bar(cross.figures.final), expected_text(cross),
         days_text(cross.together.mean_time), days_text(cross.together.t50_farooq));
@@ -133,8 +136,9 @@ std::string details(const CrossReport& cross) {
       escaped(cross.name), escaped(cross.taxon), escaped(cross.told), leaf_text(cross.leaf));
   for (const auto& tray : cross.trays)
     html += fmt::format(
-        "<tr><td><code>{}</code></td><td class=\"text\">{}</td><td>{}</td><td>{}</td><td>{}</td>"
-        "<td class=\"text\">{}</td><td class=\"bar\">{}</td><td>{}</td><td>{}</td><td>{}</td>"
+        "<tr><td><code>{}</code></td><td class=\"text "
+        "whole\">{}</td><td>{}</td><td>{}</td><td>{}</td>"
+        "<td class=\"text whole\">{}</td><td class=\"bar\">{}</td><td>{}</td><td>{}</td><td>{}</td>"
         "<td class=\"text\">{}</td></tr>\n",
         tray.seen.lot.code.text(), tray.seen.sown_on.iso(), tray.seen.sown, tray.germinated,
         tray.removed, share_text(tray.figures.final), bar(tray.figures.final),
@@ -156,7 +160,7 @@ std::string methods(const GerminationReport& report) {
   std::string named;
   for (const auto& cross : report.crosses)
     if (const auto& method = cross.figures.final.method; named.find(method) == std::string::npos)
-      named += (named.empty() ? "" : ", ") + method;
+      named += (named.empty() ? "" : "; ") + method;
   return fmt::format("<p class=\"quiet\">Ranges of crosses at {:g} %: {}. Mean and T50 are days to "
                      "the look at which seed was seen, of the seed that came up.</p>\n",
                      100 * report.confidence, escaped(named));

@@ -2,6 +2,7 @@
 #include "core/report/germination_report.h"
 
 #include "core/plan/route_walk.h"
+#include "core/stats/share_posterior.h"
 
 #include <fmt/format.h>
 
@@ -81,21 +82,30 @@ struct Waits {
   }
 };
 
+/// The range counts the spread between trays where there are several, as for germination.
+stats::FinalShare leaf_share(const std::vector<stats::Outcome>& trays, double confidence) {
+  const stats::GroupShare group(trays);
+  if (trays.size() > 1)
+    return {group.share(), stats::share_range(group, confidence),
+            "beta-binomial, spread averaged over"};
+  const auto& [sown, leaves] = trays.front();
+  return {group.share(), stats::wilson(leaves, sown, confidence).value(), "Wilson"};
+}
+
 LeafFigures leaves_of(std::span<const work::ObservedTray* const> trays, double confidence) {
   LeafFigures figures;
   Waits waits;
-  std::int64_t sown = 0;
+  std::vector<stats::Outcome> outcomes;
   for (const auto* tray : trays) {
-    sown += tray->sown;
     waits.add(*tray);
+    std::int64_t leaves = 0;
     for (const auto& look : tray->looks)
-      figures.leaves += look.leaves;
+      leaves += look.leaves;
+    figures.leaves += leaves;
+    // Roots that a recount found may leaf beyond what was sown; a share is at most all.
+    outcomes.push_back({tray->sown, std::min(leaves, tray->sown)});
   }
-  figures.share.method = "Wilson";
-  figures.share.share = static_cast<double>(figures.leaves) / static_cast<double>(sown);
-  // A recount can bring leaves into a tray that were never sown there; no range then.
-  if (const auto range = stats::wilson(figures.leaves, sown, confidence))
-    figures.share.range = *range;
+  figures.share = leaf_share(outcomes, confidence);
   figures.days_from_root = waits.median();
   return figures;
 }

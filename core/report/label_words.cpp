@@ -4,9 +4,9 @@
 #include "core/work/find_code.h"
 #include "core/work/overview.h"
 
-#include <map>
-
 #include <fmt/format.h>
+
+#include <map>
 
 namespace coneline::report {
 
@@ -39,15 +39,18 @@ LabelWords lot_words(const work::LotLine& line) {
 LabelWords register_words(const book::Registers& registers, const Code& code) {
   LabelWords words{code, "", "", "", ""};
   if (const auto* plant = book::coded(registers.plants, code)) {
-    words.cross = registers.taxon(plant->taxon).name + (plant->name.empty() ? "" : " · " + plant->name);
+    words.cross =
+        registers.taxon(plant->taxon).name + (plant->name.empty() ? "" : " · " + plant->name);
     words.cone = book::word(plant->sex) == "not known" ? "" : std::string(book::word(plant->sex));
   } else if (const auto* pollen = book::coded(registers.pollen_lots, code)) {
     const auto& male = registers.plant(pollen->plant);
-    words.cross = fmt::format("pollen · {} · {}", registers.taxon(male.taxon).name, book::plant_name(male));
+    words.cross =
+        fmt::format("pollen · {} · {}", registers.taxon(male.taxon).name, book::plant_name(male));
     words.sown = "collected " + pollen->collected.iso();
   } else if (const auto* cone = book::coded(registers.cones, code)) {
     const auto& female = registers.plant(cone->plant);
-    words.cross = fmt::format("cone · {} · {}", registers.taxon(female.taxon).name, book::plant_name(female));
+    words.cross =
+        fmt::format("cone · {} · {}", registers.taxon(female.taxon).name, book::plant_name(female));
     words.sown = cone->first_seen ? "first seen " + cone->first_seen->iso() : "";
   } else if (const auto* place = book::coded(registers.places, code)) {
     words.cross = place->name;
@@ -62,7 +65,8 @@ LabelWords register_words(const book::Registers& registers, const Code& code) {
 
 } // namespace
 
-Result<std::vector<LabelWords>> label_words(store::Reading& reading, const book::Registers& registers,
+Result<std::vector<LabelWords>> label_words(store::Reading& reading,
+                                            const book::Registers& registers,
                                             std::span<const Code> codes) {
   std::map<Code, LabelWords> lots;
   for (const auto& line : work::lot_lines(reading, registers))
@@ -70,15 +74,17 @@ Result<std::vector<LabelWords>> label_words(store::Reading& reading, const book:
   std::vector<LabelWords> words;
   for (const auto& code : codes) {
     if (!work::exists(reading, registers, code))
-      return refuse(fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
-                          "Check the code, or the book."));
+      return refuse(
+          fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+                "Check the code, or the book."));
     const auto lot = lots.find(code);
     words.push_back(lot != lots.end() ? lot->second : register_words(registers, code));
   }
   return words;
 }
 
-std::vector<Code> codes_on_hand(store::Reading& reading, const book::Registers& registers, Kind kind) {
+std::vector<Code> codes_on_hand(store::Reading& reading, const book::Registers& registers,
+                                Kind kind) {
   std::vector<Code> codes;
   for (const auto& line : work::lot_lines(reading, registers))
     if (line.lot.code.kind() == kind && line.total() > 0)

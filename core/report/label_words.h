@@ -22,10 +22,11 @@ struct LabelWords {
 };
 
 /// In the order of the codes. Fails on a code that nothing in the book has.
-Result<std::vector<LabelWords>> label_words(store::Reading& reading, const book::Registers& registers,
-                                            std::span<const Code> codes);
+Result<std::vector<LabelWords>>
+label_words(store::Reading& reading, const book::Registers& registers, std::span<const Code> codes);
 
 /// The codes of every lot of this kind that still holds something, in the order of the codes.
-std::vector<Code> codes_on_hand(store::Reading& reading, const book::Registers& registers, Kind kind);
+std::vector<Code> codes_on_hand(store::Reading& reading, const book::Registers& registers,
+                                Kind kind);
 
 } // namespace coneline::report

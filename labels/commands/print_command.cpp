@@ -68,7 +68,8 @@ Result<commands::Answer> print(const Options& options) {
   if (!codes)
     return refuse(codes.error());
   if (codes->empty())
-    return refuse(fault("no labels to print", "Name codes, or --all tray, --all batch or --all 'pot group'."));
+    return refuse(fault("no labels to print",
+                        "Name codes, or --all tray, --all batch or --all 'pot group'."));
   auto texts = book->read([&](store::Reading& reading) -> Result<std::vector<LabelText>> {
     return report::label_words(reading, reading.registers(), *codes).map(label_texts);
   });
@@ -79,12 +80,14 @@ Result<commands::Answer> print(const Options& options) {
   if (!printed)
     return refuse(printed.error());
   commands::Answer answer;
-  answer.json = {{"file", options.out},         {"labels", printed->labels},
-                 {"pages", printed->pages},     {"shortened", printed->shortened},
-                 {"bytes", printed->bytes},     {"stock", stock->name}};
-  answer.table = fmt::format("{} labels on {} pages in {} ({}).\n", printed->labels, printed->pages, options.out, stock->name);
+  answer.json = {{"file", options.out},     {"labels", printed->labels},
+                 {"pages", printed->pages}, {"shortened", printed->shortened},
+                 {"bytes", printed->bytes}, {"stock", stock->name}};
+  answer.table = fmt::format("{} labels on {} pages in {} ({}).\n", printed->labels, printed->pages,
+                             options.out, stock->name);
   if (printed->shortened > 0)
-    answer.table += fmt::format("On {} of them something had to be shortened to fit.\n", printed->shortened);
+    answer.table +=
+        fmt::format("On {} of them something had to be shortened to fit.\n", printed->shortened);
   return answer;
 }
 
@@ -107,22 +110,30 @@ std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words)
   for (const auto& each : words) {
     const auto kind = each.code.kind();
     const bool seed = kind == Kind::batch || kind == Kind::tray || kind == Kind::cone;
-    texts.push_back({each.code.text(), each.cross, each.cone, each.sown, each.count, seed ? "Poisonous: gloves" : ""});
+    texts.push_back({each.code.text(), each.cross, each.cone, each.sown, each.count,
+                     seed ? "Poisonous: gloves" : ""});
   }
   return texts;
 }
 
 void add_print_commands(commands::CommandLine& line) {
   const auto options = std::make_shared<Options>();
-  auto& command = line.add("labels", "print", "Print labels of a book as PDF", [options] { return print(*options); });
+  auto& command = line.add("labels", "print", "Print labels of a book as PDF",
+                           [options] { return print(*options); });
   options->book.add_to(command);
   command.add_option("codes", options->codes, "What to label");
-  command.add_option("--all", options->all, "Everything on hand of a kind: batch, tray or 'pot group'");
-  command.add_option("--stock", options->stock, "The label stock by name; 'labels stocks' lists them");
+  command.add_option("--all", options->all,
+                     "Everything on hand of a kind: batch, tray or 'pot group'");
+  command.add_option("--stock", options->stock,
+                     "The label stock by name; 'labels stocks' lists them");
   command.add_option("--out", options->out, "The PDF to write")->required();
-  command.add_option("--dpi", options->print.dpi, "Dots an inch of the printer")->capture_default_str();
-  command.add_option("--start", options->print.start, "The first free label of a sheet begun before")->capture_default_str();
-  line.add("labels", "stocks", "The label stocks there are", []() -> Result<commands::Answer> { return stocks(); });
+  command.add_option("--dpi", options->print.dpi, "Dots an inch of the printer")
+      ->capture_default_str();
+  command
+      .add_option("--start", options->print.start, "The first free label of a sheet begun before")
+      ->capture_default_str();
+  line.add("labels", "stocks", "The label stocks there are",
+           []() -> Result<commands::Answer> { return stocks(); });
 }
 
 } // namespace coneline::labels

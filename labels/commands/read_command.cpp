@@ -51,20 +51,21 @@ std::string as_table(const std::vector<ReadPicture>& pictures) {
 
 void add_read_command(commands::CommandLine& line) {
   const auto files = std::make_shared<std::vector<std::string>>();
-  auto& command = line.add(
-      "labels", "read", "Read the labels in pictures of benches",
-      [files, &line]() -> Result<commands::Answer> {
-        const auto pictures = read_pictures(*files, [&](std::size_t done) {
-          if (files->size() > 1)
-            line.messages() << fmt::format("{} of {} pictures read\n", done, files->size());
-        });
-        commands::Answer answer{commands::Json::array(), as_table(pictures), false};
-        for (const auto& picture : pictures) {
-          answer.json.push_back(as_json(picture));
-          answer.at_fault = answer.at_fault || picture.error.has_value();
-        }
-        return answer;
-      });
+  auto& command =
+      line.add("labels", "read", "Read the labels in pictures of benches",
+               [files, &line]() -> Result<commands::Answer> {
+                 const auto pictures = read_pictures(*files, [&](std::size_t done) {
+                   if (files->size() > 1)
+                     line.messages()
+                         << fmt::format("{} of {} pictures read\n", done, files->size());
+                 });
+                 commands::Answer answer{commands::Json::array(), as_table(pictures), false};
+                 for (const auto& picture : pictures) {
+                   answer.json.push_back(as_json(picture));
+                   answer.at_fault = answer.at_fault || picture.error.has_value();
+                 }
+                 return answer;
+               });
   command.add_option("picture", *files, "Pictures: JPEG, PNG and others")->required();
 }
 

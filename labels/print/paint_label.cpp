@@ -56,8 +56,9 @@ void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& sym
       painter.setFont(font_of(placed.face, placed.size));
       painter.drawText(start, QString::fromStdString(placed.text));
     } else {
-      painter.fillPath(outlines(placed.text, placed.face, placed.size * dots_per_mm).translated(start),
-                       Qt::black);
+      painter.fillPath(
+          outlines(placed.text, placed.face, placed.size * dots_per_mm).translated(start),
+          Qt::black);
     }
   }
   painter.restore();

@@ -59,9 +59,8 @@ void paint_one(QPainter& painter, const Ready& label, const Stock& stock, int po
   paint_label(painter, label.layout, label.symbol, stock.x_of(position), stock.y_of(position), dpi);
 }
 
-Result<Printed> paint_ready(QPainter& painter, const std::vector<Ready>& labels,
-                            const Stock& stock, const PrintOptions& options,
-                            const std::function<bool()>& new_page) {
+Result<Printed> paint_ready(QPainter& painter, const std::vector<Ready>& labels, const Stock& stock,
+                            const PrintOptions& options, const std::function<bool()>& new_page) {
   Printed printed{static_cast<int>(labels.size()), 1, 0, 0};
   int position = options.start - 1;
   for (const auto& label : labels) {

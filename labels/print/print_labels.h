@@ -19,8 +19,8 @@ class QPainter;
 namespace coneline::labels {
 
 struct PrintOptions {
-  int dpi = 600;  ///< dots an inch of the printer it will go to: modules become whole dots of it
-  int start = 1;  ///< the first label used, counted along the rows of a sheet begun before
+  int dpi = 600; ///< dots an inch of the printer it will go to: modules become whole dots of it
+  int start = 1; ///< the first label used, counted along the rows of a sheet begun before
 };
 
 struct Printed {

@@ -9,16 +9,15 @@
 #include <cerrno>
 #include <csignal>
 #include <deque>
+#include <fcntl.h>
 #include <fstream>
 #include <new>
-#include <system_error>
-#include <thread>
-
-#include <fcntl.h>
 #include <poll.h>
 #include <sys/prctl.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
+#include <system_error>
+#include <thread>
 #include <unistd.h>
 
 namespace coneline::labels {
@@ -83,9 +82,11 @@ ReadPicture read_safely(const Reader& read, const std::string& file, const Limit
   try {
     return read(file);
   } catch (const std::bad_alloc&) {
-    return {file, {}, fmt::format("the picture needs more than {} MB of memory to read. Save it "
-                                  "smaller",
-                                  limits.memory / 1'000'000)};
+    return {file,
+            {},
+            fmt::format("the picture needs more than {} MB of memory to read. Save it "
+                        "smaller",
+                        limits.memory / 1'000'000)};
   } catch (const std::exception& problem) {
     return {file, {}, fmt::format("the picture could not be read: {}", problem.what())};
   }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/read/decode.h"
 
+#include "labels/read/survive.h"
+
 #define ZX_USE_UTF8
 #include <ZXing/ReadBarcode.h>
 
@@ -24,6 +26,14 @@ Sighting sighting(const ZXing::Result& result) {
   return seen;
 }
 
+std::optional<Sighting> first(GrayView picture, const ZXing::DecodeHints& hints) {
+  ZXing::Result result;
+  survives([&] { result = ZXing::ReadBarcode(lens(picture), hints); });
+  if (!result.isValid())
+    return std::nullopt;
+  return sighting(result);
+}
+
 } // namespace
 
 std::vector<Sighting> decode_qr(GrayView picture, Threshold threshold, int most) {
@@ -36,8 +46,10 @@ std::vector<Sighting> decode_qr(GrayView picture, Threshold threshold, int most)
                    .setMaxNumberOfSymbols(static_cast<std::uint8_t>(std::clamp(most, 1, 255)))
                    .setBinarizer(threshold == Threshold::one ? ZXing::Binarizer::GlobalHistogram
                                                              : ZXing::Binarizer::LocalAverage);
+  ZXing::Results results;
+  survives([&] { results = ZXing::ReadBarcodes(lens(picture), hints); });
   std::vector<Sighting> seen;
-  for (const auto& result : ZXing::ReadBarcodes(lens(picture), hints))
+  for (const auto& result : results)
     if (result.isValid())
       seen.push_back(sighting(result));
   return seen;
@@ -49,10 +61,7 @@ std::optional<Sighting> decode_clean_qr(GrayView picture) {
                          .setTryDownscale(false)
                          .setIsPure(true)
                          .setBinarizer(ZXing::Binarizer::BoolCast);
-  const auto result = ZXing::ReadBarcode(lens(picture), hints);
-  if (!result.isValid())
-    return std::nullopt;
-  return sighting(result);
+  return first(picture, hints);
 }
 
 std::optional<Sighting> decode_lone(GrayView picture) {
@@ -60,10 +69,7 @@ std::optional<Sighting> decode_lone(GrayView picture) {
     return std::nullopt;
   const auto hints = ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::DataMatrix |
                                                      ZXing::BarcodeFormat::Code128);
-  const auto result = ZXing::ReadBarcode(lens(picture), hints);
-  if (!result.isValid())
-    return std::nullopt;
-  return sighting(result);
+  return first(picture, hints);
 }
 
 } // namespace coneline::labels

@@ -10,8 +10,8 @@ namespace coneline::labels {
 
 namespace {
 
-constexpr int block = 8;          // pixels a side of a threshold's own square
-constexpr int reach = 4;          // blocks to each side that its mean is taken over
+constexpr int block = 8;           // pixels a side of a threshold's own square
+constexpr int reach = 4;           // blocks to each side that its mean is taken over
 constexpr double most_module = 14; // pixels; larger ones are found in a halved picture
 
 /// 1 where the pixel is darker than the mean of its surroundings by a little, 0 elsewhere. The
@@ -141,9 +141,8 @@ std::optional<Finder> checked(const GrayView& dark, double x, int y, double modu
   const auto horizontal = cross(along, module);
   if (!horizontal)
     return std::nullopt;
-  return Finder{{column + horizontal->offset, middle_y},
-                (vertical->module + horizontal->module) / 2,
-                1};
+  return Finder{
+      {column + horizontal->offset, middle_y}, (vertical->module + horizontal->module) / 2, 1};
 }
 
 /// Adds to a square already met nearby, or as a new one. `recent` are those of the last rows.

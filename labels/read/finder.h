@@ -15,6 +15,7 @@ struct Finder {
   Point middle;
   double module = 0;
   int rows = 0;
+  double sureness = 0; ///< share of the rows that its core should meet; set by who knows the scale
 };
 
 /// Squares whose modules are about 2 to 10 pixels. `step` is the distance of the rows looked at.

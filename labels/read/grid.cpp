@@ -177,8 +177,7 @@ std::optional<Sighting> decode(const Grid& grid, const Limit& limit, Slant slant
       const int row = y / size - kept_around;
       const int column = x / size - kept_around;
       const bool inside = row >= 0 && column >= 0 && row < modules && column < modules;
-      const bool dark =
-          inside && grid.light(slant, row, column) < limit.at(row, column, modules);
+      const bool dark = inside && grid.light(slant, row, column) < limit.at(row, column, modules);
       clean.row(y)[x] = dark ? 0 : 255;
     }
   auto seen = decode_clean_qr(clean.view());

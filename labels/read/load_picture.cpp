@@ -2,14 +2,18 @@
 #include "labels/read/load_picture.h"
 
 #include "labels/read/file_end.h"
+#include "labels/read/load_jpeg.h"
 
 #include <QBuffer>
 #include <QByteArray>
 #include <QImageReader>
+#include <QTransform>
 #include <fmt/format.h>
 
+#include <cstring>
 #include <filesystem>
 #include <fstream>
+#include <string_view>
 #include <system_error>
 
 namespace coneline::labels {
@@ -70,6 +74,40 @@ QImage in_grey(const QImage& picture) {
   return mixed.convertToFormat(QImage::Format_RGB32).convertToFormat(QImage::Format_Grayscale8);
 }
 
+/// As the picture is shown: EXIF says how the camera was held.
+QImage turned(const QImage& picture, QImageIOHandler::Transformations how) {
+  const auto upright = picture.mirrored(how.testFlag(QImageIOHandler::TransformationMirror),
+                                        how.testFlag(QImageIOHandler::TransformationFlip));
+  return how.testFlag(QImageIOHandler::TransformationRotate90)
+             ? upright.transformed(QTransform().rotate(90))
+             : upright;
+}
+
+/// Reads by libjpeg what it can, all else by Qt, and tells of damage.
+LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
+  LoadedPicture loaded;
+  if (const auto missing = what_is_missing(bytes))
+    loaded.error = *missing + ". Take or copy the picture again";
+  std::string damage;
+  if (reader.format() == "jpeg") {
+    const auto jpeg = load_jpeg(bytes);
+    loaded.picture = turned(jpeg.picture, reader.transformation());
+    if (jpeg.damaged)
+      damage = "the picture is damaged: parts of it are missing or wrong. Take or copy it again";
+  }
+  if (loaded.picture.isNull()) {
+    QImage picture;
+    if (!reader.read(&picture))
+      damage = fmt::format("the picture is damaged ({}). Take or copy it again",
+                           reader.errorString().toStdString());
+    if (!picture.isNull())
+      loaded.picture = in_grey(picture);
+  }
+  if (!loaded.error && !damage.empty())
+    loaded.error = damage;
+  return loaded;
+}
+
 } // namespace
 
 LoadedPicture load_picture(const std::string& path) {
@@ -94,17 +132,7 @@ LoadedPicture load_picture(const std::string& path) {
                               "million more than are read. Save it smaller",
                               size.width(), size.height(), millions(pixels),
                               millions(pixels - most_pixels)));
-  LoadedPicture loaded;
-  QImage picture;
-  const bool whole = reader.read(&picture);
-  if (const auto missing = what_is_missing({bytes.constData(), static_cast<std::size_t>(bytes.size())}))
-    loaded.error = *missing + ". Take or copy the picture again";
-  else if (!whole)
-    loaded.error = fmt::format("the picture is damaged ({}). Take or copy it again",
-                               reader.errorString().toStdString());
-  if (!picture.isNull())
-    loaded.picture = in_grey(picture);
-  return loaded;
+  return loaded_by(reader, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 
 } // namespace coneline::labels

@@ -75,6 +75,7 @@ void add(std::vector<Read>& reads, const Read& read) {
     reads.push_back(read);
 }
 
+constexpr int row_step = 3; // rows; a square of the smallest module still meets two
 constexpr int strip_height = 512;
 constexpr int strip_overlap = 96; // the largest square of a level lies whole in one strip
 
@@ -94,7 +95,7 @@ std::vector<Finder> all_finders(const Levels& levels) {
     auto& strip = strips[static_cast<std::size_t>(i)];
     const auto view = levels.view(strip.level);
     strip.finders =
-        find_finders(view.part(0, strip.top, view.width, strip_height + strip_overlap), 3);
+        find_finders(view.part(0, strip.top, view.width, strip_height + strip_overlap), row_step);
   });
   std::vector<Finder> all;
   for (const auto& strip : strips)
@@ -102,6 +103,7 @@ std::vector<Finder> all_finders(const Levels& levels) {
       const double scale = std::exp2(strip.level);
       finder.middle = {finder.middle.x * scale, (finder.middle.y + strip.top) * scale};
       finder.module *= scale;
+      finder.sureness = std::min(1.0, finder.rows * row_step * scale / (3 * finder.module));
       const bool known = std::ranges::any_of(all, [&](const Finder& other) {
         return distance(other.middle, finder.middle) < 2 * std::max(other.module, finder.module);
       });
@@ -158,6 +160,71 @@ void read_candidates(const Levels& levels, const std::vector<Candidate>& candida
   }
 }
 
+/// Takes in what the decoder saw in a part of a level.
+void add_all(std::vector<Read>& reads, std::vector<Sighting> seen, Point corner, double scale) {
+  for (auto& sighting : seen) {
+    for (auto& place : sighting.corners)
+      place = {(place.x + corner.x) * scale, (place.y + corner.y) * scale};
+    add(reads, Read(std::move(sighting)));
+  }
+}
+
+/// Lets the decoder itself search around squares that belong to nothing read so far, the surest
+/// first: codes whose third square is spoilt for the finder, and versions above 10.
+void read_around_squares(const Levels& levels, std::vector<Finder> finders,
+                         std::vector<Read>& reads) {
+  constexpr std::size_t most = 24; // a busy ground has hundreds that only look like squares
+  constexpr double sure = 0.7;     // of the rows that a square of this size would meet
+  constexpr int half = 208;        // pixels: a code of version 1 lies whole beside its square
+  const auto belongs = [&](const Finder& finder) {
+    return std::ranges::any_of(reads, [&](const Read& read) {
+      return distance(read.middle, finder.middle) < 1.6 * read.radius;
+    });
+  };
+  std::erase_if(finders, [&](const Finder& f) { return f.sureness < sure || belongs(f); });
+  std::ranges::stable_sort(finders, std::ranges::greater(), &Finder::sureness);
+  finders.resize(std::min(finders.size(), most));
+  std::vector<std::vector<Read>> each(finders.size());
+  in_parallel(static_cast<int>(finders.size()), [&](int i) {
+    const auto& finder = finders[static_cast<std::size_t>(i)];
+    const int level = levels.fitting(finder.module);
+    const double scale = std::exp2(level);
+    const int left = std::max(0, static_cast<int>(finder.middle.x / scale) - half);
+    const int top = std::max(0, static_cast<int>(finder.middle.y / scale) - half);
+    const auto tile = levels.view(level).part(left, top, 2 * half, 2 * half);
+    for (const auto threshold : {Threshold::one, Threshold::local})
+      add_all(each[static_cast<std::size_t>(i)], decode_qr(tile, threshold, 9),
+              {static_cast<double>(left), static_cast<double>(top)}, scale);
+  });
+  for (const auto& some : each)
+    for (const auto& read : some)
+      add(reads, read);
+}
+
+/// A picture in which no square led to a code: the decoder sees the whole of it, large and small.
+void read_whole(const Levels& levels, std::vector<Read>& reads) {
+  for (int level = 0; level < levels.count() && reads.empty(); ++level)
+    for (const auto threshold : {Threshold::one, Threshold::local})
+      add_all(reads, decode_qr(levels.view(level), threshold, 255), {}, std::exp2(level));
+}
+
+/// A Data Matrix or Code 128, looked for in the halved picture first where the picture is large.
+/// One that lies within a QR code is none.
+void read_lone(const Levels& levels, std::vector<Read>& reads) {
+  const bool alone = reads.empty();
+  const int first = levels.view(0).width > 1600 ? 1 : 0;
+  for (const int level : {first, 0, first + 1}) {
+    if (level >= levels.count())
+      continue;
+    if (auto seen = decode_lone(levels.view(level))) {
+      add_all(reads, {*std::move(seen)}, {}, std::exp2(level));
+      return;
+    }
+    if (!alone)
+      return; // beside QR codes one look is enough
+  }
+}
+
 } // namespace
 
 std::vector<FoundCode> read_codes(GrayView picture) {
@@ -165,13 +232,16 @@ std::vector<FoundCode> read_codes(GrayView picture) {
   const auto finders = all_finders(levels);
   std::vector<Read> reads;
   read_candidates(levels, find_candidates(finders), finders.size(), reads);
+  read_around_squares(levels, finders, reads);
+  if (reads.empty())
+    read_whole(levels, reads);
+  read_lone(levels, reads);
   std::vector<FoundCode> codes;
   for (const auto& read : reads)
     codes.push_back({read.seen.text, read.seen.format, static_cast<int>(std::lround(read.middle.x)),
                      static_cast<int>(std::lround(read.middle.y))});
-  std::ranges::sort(codes, {}, [](const FoundCode& code) {
-    return std::tuple(code.y, code.x, code.text);
-  });
+  std::ranges::sort(codes, {},
+                    [](const FoundCode& code) { return std::tuple(code.y, code.x, code.text); });
   return codes;
 }
 

@@ -14,11 +14,11 @@ namespace coneline::labels {
 
 namespace {
 
-constexpr double largest_module = 1.0;  // mm; larger ones only take room from the words
-constexpr double padding = 1.6;         // mm kept from the label's edge
-constexpr double line_height = 1.28;    // of the em, for words
-constexpr double code_height = 1.12;    // of the em; a code has no letters below the line
-constexpr double ascent = 0.98;         // of the em: from the top of a line to its baseline
+constexpr double largest_module = 1.0; // mm; larger ones only take room from the words
+constexpr double padding = 1.6;        // mm kept from the label's edge
+constexpr double line_height = 1.28;   // of the em, for words
+constexpr double code_height = 1.12;   // of the em; a code has no letters below the line
+constexpr double ascent = 0.98;        // of the em: from the top of a line to its baseline
 constexpr double code_ascent = 0.9;
 constexpr double capital_height = 0.71; // of the em
 constexpr double smallest_words = 1.5;  // mm
@@ -66,10 +66,23 @@ struct Setting {
 };
 
 // Shrink on one line, then wrap and shrink.
-constexpr std::array<Setting, 17> settings{{{1, 1},    {0.95, 1}, {0.9, 1},  {0.85, 1}, {0.8, 1},
-                                            {1, 2},    {0.95, 2}, {0.9, 2},  {0.85, 2}, {0.8, 2},
-                                            {0.75, 2}, {0.7, 2},  {0.8, 3},  {0.75, 3}, {0.7, 3},
-                                            {0.65, 3}, {0.6, 4}}};
+constexpr std::array<Setting, 17> settings{{{1, 1},
+                                            {0.95, 1},
+                                            {0.9, 1},
+                                            {0.85, 1},
+                                            {0.8, 1},
+                                            {1, 2},
+                                            {0.95, 2},
+                                            {0.9, 2},
+                                            {0.85, 2},
+                                            {0.8, 2},
+                                            {0.75, 2},
+                                            {0.7, 2},
+                                            {0.8, 3},
+                                            {0.75, 3},
+                                            {0.7, 3},
+                                            {0.65, 3},
+                                            {0.6, 4}}};
 
 class Words {
  public:
@@ -197,8 +210,8 @@ class Words {
       y += line.space_above;
       const double wide = measure_(line.text, line.face) * line.size;
       const double rise = line.face == Face::code ? code_ascent : ascent;
-      layout.texts.push_back({line.text, line.face, line.size, {room_.x, y, wide, tall},
-                              y + rise * line.size});
+      layout.texts.push_back(
+          {line.text, line.face, line.size, {room_.x, y, wide, tall}, y + rise * line.size});
       y += tall;
     }
   }
@@ -232,9 +245,9 @@ Result<LabelLayout> lay_out(const LabelText& text, const Stock& stock, int dpi,
                         "Take a larger label or a finer printer."));
   const Words words(text, parts, measure);
   if (!words.code_fits())
-    return refuse(fault(fmt::format("'{}': no room for the code in letters beside the symbol",
-                                    stock.name),
-                        "Take a larger label."));
+    return refuse(
+        fault(fmt::format("'{}': no room for the code in letters beside the symbol", stock.name),
+              "Take a larger label."));
   words.set(layout);
   return layout;
 }

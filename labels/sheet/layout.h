@@ -38,17 +38,17 @@ struct PlacedText {
 };
 
 struct LabelLayout {
-  Box symbol;               ///< with its quiet zone
-  int dots_per_module = 0;  ///< whole dots of the printer
-  double module = 0;        ///< mm
+  Box symbol;              ///< with its quiet zone
+  int dots_per_module = 0; ///< whole dots of the printer
+  double module = 0;       ///< mm
   std::vector<PlacedText> texts;
-  bool shortened = false;   ///< something was elided or left out
+  bool shortened = false; ///< something was elided or left out
 };
 
-/// Lays out a label for a printer of `dpi` dots an inch (150 to 2400). The code in letters is always
-/// there; longer names shrink, then wrap, then are elided; lines without room are left out, the
-/// least needed first. Fails when the stock fails, when the code cannot be a symbol, or when there
-/// is no room for symbol and code.
+/// Lays out a label for a printer of `dpi` dots an inch (150 to 2400). The code in letters is
+/// always there; longer names shrink, then wrap, then are elided; lines without room are left out,
+/// the least needed first. Fails when the stock fails, when the code cannot be a symbol, or when
+/// there is no room for symbol and code.
 Result<LabelLayout> lay_out(const LabelText& text, const Stock& stock, int dpi,
                             const Measure& measure);
 

@@ -14,7 +14,7 @@ namespace coneline::labels {
 
 namespace {
 
-constexpr double rounding = 0.01;    // mm; dimensions are given to a tenth or a hundredth
+constexpr double rounding = 0.01;     // mm; dimensions are given to a tenth or a hundredth
 constexpr double largest_page = 2000; // mm
 
 Result<void> check_lengths(const Stock& stock) {
@@ -36,9 +36,9 @@ Result<void> check_lengths(const Stock& stock) {
       return refuse(fault(fmt::format("'{}': a {} of {} mm", stock.name, what, value),
                           "Give a length from 0 to 2000 mm."));
   if (stock.columns < 1 || stock.rows < 1 || stock.columns > 200 || stock.rows > 200)
-    return refuse(fault(fmt::format("'{}': {} columns and {} rows", stock.name, stock.columns,
-                                    stock.rows),
-                        "Give 1 to 200 of each."));
+    return refuse(
+        fault(fmt::format("'{}': {} columns and {} rows", stock.name, stock.columns, stock.rows),
+              "Give 1 to 200 of each."));
   return {};
 }
 
@@ -82,7 +82,7 @@ Result<void> check(const Stock& stock) {
     return down;
   const double needed = (symbol_modules + 2 * quiet_modules) * least_module;
   const double smaller = std::min(stock.usable_width(), stock.usable_height());
-  if (smaller < needed)
+  if (smaller < needed - rounding)
     return refuse(fault(fmt::format("'{}': {:.1f} × {:.1f} mm to print on is {:.1f} mm too small "
                                     "for a code, which needs {:.1f} mm",
                                     stock.name, stock.usable_width(), stock.usable_height(),

@@ -118,6 +118,18 @@ TEST_F(Germination, TellsFirstLeavesApart) {
   EXPECT_DOUBLE_EQ(leaf.days_from_root.value(), 20);
 }
 
+TEST_F(Germination, CountsTheSpreadBetweenTraysInTheLeavesToo) {
+  // 30 of 40 and 2 of 40 in leaf: taken as one tray of 80 the range would be far too narrow.
+  const auto other = nursery.sow(batch, "2025-03-01", 40);
+  nursery.inspect(tray, "2025-05-01", 30, 30);
+  nursery.inspect(other, "2025-05-01", 2, 2);
+  const auto& leaf = on("2025-06-01").crosses.at(0).leaf;
+  const auto as_one = stats::wilson(32, 80, 0.95).value();
+  EXPECT_DOUBLE_EQ(leaf.share.share.value(), 0.4);
+  EXPECT_LT(leaf.share.range->low, as_one.low - 0.05);
+  EXPECT_GT(leaf.share.range->high, as_one.high + 0.05);
+}
+
 TEST_F(Germination, SaysNoDaysToTheLeafBeforeHalfHaveOne) {
   nursery.inspect(tray, "2025-04-01", 10);
   nursery.inspect(tray, "2025-04-21", 0, 4);

