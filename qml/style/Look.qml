@@ -9,6 +9,7 @@ QtObject {
     readonly property color paper: pick("#FBFAF6", "#171B18", "#FFFFFF")
     readonly property color sheet: pick("#F1EFE7", "#20261F", "#FFFFFF")
     readonly property color rule: pick("#D9D6CA", "#3A423A", "#000000")
+    readonly property color flow: pick("#D9D6CA", "#3A423A", "#D4D4D4")
     readonly property color ink: pick("#20281F", "#ECE9E0", "#000000")
     readonly property color quiet: pick("#5A6156", "#A9AFA4", "#3A3A3A")
     readonly property color act: pick("#8A4B16", "#E0A060", "#6B3000")

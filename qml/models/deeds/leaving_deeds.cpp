@@ -60,9 +60,14 @@ std::vector<FieldSpec> sell_fields(const Subject& subject) {
   return fields;
 }
 
-std::vector<Piece> leave_pieces(const Subject& subject, const Answers& answers) {
+std::vector<Piece> lose_pieces(const Subject& subject, const Answers& answers) {
   const auto count = answers.so_far("count");
   return {{"go", count, "lost"}, {"stay", there(subject, answers) - count, "ink"}};
+}
+
+std::vector<Piece> give_pieces(const Subject& subject, const Answers& answers) {
+  const auto count = answers.so_far("count");
+  return {{"go", count, "act"}, {"stay", there(subject, answers) - count, "ink"}};
 }
 
 template <WayOut way>
@@ -111,13 +116,13 @@ Result<work::Done> run_recount(store::Book& book, Answers& answers) {
 std::span<const Deed> leaving_deeds() {
   static const std::array deeds{
       Deed{"move", "Move", can_move, move_fields, nullptr, run_move, {caution::lifting}},
-      Deed{"sell", "Sell", can_go<book::State::sold>, sell_fields, leave_pieces, run_leave<WayOut::sold>,
+      Deed{"sell", "Sell", can_go<book::State::sold>, sell_fields, give_pieces, run_leave<WayOut::sold>,
            {caution::permit}},
-      Deed{"plant out", "Plant out", holds_plants, leave_fields, leave_pieces,
+      Deed{"plant out", "Plant out", holds_plants, leave_fields, give_pieces,
            run_leave<WayOut::planted_out>, {caution::lifting}},
       Deed{"recount", "Recount", a_lot, recount_fields, recount_pieces, run_recount, {}},
-      Deed{"lose", "Died", can_go<book::State::dead>, leave_fields, leave_pieces, run_leave<WayOut::dead>, {}},
-      Deed{"discard", "Discard", can_go<book::State::discarded>, leave_fields, leave_pieces,
+      Deed{"lose", "Died", can_go<book::State::dead>, leave_fields, lose_pieces, run_leave<WayOut::dead>, {}},
+      Deed{"discard", "Discard", can_go<book::State::discarded>, leave_fields, lose_pieces,
            run_leave<WayOut::discarded>, {caution::poison}}};
   return deeds;
 }

@@ -58,7 +58,7 @@ Item {
         ShapePath {
             strokeWidth: 0
             strokeColor: "transparent"
-            fillColor: Look.rule
+            fillColor: Look.flow
             startX: (step.widest - step.onward) / 2
             startY: 0
             PathLine {
