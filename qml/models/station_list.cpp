@@ -39,9 +39,8 @@ std::vector<Rows::Row> gone_out(Session& session) {
                     QString(), false});
   }
   std::ranges::reverse(rows);
-  std::ranges::stable_sort(rows, [](const auto& a, const auto& b) {
-    return a[1].toString() > b[1].toString();
-  });
+  std::ranges::stable_sort(
+      rows, [](const auto& a, const auto& b) { return a[1].toString() > b[1].toString(); });
   return rows;
 }
 
@@ -68,8 +67,8 @@ void StationList::read() {
   }
   std::vector<Rows::Row> rows;
   for (const auto& item : listed(session_->standing(), station, by_place_))
-    rows.push_back({text(item.code.text()), heading(item), item.what, item.where, item.due,
-                    item.ended});
+    rows.push_back(
+        {text(item.code.text()), heading(item), item.what, item.where, item.due, item.ended});
   rows_.replace(std::move(rows));
 }
 
