@@ -12,7 +12,6 @@ Item {
     property string chosen: ""
     signal opened(string code)
     signal wanted(string code, string verb)
-    signal labelsWanted
 
     TodayList {
         anchors.fill: parent
@@ -39,6 +38,5 @@ Item {
         chosen: pane.chosen
         onOpened: code => pane.opened(code)
         onWanted: deed => pane.wanted("", deed)
-        onLabelsWanted: pane.labelsWanted()
     }
 }

@@ -11,7 +11,6 @@ Window {
     property string chosen: ""
     property string deed: ""
     property bool inHand: false
-    property bool labelling: false
     readonly property bool tall: width < 1000 || height > width
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
@@ -19,7 +18,6 @@ Window {
         inspect.settle();
         window.deed = "";
         window.chosen = code;
-        window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
         if (window.page === "results" || window.page === "season" || window.page === "start")
             window.page = "today";
@@ -28,7 +26,6 @@ Window {
     function go(page: string) {
         inspect.settle();
         window.page = page;
-        window.labelling = false;
         window.chosen = "";
         window.deed = "";
         window.inHand = false;
@@ -42,9 +39,7 @@ Window {
             window.page = "today";
     }
     function back() {
-        if (window.labelling)
-            window.labelling = false;
-        else if (window.deed !== "")
+        if (window.deed !== "")
             window.deed = "";
         else if (window.inHand && window.chosen !== "")
             window.inHand = false;
@@ -134,10 +129,6 @@ Window {
                     window.open(code, false);
                     window.begin(verb);
                 }
-                onLabelsWanted: {
-                    window.go(window.page);
-                    window.labelling = true;
-                }
             }
             Rectangle {
                 visible: list.visible && side.visible
@@ -150,7 +141,7 @@ Window {
             Item {
                 id: side
 
-                readonly property bool busy: window.chosen !== "" || window.deed !== "" || window.labelling
+                readonly property bool busy: window.chosen !== "" || window.deed !== ""
 
                 visible: list.visible && (!window.tall || busy)
                 x: window.tall ? 0 : list.width + 1
@@ -171,7 +162,7 @@ Window {
                 }
                 DeedPage {
                     anchors.fill: parent
-                    visible: window.deed !== "" && !inspect.visible && !window.labelling
+                    visible: window.deed !== "" && !inspect.visible
                     session: window.session
                     code: window.chosen
                     deed: visible ? window.deed : ""
@@ -190,13 +181,6 @@ Window {
                     code: window.chosen
                     onWanted: verb => window.begin(verb)
                     onOpened: code => window.open(code, false)
-                }
-                LabelsPage {
-                    anchors.fill: parent
-                    visible: window.labelling
-                    session: window.session
-                    station: visible ? window.page : ""
-                    onClosed: window.labelling = false
                 }
                 NothingChosen {
                     anchors.fill: parent

@@ -20,7 +20,6 @@ Item {
         })
     signal opened(string code)
     signal wanted(string deed)
-    signal labelsWanted
 
     StationList {
         id: model
@@ -49,12 +48,6 @@ Item {
             spacing: 8
             visible: page.placed
 
-            Press {
-                objectName: "labels"
-                text: qsTr("labels")
-                weight: "quiet"
-                onClicked: page.labelsWanted()
-            }
             Press {
                 text: qsTr("by cross")
                 checked: !place.checked

@@ -2,9 +2,8 @@
 // A day's work at the real window: scan, count, take back, sow.
 #include "tests/qml/shown_window.h"
 
-#include <QFile>
-#include <QTest>
 #include <gtest/gtest.h>
+#include <QTest>
 
 #include <set>
 
@@ -31,9 +30,9 @@ TEST(Window, TakesAnInspectionInThreeSteps) {
   const auto roots = held(shown, tray, book::State::root);
   const auto sown = held(shown, tray, book::State::sown);
 
-  shown.scan(text_of(tray)); // one
-  shown.tap("roots-more");   // two
-  shown.tap("enterLook");    // three
+  shown.scan(text_of(tray));     // one
+  shown.tap("roots-more");       // two
+  shown.tap("enterLook");        // three
 
   EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
   EXPECT_EQ(held(shown, tray, book::State::sown), sown - 1);
@@ -77,21 +76,6 @@ TEST(Window, TakesTheLastEntryBack) {
   EXPECT_FALSE(shown.session().undoable());
 }
 
-TEST(Window, PrintsLabelsOfASelectionAsPdf) {
-  ShownWindow shown(With::demo_season, wide);
-  shown.set("page", "trays");
-  shown.settle();
-  shown.tap("labels");
-  shown.tap("labelsAll");
-  shown.tap("labelSave");
-  const auto path = shown.find("labelPath")->property("text").toString();
-  QFile file(path);
-  ASSERT_TRUE(file.open(QIODevice::ReadOnly))
-      << shown.find("labelTold")->property("text").toString().toStdString();
-  EXPECT_TRUE(file.readAll().startsWith("%PDF"));
-  EXPECT_TRUE(shown.find("labelTold")->property("text").toString().contains(path));
-}
-
 TEST(Window, SowsATrayFromTheBatch) {
   ShownWindow shown(With::demo_season, wide);
   const auto batch = shown.lot_with(Kind::batch, book::State::judged_filled).lot.code;
@@ -100,8 +84,7 @@ TEST(Window, SowsATrayFromTheBatch) {
   shown.scan(text_of(batch));
   shown.tap("deed-sow");
   shown.tap("enter");
-  EXPECT_EQ(held(shown, batch, book::State::judged_filled), 0)
-      << shown.get("deed").toString().toStdString();
+  EXPECT_EQ(held(shown, batch, book::State::judged_filled), 0) << shown.get("deed").toString().toStdString();
   EXPECT_EQ(shown.session().standing().on_hand.in_trays, trays + filled);
   EXPECT_EQ(shown.get("deed").toString(), QString());
 }
