@@ -129,14 +129,14 @@ Window {
                     window.open(code, false);
                     window.begin(verb);
                 }
-            }
-            Rectangle {
-                visible: list.visible && side.visible
-                color: Look.rule
-                x: window.tall ? 0 : list.width
-                y: window.tall ? list.height : 0
-                width: window.tall ? parent.width : 1
-                height: window.tall ? 1 : parent.height
+
+                Rectangle {
+                    color: Look.rule
+                    x: window.tall ? 0 : parent.width - 1
+                    y: window.tall ? parent.height - 1 : 0
+                    width: window.tall ? parent.width : 1
+                    height: window.tall ? 1 : parent.height
+                }
             }
             Item {
                 id: side
@@ -160,9 +160,16 @@ Window {
                     onEntered: ready.focusField()
                     onLetter: text => ready.take(text)
                 }
+                LabelsPage {
+                    anchors.fill: parent
+                    visible: window.deed === "labels"
+                    session: window.session
+                    about: !visible ? "" : window.chosen !== "" ? window.chosen : window.page
+                    onClosed: window.deed = ""
+                }
                 DeedPage {
                     anchors.fill: parent
-                    visible: window.deed !== "" && !inspect.visible
+                    visible: window.deed !== "" && window.deed !== "labels" && !inspect.visible
                     session: window.session
                     code: window.chosen
                     deed: visible ? window.deed : ""

@@ -20,12 +20,13 @@ QString about(store::Reading& reading, const book::Entry& entry) {
   return entry.lot ? " · " + text(reading.lot(*entry.lot).code.text()) : QString();
 }
 
-std::filesystem::path path_of(const QString& typed) {
+} // namespace
+
+std::filesystem::path Session::path_of(const QString& typed) {
   const QUrl address(typed);
   const auto path = address.isLocalFile() ? address.toLocalFile() : typed.trimmed();
   return path.toStdString();
 }
-} // namespace
 
 const work::LotLine* Standing::lot(const Code& code) const {
   const auto found = std::ranges::find_if(lots, [&](const auto& l) { return l.lot.code == code; });

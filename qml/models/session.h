@@ -58,6 +58,8 @@ class Session : public QObject {
   Q_INVOKABLE bool makeBook(const QString& path, const QString& nursery);
   /// Where a new book would be put unless another path is typed.
   Q_INVOKABLE static QString usualPath();
+  /// A path as it was typed, or dropped as a file: address.
+  static std::filesystem::path path_of(const QString& typed);
   /// Reverses the last thing done. False where that cannot be; `fault` says why.
   Q_INVOKABLE bool undo();
   Q_INVOKABLE bool reverse(qlonglong entry);

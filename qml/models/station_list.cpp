@@ -23,7 +23,9 @@ std::vector<Rows::Row> gone_out(Session& session) {
       all.push_back(std::move(entry));
     return all;
   });
-  for (const auto& entry : entries.value_or(std::vector<book::Entry>{})) {
+  auto latest_first = entries.value_or(std::vector<book::Entry>{});
+  std::ranges::stable_sort(latest_first, std::greater{}, &book::Entry::date);
+  for (const auto& entry : latest_first) {
     std::int64_t count = 0;
     for (const auto& movement : entry.movements)
       count += movement.count.value();
@@ -38,9 +40,6 @@ std::vector<Rows::Row> gone_out(Session& session) {
                     shown(count) + (sale ? " sold" : " planted out") + to, shown(entry.date),
                     QString(), false});
   }
-  std::ranges::reverse(rows);
-  std::ranges::stable_sort(
-      rows, [](const auto& a, const auto& b) { return a[1].toString() > b[1].toString(); });
   return rows;
 }
 

@@ -5,9 +5,9 @@
 // The pictures go into the folder named by CONELINE_PICTURES, or that of the build.
 #include "tests/qml/shown_window.h"
 
-#include <gtest/gtest.h>
 #include <QDir>
 #include <QImage>
+#include <gtest/gtest.h>
 
 #include <set>
 
@@ -73,9 +73,9 @@ std::vector<Page> pages() {
       {"pollen", [](ShownWindow& s) { station(s, "pollen"); }},
       {"pollen-plant",
        [](ShownWindow& s) {
-         station(s, "pollen",
-                 QString::fromStdString(
-                     s.session().standing().registers.plants.front().code.text()));
+         station(
+             s, "pollen",
+             QString::fromStdString(s.session().standing().registers.plants.front().code.text()));
        }},
       {"cones",
        [](ShownWindow& s) {
@@ -86,14 +86,11 @@ std::vector<Page> pages() {
        [](ShownWindow& s) {
          for (const auto& cone : s.session().standing().cones)
            if (cone.harvested == 0)
-             return station(s, "cones", QString::fromStdString(cone.cone.code.text()),
-                            "pollinate");
+             return station(s, "cones", QString::fromStdString(cone.cone.code.text()), "pollinate");
        }},
       {"seed", [](ShownWindow& s) { station(s, "seed"); }},
       {"seed-batch",
-       [](ShownWindow& s) {
-         station(s, "seed", code_of(s, Kind::batch, State::judged_filled));
-       }},
+       [](ShownWindow& s) { station(s, "seed", code_of(s, Kind::batch, State::judged_filled)); }},
       {"seed-sort",
        [](ShownWindow& s) {
          station(s, "seed", code_of(s, Kind::batch, State::judged_filled), "sort");
@@ -116,6 +113,15 @@ std::vector<Page> pages() {
       {"pots-sell",
        [](ShownWindow& s) {
          station(s, "pots", code_of(s, Kind::pot_group, State::plant), "sell");
+       }},
+      {"labels", [](ShownWindow& s) { station(s, "trays", {}, "labels"); }},
+      {"labels-lot",
+       [](ShownWindow& s) { station(s, "trays", code_of(s, Kind::tray, State::sown), "labels"); }},
+      {"found",
+       [](ShownWindow& s) {
+         station(s, "today");
+         s.find("readyField")->forceActiveFocus();
+         s.scan("blue");
        }},
       {"out", [](ShownWindow& s) { station(s, "out"); }},
       {"results", [](ShownWindow& s) { station(s, "results"); }},
@@ -149,9 +155,12 @@ TEST(Pictures, OfEveryPageTall) {
 }
 
 TEST(Pictures, OfTheStart) {
-  for (const auto& [shape, size] : {std::pair("wide", QSize(1280, 800)), {"tall", QSize(800, 1280)}}) {
+  for (const auto& [shape, size] :
+       {std::pair("wide", QSize(1280, 800)), {"tall", QSize(800, 1280)}}) {
     ShownWindow shown(With::no_book, size);
     take(shown, std::string("start-") + shape);
+    shown.tap("way-cone");
+    take(shown, std::string("start-cone-") + shape);
   }
 }
 

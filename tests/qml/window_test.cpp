@@ -2,8 +2,8 @@
 // A day's work at the real window: scan, count, take back, sow.
 #include "tests/qml/shown_window.h"
 
-#include <gtest/gtest.h>
 #include <QTest>
+#include <gtest/gtest.h>
 
 #include <set>
 
@@ -30,9 +30,9 @@ TEST(Window, TakesAnInspectionInThreeSteps) {
   const auto roots = held(shown, tray, book::State::root);
   const auto sown = held(shown, tray, book::State::sown);
 
-  shown.scan(text_of(tray));     // one
-  shown.tap("roots-more");       // two
-  shown.tap("enterLook");        // three
+  shown.scan(text_of(tray)); // one
+  shown.tap("roots-more");   // two
+  shown.tap("enterLook");    // three
 
   EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
   EXPECT_EQ(held(shown, tray, book::State::sown), sown - 1);
@@ -84,7 +84,8 @@ TEST(Window, SowsATrayFromTheBatch) {
   shown.scan(text_of(batch));
   shown.tap("deed-sow");
   shown.tap("enter");
-  EXPECT_EQ(held(shown, batch, book::State::judged_filled), 0) << shown.get("deed").toString().toStdString();
+  EXPECT_EQ(held(shown, batch, book::State::judged_filled), 0)
+      << shown.get("deed").toString().toStdString();
   EXPECT_EQ(shown.session().standing().on_hand.in_trays, trays + filled);
   EXPECT_EQ(shown.get("deed").toString(), QString());
 }
@@ -150,7 +151,8 @@ TEST(Window, BeginsABookWithItsFirstCone) {
   ShownWindow shown(With::no_book, wide);
   ASSERT_EQ(shown.get("page").toString(), "start");
   const auto file = QString::fromStdString(scratch.at("new.coneline").string());
-  shown.find("path")->setProperty("text", file);
+  shown.tap("way-cone");
+  shown.find("path")->setProperty("path", file);
   shown.find("nursery")->setProperty("text", "A nursery");
   auto* taxon = shown.find("field-taxon")->property("item").value<QQuickItem*>();
   taxon->forceActiveFocus();
@@ -161,6 +163,20 @@ TEST(Window, BeginsABookWithItsFirstCone) {
   EXPECT_TRUE(shown.session().is_open());
   EXPECT_EQ(shown.session().standing().cones.size(), 1U);
   EXPECT_EQ(shown.get("chosen").toString().left(1), "C");
+}
+
+TEST(Window, WritesLabelsOfEveryTray) {
+  const tests::Scratch scratch;
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "trays");
+  shown.set("deed", "labels");
+  auto* path = shown.find("labelsPath");
+  ASSERT_NE(path, nullptr);
+  const auto file = scratch.at("trays.pdf");
+  path->setProperty("text", QString::fromStdString(file.string()));
+  shown.tap("writePdf");
+  EXPECT_TRUE(std::filesystem::file_size(file) > 1000);
+  EXPECT_TRUE(shown.find("labelsTold")->property("text").toString().contains("labels on"));
 }
 
 TEST(Window, ReachesEveryControlByKeyboard) {

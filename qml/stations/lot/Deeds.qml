@@ -10,6 +10,7 @@ Flow {
     readonly property var words: ({
             "lose": qsTr("Died"),
             "open": qsTr("Cut some open"),
+            "labels": qsTr("Label"),
             "new cone": qsTr("New cone"),
             "new pollen": qsTr("Pollen collected")
         })

@@ -89,7 +89,7 @@ Item {
             }
             Deeds {
                 width: parent.width
-                deeds: sheet.deeds
+                deeds: sheet.there ? sheet.deeds.concat(["labels"]) : []
                 onWanted: verb => page.wanted(verb)
             }
             LineBack {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// No book yet, or an empty one: the things to begin with.
+// No book yet, or an empty one: the three things to begin with, one opened at a time.
 import QtQuick
 import ConelineWindow
 
@@ -7,21 +7,17 @@ Flickable {
     id: page
 
     required property Session session
+    property string way: session.open ? "cone" : ""
     signal entered(string made)
-
-    function withBook(): bool {
-        return session.open || session.makeBook(path.text, nursery.text);
-    }
 
     clip: true
     contentHeight: content.height + 64
     boundsBehavior: Flickable.StopAtBounds
 
-    Form {
-        id: coneForm
+    Beginning {
+        id: beginning
 
         session: page.session
-        deed: "first cone"
     }
     Column {
         id: content
@@ -29,86 +25,110 @@ Flickable {
         anchors.horizontalCenter: parent.horizontalCenter
         y: 32
         width: Math.min(parent.width - 48, 640)
-        spacing: 24
+        spacing: 16
 
-        Column {
+        Say {
             width: parent.width
-            spacing: 8
-
-            Say {
-                width: parent.width
-                text: page.session.open ? page.session.name : qsTr("From a pollinated cone to a plant in its pot")
-                font.pixelSize: Look.title
-                Accessible.role: Accessible.Heading
-            }
-            Say {
-                width: parent.width
-                text: page.session.open ? qsTr("This book is still empty. It begins with a cone.") : qsTr("A book keeps everything of one nursery in one file. Begin a new one with its first cone, or open one you have.")
-                color: Look.quiet
-            }
+            text: page.session.open ? page.session.name : qsTr("From a pollinated cone to a plant in its pot")
+            font.pixelSize: Look.title
+            Accessible.role: Accessible.Heading
         }
-        Column {
+        Say {
             width: parent.width
-            spacing: 12
-            visible: !page.session.open
-
-            Heading {
-                text: qsTr("A new book")
-            }
-            Field {
-                id: nursery
-
-                objectName: "nursery"
-                width: parent.width
-                says: qsTr("The nursery's name")
-                placeholderText: qsTr("the nursery's name")
-            }
-            Field {
-                id: path
-
-                objectName: "path"
-                width: parent.width
-                says: qsTr("The file of the book")
-                text: page.session.usualPath()
-            }
+            text: page.session.open ? qsTr("This book is still empty. It begins with a cone.") : qsTr("A book keeps everything of one nursery in one file. There are three ways to begin, and a book you have is opened below.")
+            color: Look.quiet
         }
-        Column {
+        Say {
             width: parent.width
-            spacing: 12
+            visible: text !== ""
+            text: page.session.fault
+            color: Look.lost
+            Accessible.role: Accessible.AlertMessage
+        }
+        Repeater {
+            model: beginning.faults
 
-            Heading {
-                text: qsTr("Its first cone")
-            }
-            Repeater {
-                model: coneForm.fields
-
-                FormField {
-                    width: content.width
-                    form: coneForm
-                    wrong: coneForm.faultField === key
-                    onFinished: begin.clicked()
-                }
-            }
             Say {
-                width: parent.width
-                visible: text !== ""
-                text: page.session.fault !== "" ? page.session.fault : coneForm.faultField === "" ? coneForm.fault : ""
+                required property string modelData
+
+                width: content.width
+                text: modelData
                 color: Look.lost
                 Accessible.role: Accessible.AlertMessage
             }
-            Press {
-                id: begin
+        }
+        StartWay {
+            objectName: "way-cone"
+            width: parent.width
+            title: qsTr("Begin with the first cone")
+            about: qsTr("A new book, its first plant and the cone on it.")
+            unfolded: page.way === "cone"
+            onWanted: page.way = page.way === "cone" ? "" : "cone"
 
-                objectName: "begin"
-                weight: "act"
-                text: page.session.open ? qsTr("Enter the first cone") : qsTr("Begin the book with this cone")
-                onClicked: if (page.withBook() && coneForm.submit())
-                    page.entered(coneForm.made[0])
+            FirstCone {
+                width: parent.width
+                session: page.session
+                onEntered: made => page.entered(made)
             }
         }
-        OpenBook {
+        StartWay {
+            objectName: "way-demo"
             width: parent.width
-            session: page.session
+            visible: !page.session.open
+            title: qsTr("Look at the demo")
+            about: qsTr("An invented nursery with some seasons behind it, to try everything on.")
+            unfolded: page.way === "demo"
+            onWanted: beginning.openDemo()
+        }
+        StartWay {
+            objectName: "way-import"
+            width: parent.width
+            visible: !page.session.open
+            title: qsTr("Import a season folder")
+            about: qsTr("A folder of CSV files, as this program exports them, becomes a new book.")
+            unfolded: page.way === "import"
+            onWanted: page.way = page.way === "import" ? "" : "import"
+
+            PathField {
+                id: folder
+
+                width: parent.width
+                label: qsTr("The season folder")
+            }
+            PathField {
+                id: into
+
+                width: parent.width
+                label: qsTr("The new book's file")
+                path: page.session.usualPath()
+            }
+            Press {
+                text: qsTr("Import it")
+                weight: "act"
+                onClicked: beginning.importSeason(folder.path, into.path)
+            }
+        }
+        StartWay {
+            objectName: "way-open"
+            width: parent.width
+            visible: !page.session.open
+            title: qsTr("Open a book you have")
+            about: qsTr("Its file, typed or dropped on this window.")
+            unfolded: page.way === "open"
+            onWanted: page.way = page.way === "open" ? "" : "open"
+
+            PathField {
+                id: file
+
+                width: parent.width
+                label: qsTr("The file of the book")
+                onFinished: page.session.openBook(path)
+            }
+            Press {
+                text: qsTr("Open it")
+                weight: "act"
+                onClicked: page.session.openBook(file.path)
+            }
         }
     }
 }

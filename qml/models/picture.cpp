@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "picture.h"
+
+#include <QPainter>
+
+namespace coneline::window {
+
+void Picture::set_image(const QImage& image) {
+  image_ = image;
+  emit imageChanged();
+  update();
+}
+
+void Picture::paint(QPainter* painter) {
+  if (image_.isNull())
+    return;
+  const auto size = QSizeF(image_.size()).scaled(boundingRect().size(), Qt::KeepAspectRatio);
+  painter->setRenderHint(QPainter::SmoothPixmapTransform);
+  painter->drawImage(QRectF(QPointF(0, 0), size), image_);
+}
+
+} // namespace coneline::window

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One way to begin: what it is, and below it what it needs once it is chosen.
+import QtQuick
+import QtQuick.Templates as T
+import ConelineWindow
+
+Column {
+    id: way
+
+    property string title: ""
+    property string about: ""
+    property bool unfolded: false
+    default property alias needs: inside.data
+    signal wanted
+
+    T.AbstractButton {
+        id: button
+
+        width: parent.width
+        implicitHeight: words.height + 32
+        focusPolicy: Qt.TabFocus
+        Accessible.role: Accessible.Button
+        Accessible.name: way.title + ". " + way.about
+        Keys.onReturnPressed: way.wanted()
+        onClicked: way.wanted()
+
+        background: Rectangle {
+            radius: 4
+            color: button.down || way.unfolded ? Look.sheet : "transparent"
+            border.width: way.unfolded ? 2 : 1
+            border.color: way.unfolded ? Look.link : Look.quiet
+
+            Ring {
+                shown: button.visualFocus
+            }
+        }
+        contentItem: Item {
+            Column {
+                id: words
+
+                x: 20
+                y: 16
+                width: parent.width - 40
+
+                Say {
+                    width: parent.width
+                    text: way.title
+                    font.pixelSize: Look.large
+                    color: way.unfolded ? Look.link : Look.ink
+                    Accessible.ignored: true
+                }
+                Say {
+                    width: parent.width
+                    text: way.about
+                    color: Look.quiet
+                    Accessible.ignored: true
+                }
+            }
+        }
+    }
+    Column {
+        id: inside
+
+        visible: way.unfolded
+        x: 20
+        width: parent.width - 40
+        topPadding: 16
+        bottomPadding: 16
+        spacing: 16
+    }
+}
