@@ -12,6 +12,7 @@ Item {
     property string chosen: ""
     signal opened(string code)
     signal wanted(string code, string verb)
+    signal labelsWanted
 
     TodayList {
         anchors.fill: parent
@@ -38,5 +39,6 @@ Item {
         chosen: pane.chosen
         onOpened: code => pane.opened(code)
         onWanted: deed => pane.wanted("", deed)
+        onLabelsWanted: pane.labelsWanted()
     }
 }

@@ -11,13 +11,16 @@ Window {
     property string chosen: ""
     property string deed: ""
     property bool inHand: false
+    property bool labelling: false
     readonly property bool tall: width < 1000 || height > width
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
     function open(code: string, scanned: bool) {
         inspect.settle();
+        ready.finder.forget();
         window.deed = "";
         window.chosen = code;
+        window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
         if (window.page === "results" || window.page === "season" || window.page === "start")
             window.page = "today";
@@ -25,10 +28,20 @@ Window {
     }
     function go(page: string) {
         inspect.settle();
+        if (page !== "found")
+            ready.finder.forget();
         window.page = page;
+        window.labelling = false;
         window.chosen = "";
         window.deed = "";
         window.inHand = false;
+    }
+    function label(code: string) {
+        inspect.settle();
+        window.chosen = code;
+        window.deed = "";
+        window.inHand = false;
+        window.labelling = true;
     }
     function begin(verb: string) {
         window.inHand = verb === "inspect";
@@ -39,7 +52,9 @@ Window {
             window.page = "today";
     }
     function back() {
-        if (window.deed !== "")
+        if (window.labelling)
+            window.labelling = false;
+        else if (window.deed !== "")
             window.deed = "";
         else if (window.inHand && window.chosen !== "")
             window.inHand = false;
@@ -129,6 +144,7 @@ Window {
                     window.open(code, false);
                     window.begin(verb);
                 }
+                onLabelsWanted: window.label("")
 
                 Rectangle {
                     color: Look.rule
@@ -141,7 +157,7 @@ Window {
             Item {
                 id: side
 
-                readonly property bool busy: window.chosen !== "" || window.deed !== ""
+                readonly property bool busy: window.chosen !== "" || window.deed !== "" || window.labelling
 
                 visible: list.visible && (!window.tall || busy)
                 x: window.tall ? 0 : list.width + 1
@@ -160,16 +176,9 @@ Window {
                     onEntered: ready.focusField()
                     onLetter: text => ready.take(text)
                 }
-                LabelsPage {
-                    anchors.fill: parent
-                    visible: window.deed === "labels"
-                    session: window.session
-                    about: !visible ? "" : window.chosen !== "" ? window.chosen : window.page
-                    onClosed: window.deed = ""
-                }
                 DeedPage {
                     anchors.fill: parent
-                    visible: window.deed !== "" && window.deed !== "labels" && !inspect.visible
+                    visible: window.deed !== "" && !inspect.visible && !window.labelling
                     session: window.session
                     code: window.chosen
                     deed: visible ? window.deed : ""
@@ -183,11 +192,19 @@ Window {
                 }
                 LotPage {
                     anchors.fill: parent
-                    visible: window.deed === "" && !inspect.visible && window.chosen !== ""
+                    visible: window.deed === "" && !inspect.visible && !window.labelling && window.chosen !== ""
                     session: window.session
                     code: window.chosen
-                    onWanted: verb => window.begin(verb)
+                    onWanted: verb => verb === "labels" ? window.label(window.chosen) : window.begin(verb)
                     onOpened: code => window.open(code, false)
+                }
+                LabelsPage {
+                    anchors.fill: parent
+                    visible: window.labelling
+                    session: window.session
+                    station: visible ? window.page : ""
+                    first: visible ? window.chosen : ""
+                    onClosed: window.labelling = false
                 }
                 NothingChosen {
                     anchors.fill: parent

@@ -10,9 +10,9 @@ Item {
     readonly property var begun: ({
             "pollen": [["new plant", qsTr("New plant")]],
             "cones": [["new plant", qsTr("New plant")]],
-            "seed": [["labels", qsTr("Labels of all batches")], ["buy in", qsTr("Buy in")]],
-            "trays": [["labels", qsTr("Labels of all trays")], ["new pot", qsTr("New kind of tray")], ["new mix", qsTr("New mix")]],
-            "pots": [["labels", qsTr("Labels of all pots")], ["new pot", qsTr("New kind of pot")], ["new place", qsTr("New place")], ["new mix", qsTr("New mix")]]
+            "seed": [["buy in", qsTr("Buy in")]],
+            "trays": [["new pot", qsTr("New kind of tray")], ["new mix", qsTr("New mix")]],
+            "pots": [["new pot", qsTr("New kind of pot")], ["new place", qsTr("New place")], ["new mix", qsTr("New mix")]]
         })
     signal wanted(string deed)
 

@@ -67,7 +67,7 @@ Rectangle {
                 width: Math.min(implicitWidth, lines.width - (meant.visible ? meant.width + 16 : 0))
                 anchors.verticalCenter: parent.verticalCenter
                 text: finder.answer
-                color: Look.lost
+                color: finder.found.count > 0 ? Look.quiet : Look.lost
                 Accessible.role: Accessible.AlertMessage
             }
             Press {

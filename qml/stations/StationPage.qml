@@ -20,6 +20,7 @@ Item {
         })
     signal opened(string code)
     signal wanted(string deed)
+    signal labelsWanted
 
     StationList {
         id: model
@@ -48,6 +49,13 @@ Item {
             spacing: 8
             visible: page.placed
 
+            Press {
+                objectName: "labels"
+                visible: page.station !== "out" && list.count > 0
+                text: qsTr("labels")
+                weight: "quiet"
+                onClicked: page.labelsWanted()
+            }
             Press {
                 text: qsTr("by cross")
                 checked: !place.checked

@@ -61,6 +61,7 @@ void station(ShownWindow& shown, const char* page, const QString& chosen = {},
              const char* deed = "") {
   shown.set("deed", "");
   shown.set("inHand", false);
+  shown.set("labelling", false);
   shown.set("page", page);
   shown.set("chosen", chosen);
   shown.set("deed", deed);
@@ -107,6 +108,11 @@ std::vector<Page> pages() {
          station(s, "trays", code_of(s, Kind::tray, State::sown));
          s.set("inHand", true);
        }},
+      {"trays-labels",
+       [](ShownWindow& s) {
+         station(s, "trays");
+         s.set("labelling", true);
+       }},
       {"pots", [](ShownWindow& s) { station(s, "pots"); }},
       {"pots-lot",
        [](ShownWindow& s) { station(s, "pots", code_of(s, Kind::pot_group, State::plant)); }},
@@ -114,9 +120,11 @@ std::vector<Page> pages() {
        [](ShownWindow& s) {
          station(s, "pots", code_of(s, Kind::pot_group, State::plant), "sell");
        }},
-      {"labels", [](ShownWindow& s) { station(s, "trays", {}, "labels"); }},
       {"labels-lot",
-       [](ShownWindow& s) { station(s, "trays", code_of(s, Kind::tray, State::sown), "labels"); }},
+       [](ShownWindow& s) {
+         station(s, "trays", code_of(s, Kind::tray, State::sown));
+         s.tap("deed-labels");
+       }},
       {"found",
        [](ShownWindow& s) {
          station(s, "today");

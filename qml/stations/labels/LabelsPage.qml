@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Labels: on which paper, from which free place on, and where to.
+// Labels for a station's things: choose them, the stock, and where they go.
 import QtQuick
 import ConelineWindow
 
@@ -7,82 +7,82 @@ Item {
     id: page
 
     required property Session session
-    property string about: ""
+    property string station: ""
+    property string first: ""
     signal closed
 
-    LabelSheet {
-        id: sheet
+    LabelPrint {
+        id: labels
 
         session: page.session
-        about: page.about
+        station: page.station
+        first: page.first
     }
-    Flickable {
-        width: parent.width
-        anchors.top: parent.top
-        anchors.bottom: foot.top
-        clip: true
-        contentHeight: content.height + 32
-        boundsBehavior: Flickable.StopAtBounds
+    Column {
+        id: head
 
-        Column {
-            id: content
+        x: 24
+        y: 16
+        width: parent.width - 48
+        spacing: 12
 
-            x: 24
-            y: 16
-            width: parent.width - 48
-            spacing: 16
+        Say {
+            text: qsTr("Labels")
+            font.pixelSize: Look.title
+            Accessible.role: Accessible.Heading
+        }
+        Flow {
+            width: parent.width
+            spacing: 8
 
-            Say {
-                text: sheet.count === 1 ? qsTr("1 label") : qsTr("%1 labels").arg(sheet.count)
-                font.pixelSize: Look.title
-                Accessible.role: Accessible.Heading
+            Press {
+                objectName: "labelsAll"
+                text: qsTr("all of them")
+                onClicked: labels.chooseAll()
             }
-            Say {
-                width: parent.width
-                visible: text !== ""
-                text: sheet.fault
-                color: Look.lost
-                Accessible.role: Accessible.AlertMessage
-            }
-            Column {
-                width: parent.width
-                spacing: 4
-
-                Say {
-                    text: qsTr("Paper")
-                    font.pixelSize: Look.tiny
-                    color: Look.quiet
-                }
-                Choice {
-                    width: parent.width
-                    says: qsTr("Paper")
-                    choices: sheet.stocks
-                    chosen: sheet.stock
-                    onPicked: value => sheet.stock = value
-                }
-            }
-            Column {
-                spacing: 4
-
-                Say {
-                    text: qsTr("First free label on the sheet")
-                    font.pixelSize: Look.tiny
-                    color: Look.quiet
-                }
-                CountField {
-                    says: qsTr("First free label on the sheet")
-                    text: String(sheet.start)
-                    onWritten: text => sheet.start = Math.max(1, parseInt(text === "" ? "1" : text))
-                }
-            }
-            Picture {
-                width: Math.min(parent.width, 520)
-                height: width * 1.42
-                image: sheet.preview
-                Accessible.role: Accessible.Graphic
-                Accessible.name: qsTr("The first page as it will be printed")
+            Press {
+                text: qsTr("none")
+                onClicked: labels.chooseNone()
             }
         }
+    }
+    ListView {
+        id: list
+
+        objectName: "labelList"
+        anchors.top: head.bottom
+        anchors.topMargin: 8
+        anchors.bottom: foot.top
+        width: sheet.visible ? sheet.x - 16 : parent.width
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        model: labels.rows
+        delegate: ListRow {
+            id: row
+
+            required what
+            required chosen
+
+            width: list.width
+            due: row.chosen ? qsTr("chosen") : ""
+            Accessible.role: Accessible.CheckBox
+            Accessible.checked: row.chosen
+            onClicked: labels.toggle(row.code)
+        }
+    }
+    Picture {
+        id: sheet
+
+        visible: labels.chosen > 0 && page.width > 560
+        anchors.top: parent.top
+        anchors.topMargin: 16
+        anchors.bottom: foot.top
+        anchors.bottomMargin: 16
+        x: page.width - width - 24
+        width: Math.min(height / 1.42, page.width * 0.42)
+        image: labels.preview
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("The first page as it will be printed")
     }
     Column {
         id: foot
@@ -91,48 +91,81 @@ Item {
         width: parent.width - 48
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 16
-        spacing: 8
+        spacing: 12
 
         Rectangle {
             width: parent.width
             height: 1
             color: Look.rule
         }
-        Say {
-            objectName: "labelsTold"
+        Choice {
             width: parent.width
-            visible: text !== ""
-            text: sheet.told
-            Accessible.role: Accessible.AlertMessage
+            says: qsTr("stock")
+            choices: labels.stocks
+            chosen: labels.stock
+            onPicked: value => labels.stock = value
+        }
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            Say {
+                height: Look.target
+                width: implicitWidth
+                text: qsTr("first free label")
+                verticalAlignment: Text.AlignVCenter
+            }
+            CountField {
+                says: qsTr("first free label")
+                text: "1"
+                onWritten: written => labels.start = Math.max(1, parseInt(written === "" ? "1" : written))
+            }
         }
         Field {
             id: path
 
-            objectName: "labelsPath"
+            objectName: "labelPath"
             width: parent.width
-            says: qsTr("The PDF to write")
-            text: page.about === "" ? "" : sheet.usualPath()
+            says: qsTr("file for the labels")
+            text: labels.usualPath()
+        }
+        Say {
+            objectName: "labelTold"
+            width: parent.width
+            visible: text !== ""
+            text: labels.fault === "" ? labels.told : labels.fault
+            color: labels.fault === "" ? Look.ink : Look.lost
+            Accessible.role: Accessible.AlertMessage
         }
         Flow {
             width: parent.width
-            spacing: 8
+            spacing: 12
 
             Press {
-                objectName: "writePdf"
-                text: qsTr("Write the PDF")
+                objectName: "labelSave"
+                text: qsTr("Save %1 as PDF").arg(labels.chosen)
                 weight: "act"
-                enabled: sheet.count > 0
-                onClicked: sheet.writePdf(path.text)
+                enabled: labels.chosen > 0
+                onClicked: labels.save(path.text)
             }
             Repeater {
-                model: sheet.printers
+                model: labels.printers
 
                 Press {
                     required property string modelData
 
                     text: qsTr("Print on %1").arg(modelData)
-                    onClicked: sheet.print(modelData)
+                    enabled: labels.chosen > 0
+                    onClicked: labels.print(modelData)
                 }
+            }
+            Say {
+                height: Look.target
+                width: implicitWidth
+                visible: labels.printers.length === 0
+                text: qsTr("no printer here")
+                color: Look.quiet
+                verticalAlignment: Text.AlignVCenter
             }
             Press {
                 text: qsTr("back")

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Labels of a station's things: which are chosen, on what stock, and out to a file or a printer.
+
+#include "labels/sheet/stock.h"
+#include "session.h"
+
+#include <QImage>
+
+#include <set>
+
+namespace coneline::window {
+
+class LabelPrint : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  Q_PROPERTY(coneline::window::Session* session MEMBER session_ WRITE set_session NOTIFY asked)
+  Q_PROPERTY(QString station MEMBER station_ WRITE set_station NOTIFY asked)
+  /// One thing whose label is wanted: it is chosen from the start, among those of its station.
+  Q_PROPERTY(QString first MEMBER first_ NOTIFY asked)
+  Q_PROPERTY(QImage preview READ preview NOTIFY laidOut)
+  Q_PROPERTY(coneline::window::Rows* rows READ rows CONSTANT)
+  Q_PROPERTY(int chosen READ chosen NOTIFY chosenChanged)
+  Q_PROPERTY(QStringList stocks READ stocks CONSTANT)
+  Q_PROPERTY(QString stock READ stock WRITE set_stock NOTIFY stockChanged)
+  Q_PROPERTY(int start MEMBER start_ NOTIFY stockChanged)
+  Q_PROPERTY(QStringList printers READ printers CONSTANT)
+  Q_PROPERTY(QString told READ told NOTIFY toldChanged)
+  Q_PROPERTY(QString fault READ fault NOTIFY toldChanged)
+
+ public:
+  explicit LabelPrint(QObject* parent = nullptr);
+  void set_session(Session* session);
+  void set_station(const QString& station);
+
+  Q_INVOKABLE void toggle(const QString& code);
+  Q_INVOKABLE void chooseAll();
+  Q_INVOKABLE void chooseNone();
+  /// Where a file would go unless another path is typed: beside the book.
+  Q_INVOKABLE QString usualPath() const;
+  /// Both say in `told` how many were printed, or in `fault` why not.
+  Q_INVOKABLE bool save(const QString& path);
+  Q_INVOKABLE bool print(const QString& printer);
+
+  [[nodiscard]] Rows* rows() { return &rows_; }
+  [[nodiscard]] int chosen() const { return static_cast<int>(chosen_.size()); }
+  [[nodiscard]] static QStringList stocks();
+  [[nodiscard]] QString stock() const { return QString::fromStdString(stock_.name); }
+  void set_stock(const QString& name);
+  [[nodiscard]] static QStringList printers();
+  [[nodiscard]] QImage preview() const { return preview_; } ///< of the first page
+  [[nodiscard]] QString told() const { return told_; }
+  [[nodiscard]] QString fault() const { return fault_; }
+
+ signals:
+  void asked();
+  void chosenChanged();
+  void stockChanged();
+  void toldChanged();
+  void laidOut();
+
+ private:
+  void read();
+  void show();
+  void lay_out();
+  void say(const QString& told, const QString& fault);
+  /// The codes chosen, in the order of the list.
+  [[nodiscard]] std::vector<Code> codes() const;
+
+  Session* session_ = nullptr;
+  QString station_;
+  QString first_;
+  QImage preview_;
+  std::vector<std::pair<Code, QString>> listed_;
+  std::set<Code> chosen_;
+  labels::Stock stock_;
+  int start_ = 1;
+  Rows rows_;
+  QString told_;
+  QString fault_;
+};
+
+} // namespace coneline::window
