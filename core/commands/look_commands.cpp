@@ -108,7 +108,8 @@ Answer lot_answer(store::Reading& reading, const book::Registers& registers, con
                                      {"who", entry.who},
                                      {"note", entry.note},
                                      {"reversed_by", by ? Json(by->value) : Json()}});
-    history.row({fmt::format("{}", entry.id.value), entry.date.iso(), told + (by ? " (reversed)" : ""), entry.note});
+    history.row({fmt::format("{}", entry.id.value), entry.date.iso(),
+                 told + (by ? " (reversed)" : ""), entry.note});
   }
   given.table += "\n" + line.text() + "\n" + history.text();
   return given;

@@ -12,17 +12,23 @@ struct TellDetail {
   std::string operator()(std::monostate) const { return {}; }
   std::string operator()(const book::Pollination& detail) const {
     return fmt::format("{} pollen, {}", book::word(detail.method),
-                       detail.pollen.size() == 1 ? "one lot" : fmt::format("{} lots", detail.pollen.size()));
+                       detail.pollen.size() == 1 ? "one lot"
+                                                 : fmt::format("{} lots", detail.pollen.size()));
   }
-  std::string operator()(const book::Cleaning& detail) const { return fmt::format("soaked {} days", detail.soak_days); }
-  std::string operator()(const book::Sorting& detail) const { return fmt::format("by {}", book::word(detail.test)); }
+  std::string operator()(const book::Cleaning& detail) const {
+    return fmt::format("soaked {} days", detail.soak_days);
+  }
+  std::string operator()(const book::Sorting& detail) const {
+    return fmt::format("by {}", book::word(detail.test));
+  }
   std::string operator()(const book::Keeping& detail) const {
     return detail.store + (detail.celsius ? fmt::format(" at {} °C", *detail.celsius) : "") +
            (detail.until_from ? fmt::format(", to look at from {}", detail.until_from->iso()) : "");
   }
   std::string operator()(const book::Sale& detail) const {
     return "to " + (detail.buyer.empty() ? std::string("nobody named") : detail.buyer) +
-           (detail.cents ? fmt::format(" for {}.{:02}", *detail.cents / 100, *detail.cents % 100) : "");
+           (detail.cents ? fmt::format(" for {}.{:02}", *detail.cents / 100, *detail.cents % 100)
+                         : "");
   }
 };
 
@@ -32,8 +38,9 @@ std::string tell(store::Reading& reading, const book::Movement& movement) {
     return fmt::format("{} came in", count.value());
   if (from.lot == to.lot)
     return fmt::format("{} {} → {}", count.value(), book::word(from.state), book::word(to.state));
-  return fmt::format("{} {} of {} → {} in {}", count.value(), book::word(from.state), reading.lot(from.lot).code.text(),
-                     book::word(to.state), reading.lot(to.lot).code.text());
+  return fmt::format("{} {} of {} → {} in {}", count.value(), book::word(from.state),
+                     reading.lot(from.lot).code.text(), book::word(to.state),
+                     reading.lot(to.lot).code.text());
 }
 
 } // namespace

@@ -118,7 +118,8 @@ void heading(Paper& paper) {
   paper.text(left, paper.y(), QStringLiteral("cross"), 2.8, quiet);
   paper.text(sown_at, paper.y(), QStringLiteral("sown"), 2.8, quiet, Qt::AlignRight);
   paper.text(germinated_at, paper.y(), QStringLiteral("up"), 2.8, quiet, Qt::AlignRight);
-  paper.text(share_at, paper.y(), QStringLiteral("95 % range, share, %"), 2.8, quiet, Qt::AlignRight);
+  paper.text(share_at, paper.y(), QStringLiteral("95 % range, share, %"), 2.8, quiet,
+             Qt::AlignRight);
   paper.text(bar_from, paper.y(), QStringLiteral("0"), 2.8, quiet);
   paper.text(bar_to, paper.y(), QStringLiteral("100 %"), 2.8, quiet, Qt::AlignRight);
   paper.text(t50_at, paper.y(), QStringLiteral("T50"), 2.8, quiet, Qt::AlignRight);

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "beginning.h"
 
-#include "wording.h"
-
 #include "core/exchange/import_season.h"
+#include "wording.h"
 
 #include <QDir>
 #include <QTemporaryDir>

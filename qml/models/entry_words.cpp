@@ -115,9 +115,10 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
   case book::Verb::clean:
     return joined({QStringLiteral("cleaned"), some(moved(entry), "lost", "lost")}, {});
   case book::Verb::sort:
-    return "sorted: " + joined({some(moved(entry, State::judged_filled), "judged filled", "judged filled"),
-                                some(moved(entry, State::judged_empty), "judged empty", "judged empty")},
-                               QStringLiteral("nothing moved"));
+    return "sorted: " +
+           joined({some(moved(entry, State::judged_filled), "judged filled", "judged filled"),
+                   some(moved(entry, State::judged_empty), "judged empty", "judged empty")},
+                  QStringLiteral("nothing moved"));
   case book::Verb::open:
     return all + " cut open: " + shown(moved(entry, State::opened_filled)) + " filled, " +
            shown(moved(entry, State::opened_empty)) + " empty";

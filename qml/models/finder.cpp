@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "finder.h"
 
-#include "wording.h"
-
 #include "core/book/cross.h"
+#include "wording.h"
 
 namespace coneline::window {
 
@@ -20,8 +19,7 @@ std::vector<std::pair<QString, Code>> names(const Standing& standing) {
   std::vector<std::pair<QString, Code>> all;
   const auto& registers = standing.registers;
   for (const auto& plant : registers.plants)
-    all.emplace_back(text(book::plant_name(plant)) + ", " +
-                         text(registers.taxon(plant.taxon).name),
+    all.emplace_back(text(book::plant_name(plant)) + ", " + text(registers.taxon(plant.taxon).name),
                      plant.code);
   for (const auto& place : registers.places)
     all.emplace_back(text(place.name), place.code);
@@ -53,7 +51,7 @@ QString Finder::find(const QString& typed) {
   else if (!typed.trimmed().isEmpty()) {
     const auto read = Code::parse(plain(typed));
     code = read || looks_like_a_code(typed.trimmed()) ? find_code(typed.trimmed(), read)
-                                                       : find_name(typed.trimmed());
+                                                      : find_name(typed.trimmed());
   }
   emit answered();
   return code;
@@ -65,10 +63,10 @@ QString Finder::find_code(const QString& typed, const Result<Code>& code) {
     return text(code->text());
   const auto series = standing.registers.title.series;
   if (code && code->series() != series) {
-    answer_ = QStringLiteral("%1 is the label of another book: its codes begin with %2, those of "
-                             "this book with %3.")
-                  .arg(text(code->text()), QString::number(code->series()),
-                       QString::number(series));
+    answer_ =
+        QStringLiteral("%1 is the label of another book: its codes begin with %2, those of "
+                       "this book with %3.")
+            .arg(text(code->text()), QString::number(code->series()), QString::number(series));
     return {};
   }
   answer_ = code ? QStringLiteral("There is no %1 in this book.").arg(text(code->text()))
@@ -92,8 +90,7 @@ QString Finder::find_name(const QString& name) {
   answer_ = rows.empty()
                 ? QStringLiteral("Nothing here is called “%1”. Try part of the name, or a code.")
                       .arg(name)
-                : QStringLiteral("%1 go by “%2”.")
-                      .arg(shown(std::int64_t(rows.size())), name);
+                : QStringLiteral("%1 go by “%2”.").arg(shown(std::int64_t(rows.size())), name);
   found_.replace(std::move(rows));
   return {};
 }

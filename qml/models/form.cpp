@@ -44,8 +44,8 @@ void Form::begin() {
   if (session_ && deed && (!deed->fits || deed->fits(subject())))
     for (const auto& field : deed->fields(subject())) {
       values_[field.key] = field.value;
-      rows.push_back({field.key, field.label, kind_word(field.kind), field.value, field.choices,
-                      field.hint});
+      rows.push_back(
+          {field.key, field.label, kind_word(field.kind), field.value, field.choices, field.hint});
     }
   fields_.replace({}); // a form of as many fields must not keep the old one's delegates
   fields_.replace(std::move(rows));
@@ -91,10 +91,11 @@ void Form::split_up() {
     for (const auto& piece : pieces)
       total += piece.count;
     for (const auto& piece : pieces)
-      rows.push_back({piece.label, qlonglong(piece.count), shown(piece.count), piece.role,
-                      total > 0 ? std::clamp(static_cast<double>(piece.count) /
-                                                 static_cast<double>(total), 0.0, 1.0)
-                                : 0.0});
+      rows.push_back(
+          {piece.label, qlonglong(piece.count), shown(piece.count), piece.role,
+           total > 0
+               ? std::clamp(static_cast<double>(piece.count) / static_cast<double>(total), 0.0, 1.0)
+               : 0.0});
   }
   total_ = shown(total);
   pieces_.replace(std::move(rows));

@@ -90,8 +90,8 @@ void GerminationResults::choose(int row) {
   if (const auto* one = cross()) {
     series.push_back({QStringLiteral("seen at each look"), stepped(one->curve), "solid"});
     if (one->figures.curve)
-      series.push_back({QStringLiteral("fitted curve"),
-                        fitted(one->figures.curve->curve, horizon()), "dash"});
+      series.push_back(
+          {QStringLiteral("fitted curve"), fitted(one->figures.curve->curve, horizon()), "dash"});
     for (const auto& tray : one->trays) {
       const auto& final = tray.figures.final;
       trays.push_back({text(tray.seen.lot.code.text()),
@@ -123,8 +123,7 @@ QStringList GerminationResults::sentences() const {
   const auto* one = cross();
   if (!one)
     return {};
-  QStringList all{range_of(one->figures.final) + " of the seed sown, by " +
-                      session_->today_shown(),
+  QStringList all{range_of(one->figures.final) + " of the seed sown, by " + session_->today_shown(),
                   expected(*one)};
   if (const auto half = one->together.t50_coolbear)
     all << "half of what came up was up by day " + shown(*half, 0);

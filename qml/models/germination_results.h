@@ -2,9 +2,8 @@
 #pragma once
 // Germination per cross, and the curve of the chosen one.
 
-#include "session.h"
-
 #include "core/report/germination_report.h"
+#include "session.h"
 
 #include <QVariantList>
 

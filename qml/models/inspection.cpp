@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inspection.h"
 
-#include "wording.h"
-
 #include "core/report/germination_report.h"
 #include "core/work/inspect.h"
+#include "wording.h"
 
 namespace coneline::window {
 
@@ -55,20 +54,21 @@ QString Inspection::expected_of(book::LotId tray) {
   if (!report || report->crosses.empty())
     return {};
   const auto& more = report->crosses.front().figures.still_expected;
-  return more.high == 0 ? QStringLiteral("no more expected")
-                        : range(more.low, more.high) + " more expected, likely " +
-                              shown(more.median);
+  return more.high == 0
+             ? QStringLiteral("no more expected")
+             : range(more.low, more.high) + " more expected, likely " + shown(more.median);
 }
 
 bool Inspection::record() {
   const auto code = Code::parse(plain(tray_));
   if (!session_ || !code)
     return false;
-  const work::Inspect wanted{*code, Count::sure(std::max(roots_, 0)),
-                             Count::sure(std::max(leaves_, 0)), Count::sure(std::max(dead_, 0)),
+  const work::Inspect wanted{*code,
+                             Count::sure(std::max(roots_, 0)),
+                             Count::sure(std::max(leaves_, 0)),
+                             Count::sure(std::max(dead_, 0)),
                              {session_->today(), {}, {}}};
-  const auto done =
-      session_->act([&](store::Book& book) { return work::inspect(book, wanted); });
+  const auto done = session_->act([&](store::Book& book) { return work::inspect(book, wanted); });
   if (!done) {
     fault_ = text(done.error().text());
     emit refused();

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "line_rows.h"
 
+#include "core/work/line_back.h"
 #include "entry_words.h"
 #include "wording.h"
 
-#include "core/work/line_back.h"
 #include <QStringList>
 
 namespace coneline::window {

@@ -7,7 +7,8 @@
 namespace coneline::window {
 
 /// Columns: code, what, day, came, through, here, elsewhere (counts), lost, kept (words), share,
-/// throughShare, lostShare (of the widest step, 0 to 1). From the cone down; empty for what is no lot.
+/// throughShare, lostShare (of the widest step, 0 to 1). From the cone down; empty for what is no
+/// lot.
 std::vector<Rows::Row> line_rows(Session& session, const Code& code);
 
 /// Columns: entry, day, told, note, reversible. The latest first; reversals and what they reversed

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "listed.h"
 
-#include "wording.h"
-
 #include "core/book/cross.h"
+#include "wording.h"
 
 #include <map>
 #include <numeric>
@@ -28,12 +27,16 @@ Listed of_pollen(const Standing& standing, const book::PollenLot& lot) {
 }
 
 Listed of_plant(const Standing& standing, const book::Plant& plant) {
-  const auto name = plant.name.empty() ? text(standing.registers.taxon(plant.taxon).name)
-                                       : text(plant.name);
+  const auto name =
+      plant.name.empty() ? text(standing.registers.taxon(plant.taxon).name) : text(plant.name);
   const auto sex = plant.sex == book::Sex::not_known ? QStringLiteral("sex not known yet")
                                                      : text(book::word(plant.sex));
-  return {plant.code, QStringLiteral("Parent plants"), name + ", " + sex,
-          place_name(standing.registers, plant.place), due_of(standing, plant.code), false};
+  return {plant.code,
+          QStringLiteral("Parent plants"),
+          name + ", " + sex,
+          place_name(standing.registers, plant.place),
+          due_of(standing, plant.code),
+          false};
 }
 
 Listed of_cone(const Standing& standing, const work::ConeLine& line) {
@@ -44,11 +47,13 @@ Listed of_cone(const Standing& standing, const work::ConeLine& line) {
     what = QStringLiteral("not pollinated yet");
   else
     what = shown(std::int64_t(line.passes.size())) +
-           (line.passes.size() == 1 ? " pass" : " passes") + ", last " +
-           shown(line.passes.back());
-  return {line.cone.code, text(line.origin.name), what,
+           (line.passes.size() == 1 ? " pass" : " passes") + ", last " + shown(line.passes.back());
+  return {line.cone.code,
+          text(line.origin.name),
+          what,
           line.harvested_on ? shown(*line.harvested_on) : QString(),
-          due_of(standing, line.cone.code), line.harvested_on.has_value()};
+          due_of(standing, line.cone.code),
+          line.harvested_on.has_value()};
 }
 
 Listed of_lot(const Standing& standing, const work::LotLine& line, bool by_place) {

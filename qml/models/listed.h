@@ -9,10 +9,10 @@ namespace coneline::window {
 
 struct Listed {
   Code code;
-  QString group;    ///< the heading it stands under
-  QString what;     ///< "12 sown, 6 with a root"
-  QString where;    ///< place, or the day it began
-  QString due;      ///< why something is due, or empty
+  QString group; ///< the heading it stands under
+  QString what;  ///< "12 sown, 6 with a root"
+  QString where; ///< place, or the day it began
+  QString due;   ///< why something is due, or empty
   bool ended = false;
 };
 

@@ -1,19 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "lot_sheet.h"
 
+#include "core/book/cross.h"
 #include "deeds/deed.h"
 #include "line_rows.h"
 #include "wording.h"
 
-#include "core/book/cross.h"
-
 namespace coneline::window {
 
 LotSheet::LotSheet(QObject* parent)
-    : QObject(parent),
-      line_({"code", "what", "day", "came", "through", "here", "elsewhere", "lost", "kept", "share",
-             "throughShare", "lostShare"},
-            this),
+    : QObject(parent), line_({"code", "what", "day", "came", "through", "here", "elsewhere", "lost",
+                              "kept", "share", "throughShare", "lostShare"},
+                             this),
       history_({"entry", "day", "told", "note", "reversible"}, this),
       here_({"code", "heading", "what", "place", "due", "ended"}, this) {
   connect(this, &LotSheet::asked, this, &LotSheet::read);
@@ -72,8 +70,9 @@ void LotSheet::tell_lot(const Standing& standing, const work::LotLine& line) {
 void LotSheet::tell_cone(const Standing& standing, const work::ConeLine& line) {
   title_ = text(line.origin.name);
   taxon_ = text(line.origin.taxon);
-  holds_ = line.harvested_on ? shown(line.harvested) + " seeds harvested " + shown(*line.harvested_on)
-                             : QStringLiteral("on the plant");
+  holds_ = line.harvested_on
+               ? shown(line.harvested) + " seeds harvested " + shown(*line.harvested_on)
+               : QStringLiteral("on the plant");
   const auto& plant = standing.registers.plant(line.cone.plant);
   place_ = text(book::plant_name(plant)) + ", " + place_name(standing.registers, plant.place);
   note_ = text(line.cone.note);

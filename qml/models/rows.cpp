@@ -29,8 +29,7 @@ QVariant Rows::value(int row, const QString& column) const {
   const auto found = std::ranges::find(columns_, column.toUtf8());
   if (row < 0 || row >= size() || found == columns_.end())
     return {};
-  return rows_[static_cast<std::size_t>(row)]
-              [static_cast<std::size_t>(found - columns_.begin())];
+  return rows_[static_cast<std::size_t>(row)][static_cast<std::size_t>(found - columns_.begin())];
 }
 
 int Rows::rowCount(const QModelIndex& parent) const {

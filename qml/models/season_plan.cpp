@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "season_plan.h"
 
-#include "wording.h"
-
 #include "core/report/needs_input.h"
+#include "wording.h"
 
 #include <QLocale>
 #include <QPointF>
@@ -35,8 +34,7 @@ double sum(const plan::ByMonth& values, std::size_t from, std::size_t to) {
 
 SeasonPlan::SeasonPlan(QObject* parent)
     : QObject(parent), mix_({"name", "points", "style"}, this),
-      space_({"name", "points", "style"}, this),
-      parts_({"name", "soon", "year", "all"}, this),
+      space_({"name", "points", "style"}, this), parts_({"name", "soon", "year", "all"}, this),
       pots_({"name", "soon", "year", "all"}, this) {}
 
 void SeasonPlan::set_session(Session* session) {
@@ -48,9 +46,8 @@ void SeasonPlan::set_session(Session* session) {
 void SeasonPlan::read() {
   fault_.clear();
   const auto day = session_->today();
-  const auto input = session_->ask([day](store::Reading& reading) {
-    return report::needs_input(reading, day, months_shown);
-  });
+  const auto input = session_->ask(
+      [day](store::Reading& reading) { return report::needs_input(reading, day, months_shown); });
   if (!input)
     return;
   const auto needs = plan::needs(*input);
@@ -85,7 +82,8 @@ void SeasonPlan::tell(const plan::Needs& needs) {
   for (const auto& light : needs.space) {
     const auto name = text(book::word(light.light));
     space.push_back({name, points_of(light.needed), QStringLiteral("solid")});
-    space.push_back({name + ", there is", points_of(plan::ByMonth(light.needed.size(), light.offered)),
+    space.push_back({name + ", there is",
+                     points_of(plan::ByMonth(light.needed.size(), light.offered)),
                      QStringLiteral("rule")});
     fits_ << text(light.told);
     overfull_ = overfull_ || light.first_over.has_value();

@@ -2,9 +2,8 @@
 #pragma once
 // What the coming months need: mix by its parts, and bench against what there is.
 
-#include "session.h"
-
 #include "core/plan/needs.h"
+#include "session.h"
 
 namespace coneline::window {
 

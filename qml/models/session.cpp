@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "core/work/reverse.h"
 #include "entry_words.h"
 #include "wording.h"
-
-#include "core/work/reverse.h"
 
 #include <QDir>
 #include <QStandardPaths>
@@ -123,8 +122,9 @@ bool Session::undo() {
 }
 
 bool Session::reverse(qlonglong entry) {
-  const auto done = act(
-      [&](store::Book& book) { return work::reverse(book, {book::EntryId{entry}, {}, {}}); });
+  const auto done = act([&](store::Book& book) {
+    return work::reverse(book, {book::EntryId{entry}, {}, {}});
+  });
   if (!done) {
     set_fault(done.error());
     return false;

@@ -3,12 +3,11 @@
 // The one object that holds the open book. Models ask it for what stands now, and act through it;
 // after every entry it reads anew and says `changed`.
 
-#include "rows.h"
-
 #include "core/store/book.h"
 #include "core/work/due.h"
 #include "core/work/overview.h"
 #include "core/work/verb_done.h"
+#include "rows.h"
 
 #include <QObject>
 #include <QStringList>
@@ -88,9 +87,8 @@ class Session : public QObject {
 
   /// Asks the book. Nothing where no book is open or it cannot be read; `fault` then says why.
   template <class Ask>
-  auto ask(Ask ask)
-      -> std::optional<
-          typename decltype(std::declval<store::Book&>().read(std::move(ask)))::value_type> {
+  auto ask(Ask ask) -> std::optional<
+      typename decltype(std::declval<store::Book&>().read(std::move(ask)))::value_type> {
     if (!book_)
       return std::nullopt;
     auto answer = book_->read(std::move(ask));

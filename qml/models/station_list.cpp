@@ -66,8 +66,8 @@ void StationList::read() {
   }
   std::vector<Rows::Row> rows;
   for (const auto& item : listed(session_->standing(), station, by_place_))
-    rows.push_back({text(item.code.text()), heading(item), item.what, item.where, item.due,
-                    item.ended});
+    rows.push_back(
+        {text(item.code.text()), heading(item), item.what, item.where, item.due, item.ended});
   rows_.replace(std::move(rows));
 }
 

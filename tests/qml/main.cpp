@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tests of the window run without a display. Charts need QApplication, so Google Test's own main
 // does not do.
-#include <gtest/gtest.h>
 #include <QApplication>
 #include <QLocale>
+#include <gtest/gtest.h>
 
 #include <iostream>
 

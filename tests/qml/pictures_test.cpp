@@ -5,9 +5,9 @@
 // The pictures go into the folder named by CONELINE_PICTURES, or that of the build.
 #include "tests/qml/shown_window.h"
 
-#include <gtest/gtest.h>
 #include <QDir>
 #include <QImage>
+#include <gtest/gtest.h>
 
 #include <set>
 
@@ -74,9 +74,9 @@ std::vector<Page> pages() {
       {"pollen", [](ShownWindow& s) { station(s, "pollen"); }},
       {"pollen-plant",
        [](ShownWindow& s) {
-         station(s, "pollen",
-                 QString::fromStdString(
-                     s.session().standing().registers.plants.front().code.text()));
+         station(
+             s, "pollen",
+             QString::fromStdString(s.session().standing().registers.plants.front().code.text()));
        }},
       {"cones",
        [](ShownWindow& s) {
@@ -87,14 +87,11 @@ std::vector<Page> pages() {
        [](ShownWindow& s) {
          for (const auto& cone : s.session().standing().cones)
            if (cone.harvested == 0)
-             return station(s, "cones", QString::fromStdString(cone.cone.code.text()),
-                            "pollinate");
+             return station(s, "cones", QString::fromStdString(cone.cone.code.text()), "pollinate");
        }},
       {"seed", [](ShownWindow& s) { station(s, "seed"); }},
       {"seed-batch",
-       [](ShownWindow& s) {
-         station(s, "seed", code_of(s, Kind::batch, State::judged_filled));
-       }},
+       [](ShownWindow& s) { station(s, "seed", code_of(s, Kind::batch, State::judged_filled)); }},
       {"seed-sort",
        [](ShownWindow& s) {
          station(s, "seed", code_of(s, Kind::batch, State::judged_filled), "sort");
@@ -166,7 +163,8 @@ TEST(Pictures, OfEveryPageTall) {
 }
 
 TEST(Pictures, OfTheStart) {
-  for (const auto& [shape, size] : {std::pair("wide", QSize(1280, 800)), {"tall", QSize(800, 1280)}}) {
+  for (const auto& [shape, size] :
+       {std::pair("wide", QSize(1280, 800)), {"tall", QSize(800, 1280)}}) {
     ShownWindow shown(With::no_book, size);
     take(shown, std::string("start-") + shape);
     shown.tap("way-cone");

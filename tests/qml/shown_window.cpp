@@ -27,8 +27,7 @@ std::filesystem::path imported(const tests::Scratch& scratch) {
   auto book = store::Book::make(path, {"Amberfold", 17, true, Date::parse("2024-01-01").value()});
   if (!book)
     throw std::runtime_error(book.error().text());
-  const auto came =
-      exchange::import_season(CONELINE_DEMO_SEASON, *book, exchange::Import::write);
+  const auto came = exchange::import_season(CONELINE_DEMO_SEASON, *book, exchange::Import::write);
   if (!came)
     throw std::runtime_error(came.error().text());
   if (!came->faults.none())
@@ -38,8 +37,7 @@ std::filesystem::path imported(const tests::Scratch& scratch) {
 
 } // namespace
 
-ShownWindow::ShownWindow(With with, QSize size)
-    : session_(Date::parse("2026-11-20").value()) {
+ShownWindow::ShownWindow(With with, QSize size) : session_(Date::parse("2026-11-20").value()) {
   if (with == With::demo_season &&
       !session_.openBook(QString::fromStdString(imported(scratch_).string())))
     throw std::runtime_error(session_.fault().toStdString());

@@ -2,9 +2,9 @@
 // A day's work at the real window: scan, count, take back, sow.
 #include "tests/qml/shown_window.h"
 
-#include <gtest/gtest.h>
 #include <QFile>
 #include <QTest>
+#include <gtest/gtest.h>
 
 #include <set>
 
@@ -31,9 +31,9 @@ TEST(Window, TakesAnInspectionInThreeSteps) {
   const auto roots = held(shown, tray, book::State::root);
   const auto sown = held(shown, tray, book::State::sown);
 
-  shown.scan(text_of(tray));     // one
-  shown.tap("roots-more");       // two
-  shown.tap("enterLook");        // three
+  shown.scan(text_of(tray)); // one
+  shown.tap("roots-more");   // two
+  shown.tap("enterLook");    // three
 
   EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
   EXPECT_EQ(held(shown, tray, book::State::sown), sown - 1);
@@ -86,7 +86,8 @@ TEST(Window, PrintsLabelsOfASelectionAsPdf) {
   shown.tap("labelSave");
   const auto path = shown.find("labelPath")->property("text").toString();
   QFile file(path);
-  ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << shown.find("labelTold")->property("text").toString().toStdString();
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly))
+      << shown.find("labelTold")->property("text").toString().toStdString();
   EXPECT_TRUE(file.readAll().startsWith("%PDF"));
   EXPECT_TRUE(shown.find("labelTold")->property("text").toString().contains(path));
 }
@@ -99,7 +100,8 @@ TEST(Window, SowsATrayFromTheBatch) {
   shown.scan(text_of(batch));
   shown.tap("deed-sow");
   shown.tap("enter");
-  EXPECT_EQ(held(shown, batch, book::State::judged_filled), 0) << shown.get("deed").toString().toStdString();
+  EXPECT_EQ(held(shown, batch, book::State::judged_filled), 0)
+      << shown.get("deed").toString().toStdString();
   EXPECT_EQ(shown.session().standing().on_hand.in_trays, trays + filled);
   EXPECT_EQ(shown.get("deed").toString(), QString());
 }

@@ -2,7 +2,6 @@
 #include "answers.h"
 
 #include "../wording.h"
-
 #include "core/base/number.h"
 
 #include <cmath>

@@ -36,8 +36,8 @@ class Answers {
   std::optional<std::int64_t> cents(const QString& field);
   Date day(const QString& field);
   std::optional<Date> some_day(const QString& field);
-  std::optional<Code> place(const QString& field); ///< by name
-  std::optional<Code> code(const QString& field);  ///< the first word, where it is a code
+  std::optional<Code> place(const QString& field);         ///< by name
+  std::optional<Code> code(const QString& field);          ///< the first word, where it is a code
   std::optional<std::string> chosen(const QString& field); ///< none for "none"
   std::optional<book::State> state(const QString& field);
   work::Noted noted();

@@ -2,7 +2,6 @@
 // What a line begins with: plants, pollen, cones, and what is bought in.
 #include "../wording.h"
 #include "common.h"
-
 #include "core/work/harvest.h"
 
 #include <array>
@@ -55,10 +54,12 @@ work::Done made(const Code& code, const std::string& what) {
 std::vector<FieldSpec> plant_fields(const Subject& subject) {
   auto taxon = words_field("taxon", "Kind of plant (botanical name)");
   taxon.hint = taxon_hint(subject);
-  return {words_field("name", "What you call it"), taxon,
+  return {words_field("name", "What you call it"),
+          taxon,
           choice_field("sex", "Sex", {"not known", "male", "female"}, QStringLiteral("female")),
           words_field("origin", "Where it came from"),
-          choice_field("place", "Place", place_names(subject), {}), words_field("note", "Note")};
+          choice_field("place", "Place", place_names(subject), {}),
+          words_field("note", "Note")};
 }
 
 Result<std::pair<book::PlantId, Code>> put_plant(store::Writing& writing, const Answers& answers,
@@ -180,7 +181,12 @@ Result<work::Done> run_buy(store::Book& book, Answers& answers) {
 std::span<const Deed> beginning_deeds() {
   static const std::array deeds{
       Deed{"new cone", "New cone", can_cone, cone_fields, nullptr, run_cone, {caution::spines}},
-      Deed{"new pollen", "New pollen lot", can_shed, pollen_fields, nullptr, run_pollen,
+      Deed{"new pollen",
+           "New pollen lot",
+           can_shed,
+           pollen_fields,
+           nullptr,
+           run_pollen,
            {caution::spines}},
       Deed{"new plant", "New plant", nullptr, plant_fields, nullptr, run_plant, {caution::permit}},
       Deed{"first cone", "First cone", nullptr, first_cone_fields, nullptr, run_first_cone, {}},

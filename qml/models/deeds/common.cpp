@@ -56,8 +56,8 @@ void add_state_choice(const Subject& subject, std::vector<FieldSpec>& fields, co
 std::optional<book::State> state_so_far(const Subject& subject, const Answers& answers) {
   const auto word = answers.words(QStringLiteral("state"));
   const auto states = states_held(subject);
-  const auto read =
-      book::read_word<book::State>(word.empty() && states.size() == 1 ? plain(states.first()) : word);
+  const auto read = book::read_word<book::State>(
+      word.empty() && states.size() == 1 ? plain(states.first()) : word);
   return read ? std::optional(*read) : std::nullopt;
 }
 

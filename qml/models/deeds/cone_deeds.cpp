@@ -2,7 +2,6 @@
 // Pollinate and harvest.
 #include "../wording.h"
 #include "common.h"
-
 #include "core/book/cross.h"
 #include "core/work/harvest.h"
 #include "core/work/pollinate.h"
@@ -68,11 +67,20 @@ Result<work::Done> run_harvest(store::Book& book, Answers& answers) {
 } // namespace
 
 std::span<const Deed> cone_deeds() {
-  static const std::array deeds{
-      Deed{"pollinate", "Pollinate", can_take_pollen, pollinate_fields, nullptr, run_pollinate,
-           {caution::spines}},
-      Deed{"harvest", "Harvest", stands_on_plant, harvest_fields, nullptr, run_harvest,
-           {caution::poison, caution::powders}}};
+  static const std::array deeds{Deed{"pollinate",
+                                     "Pollinate",
+                                     can_take_pollen,
+                                     pollinate_fields,
+                                     nullptr,
+                                     run_pollinate,
+                                     {caution::spines}},
+                                Deed{"harvest",
+                                     "Harvest",
+                                     stands_on_plant,
+                                     harvest_fields,
+                                     nullptr,
+                                     run_harvest,
+                                     {caution::poison, caution::powders}}};
   return deeds;
 }
 

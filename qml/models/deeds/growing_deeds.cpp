@@ -2,7 +2,6 @@
 // Trays and pots: inspect, pot, pot on.
 #include "../wording.h"
 #include "common.h"
-
 #include "core/work/inspect.h"
 #include "core/work/pot.h"
 
@@ -49,8 +48,9 @@ std::vector<FieldSpec> pot_fields(const Subject& subject) {
       subject,
       {count_field("count", "Plants", count),
        choice_field("pot", "Pot", pots,
-                    step ? text(subject.registers().pot(step->pot).name)
-                         : pots.isEmpty() ? QString() : pots.last()),
+                    step             ? text(subject.registers().pot(step->pot).name)
+                    : pots.isEmpty() ? QString()
+                                     : pots.last()),
        choice_field("mix", "Mix", mix_names(subject),
                     step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")),
        choice_field("place", "Place", place_names(subject), place_now(subject))});
@@ -61,10 +61,9 @@ std::vector<Piece> pot_pieces(const Subject& subject, const Answers& answers) {
   return {{"potted", count, "act"}, {"left as they are", there - count, "quiet"}};
 }
 Result<work::Done> run_pot(store::Book& book, Answers& answers) {
-  const work::PotUp wanted{answers.subject().code,   std::nullopt,
-                           answers.count("count"),   answers.named("pot"),
-                           answers.chosen("mix"),    std::nullopt,
-                           answers.place("place"),   answers.noted()};
+  const work::PotUp wanted{answers.subject().code, std::nullopt,          answers.count("count"),
+                           answers.named("pot"),   answers.chosen("mix"), std::nullopt,
+                           answers.place("place"), answers.noted()};
   return answers.then([&] { return work::pot_up(book, wanted); });
 }
 
@@ -73,9 +72,19 @@ Result<work::Done> run_pot(store::Book& book, Answers& answers) {
 std::span<const Deed> growing_deeds() {
   static const std::array deeds{
       Deed{"inspect", "Inspect", is_tray, inspect_fields, nullptr, run_inspect, {}},
-      Deed{"pot", "Pot", has_seedlings, pot_fields, pot_pieces, run_pot,
+      Deed{"pot",
+           "Pot",
+           has_seedlings,
+           pot_fields,
+           pot_pieces,
+           run_pot,
            {caution::dust, caution::lifting}},
-      Deed{"pot on", "Pot on", is_pots, pot_fields, pot_pieces, run_pot,
+      Deed{"pot on",
+           "Pot on",
+           is_pots,
+           pot_fields,
+           pot_pieces,
+           run_pot,
            {caution::dust, caution::lifting}}};
   return deeds;
 }

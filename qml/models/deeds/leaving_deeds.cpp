@@ -2,7 +2,6 @@
 // Move, sell, plant out, recount, lose, discard.
 #include "../wording.h"
 #include "common.h"
-
 #include "core/work/leave.h"
 #include "core/work/recount.h"
 #include "core/work/relocate.h"
@@ -23,9 +22,8 @@ bool holds_something(const Subject& subject) {
 template <book::State end>
 bool can_go(const Subject& subject) {
   return holds_something(subject) &&
-         std::ranges::any_of(subject.lot()->on_hand, [](const auto& held) {
-           return book::leads_to(held.first, end);
-         });
+         std::ranges::any_of(subject.lot()->on_hand,
+                             [](const auto& held) { return book::leads_to(held.first, end); });
 }
 
 bool holds_plants(const Subject& subject) {
@@ -54,9 +52,9 @@ std::vector<FieldSpec> leave_fields(const Subject& subject) {
 
 std::vector<FieldSpec> sell_fields(const Subject& subject) {
   auto fields = leave_fields(subject);
-  fields.insert(fields.end() - 2, {words_field("buyer", "To"),
-                                   decimal_field("price", "For, all together", {},
-                                                 "may stay empty")});
+  fields.insert(fields.end() - 2,
+                {words_field("buyer", "To"),
+                 decimal_field("price", "For, all together", {}, "may stay empty")});
   return fields;
 }
 
@@ -72,19 +70,16 @@ std::vector<Piece> give_pieces(const Subject& subject, const Answers& answers) {
 
 template <WayOut way>
 Result<work::Done> run_leave(store::Book& book, Answers& answers) {
-  work::Leave wanted{answers.subject().code,
-                     way,
-                     answers.state("state"),
-                     answers.count("count"),
-                     answers.words("buyer"),
-                     answers.cents("price"),
+  work::Leave wanted{answers.subject().code, way,
+                     answers.state("state"), answers.count("count"),
+                     answers.words("buyer"), answers.cents("price"),
                      answers.noted()};
   return answers.then([&] { return work::leave(book, wanted); });
 }
 
 std::vector<FieldSpec> move_fields(const Subject& subject) {
-  return with_day_and_note(
-      subject, {choice_field("place", "To", place_names(subject), place_now(subject))});
+  return with_day_and_note(subject,
+                           {choice_field("place", "To", place_names(subject), place_now(subject))});
 }
 Result<work::Done> run_move(store::Book& book, Answers& answers) {
   const auto place = answers.place("place");
@@ -116,14 +111,35 @@ Result<work::Done> run_recount(store::Book& book, Answers& answers) {
 std::span<const Deed> leaving_deeds() {
   static const std::array deeds{
       Deed{"move", "Move", can_move, move_fields, nullptr, run_move, {caution::lifting}},
-      Deed{"sell", "Sell", can_go<book::State::sold>, sell_fields, give_pieces, run_leave<WayOut::sold>,
+      Deed{"sell",
+           "Sell",
+           can_go<book::State::sold>,
+           sell_fields,
+           give_pieces,
+           run_leave<WayOut::sold>,
            {caution::permit}},
-      Deed{"plant out", "Plant out", holds_plants, leave_fields, give_pieces,
-           run_leave<WayOut::planted_out>, {caution::lifting}},
+      Deed{"plant out",
+           "Plant out",
+           holds_plants,
+           leave_fields,
+           give_pieces,
+           run_leave<WayOut::planted_out>,
+           {caution::lifting}},
       Deed{"recount", "Recount", a_lot, recount_fields, recount_pieces, run_recount, {}},
-      Deed{"lose", "Died", can_go<book::State::dead>, leave_fields, lose_pieces, run_leave<WayOut::dead>, {}},
-      Deed{"discard", "Discard", can_go<book::State::discarded>, leave_fields, lose_pieces,
-           run_leave<WayOut::discarded>, {caution::poison}}};
+      Deed{"lose",
+           "Died",
+           can_go<book::State::dead>,
+           leave_fields,
+           lose_pieces,
+           run_leave<WayOut::dead>,
+           {}},
+      Deed{"discard",
+           "Discard",
+           can_go<book::State::discarded>,
+           leave_fields,
+           lose_pieces,
+           run_leave<WayOut::discarded>,
+           {caution::poison}}};
   return deeds;
 }
 

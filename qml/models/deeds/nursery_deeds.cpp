@@ -18,15 +18,15 @@ work::Done done(const std::string& what) {
 std::vector<FieldSpec> place_fields(const Subject& subject) {
   auto within = place_names(subject);
   within.prepend(QStringLiteral("none"));
-  return {words_field("name", "Name", {}, "such as Bench 3"),
-          choice_field("kind", "It is a", {"house", "bench", "bay"}, QStringLiteral("bench")),
-          choice_field("within", "in", within, QStringLiteral("none")),
-          decimal_field("length", "Length to stand on, mm", QStringLiteral("0")),
-          decimal_field("width", "Width, mm", QStringLiteral("0")),
-          choice_field("light", "Light", {"sun", "part shade", "shade"},
-                       QStringLiteral("part shade")),
-          count_field("walk", "Its turn when walking through",
-                      std::int64_t(subject.registers().places.size()) + 1)};
+  return {
+      words_field("name", "Name", {}, "such as Bench 3"),
+      choice_field("kind", "It is a", {"house", "bench", "bay"}, QStringLiteral("bench")),
+      choice_field("within", "in", within, QStringLiteral("none")),
+      decimal_field("length", "Length to stand on, mm", QStringLiteral("0")),
+      decimal_field("width", "Width, mm", QStringLiteral("0")),
+      choice_field("light", "Light", {"sun", "part shade", "shade"}, QStringLiteral("part shade")),
+      count_field("walk", "Its turn when walking through",
+                  std::int64_t(subject.registers().places.size()) + 1)};
 }
 
 Result<work::Done> run_place(store::Book& book, Answers& answers) {

@@ -2,7 +2,6 @@
 // What is done with a batch: clean, sort, open, store, sow.
 #include "../wording.h"
 #include "common.h"
-
 #include "core/work/clean.h"
 #include "core/work/keep.h"
 #include "core/work/sort.h"
@@ -49,8 +48,8 @@ std::vector<FieldSpec> sort_fields(const Subject& subject) {
   add_state_choice(subject, fields, "Sort those that are");
   if (!fields.empty() && subject.held(State::unsorted) > 0)
     fields.front().value = text(book::word(State::unsorted));
-  fields.push_back(choice_field("test", "Test", {"float", "shake", "eye", "x-ray"},
-                                QStringLiteral("float")));
+  fields.push_back(
+      choice_field("test", "Test", {"float", "shake", "eye", "x-ray"}, QStringLiteral("float")));
   fields.push_back(count_field("filled", "Filled (sank)", 0));
   fields.push_back(count_field("empty", "Empty (floated)", 0));
   return with_day_and_note(subject, fields);
@@ -95,16 +94,17 @@ Result<work::Done> run_open(store::Book& book, Answers& answers) {
 
 std::vector<FieldSpec> store_fields(const Subject& subject) {
   return with_day_and_note(
-      subject, {words_field("store", "Kept in", QStringLiteral("box of dry perlite")),
-                decimal_field("celsius", "at °C"),
-                words_field("from", "May be ready from", {}, "empty: what the book holds of the taxon"),
-                words_field("to", "or as late as")});
+      subject,
+      {words_field("store", "Kept in", QStringLiteral("box of dry perlite")),
+       decimal_field("celsius", "at °C"),
+       words_field("from", "May be ready from", {}, "empty: what the book holds of the taxon"),
+       words_field("to", "or as late as")});
 }
 Result<work::Done> run_store(store::Book& book, Answers& answers) {
-  const work::Keep wanted{answers.subject().code,     answers.named("store"),
-                          answers.decimal("celsius"), answers.some_day("from"),
-                          answers.some_day("to"),     std::nullopt,
-                          answers.noted()};
+  const work::Keep wanted{
+      answers.subject().code,   answers.named("store"), answers.decimal("celsius"),
+      answers.some_day("from"), answers.some_day("to"), std::nullopt,
+      answers.noted()};
   return answers.then([&] { return work::keep(book, wanted); });
 }
 
@@ -118,16 +118,19 @@ std::vector<FieldSpec> sow_fields(const Subject& subject) {
   const auto seeds = subject.held(state);
   const auto* step = next_step(subject);
   const auto& pots = subject.registers().pots;
-  const auto* pot = step ? &subject.registers().pot(step->pot) : pots.empty() ? nullptr : &pots.front();
+  const auto* pot = step           ? &subject.registers().pot(step->pot)
+                    : pots.empty() ? nullptr
+                                   : &pots.front();
   const auto cells = pot ? std::max(1, pot->cells) : 1;
   const auto places = place_names(subject);
   fields.push_back(count_field("seeds", "Seeds", seeds));
-  fields.push_back(count_field("trays", "in trays", std::max<std::int64_t>(1, (seeds + cells - 1) / cells)));
+  fields.push_back(
+      count_field("trays", "in trays", std::max<std::int64_t>(1, (seeds + cells - 1) / cells)));
   fields.push_back(choice_field("pot", "Kind of tray", pot_names(subject, Cells::several),
                                 pot ? text(pot->name) : QString()));
-  fields.push_back(choice_field("mix", "Mix", mix_names(subject),
-                                step ? text(subject.registers().mix(step->mix).name)
-                                     : QStringLiteral("none")));
+  fields.push_back(
+      choice_field("mix", "Mix", mix_names(subject),
+                   step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")));
   fields.push_back(choice_field("place", "Place", places, place_now(subject)));
   return with_day_and_note(subject, fields);
 }
@@ -136,14 +139,10 @@ std::vector<Piece> sow_pieces(const Subject& subject, const Answers& answers) {
   return {{"sown", seeds, "act"}, {"left in the batch", there(subject, answers) - seeds, "quiet"}};
 }
 Result<work::Done> run_sow(store::Book& book, Answers& answers) {
-  const work::Sow wanted{answers.subject().code,
-                         state_so_far(answers.subject(), answers),
-                         answers.count("seeds"),
-                         answers.whole("trays"),
-                         answers.named("pot"),
-                         answers.chosen("mix"),
-                         answers.place("place"),
-                         answers.noted()};
+  const work::Sow wanted{answers.subject().code, state_so_far(answers.subject(), answers),
+                         answers.count("seeds"), answers.whole("trays"),
+                         answers.named("pot"),   answers.chosen("mix"),
+                         answers.place("place"), answers.noted()};
   return answers.then([&] { return work::sow(book, wanted); });
 }
 
@@ -151,11 +150,15 @@ Result<work::Done> run_sow(store::Book& book, Answers& answers) {
 
 std::span<const Deed> seed_deeds() {
   static const std::array deeds{
-      Deed{"clean", "Clean", has_unsorted, clean_fields, clean_pieces, run_clean,
+      Deed{"clean",
+           "Clean",
+           has_unsorted,
+           clean_fields,
+           clean_pieces,
+           run_clean,
            {caution::poison, caution::drill}},
       Deed{"sort", "Sort", has_seed, sort_fields, sort_pieces, run_sort, {caution::poison}},
-      Deed{"sow", "Sow", has_seed, sow_fields, sow_pieces, run_sow,
-           {caution::dust, caution::heat}},
+      Deed{"sow", "Sow", has_seed, sow_fields, sow_pieces, run_sow, {caution::dust, caution::heat}},
       Deed{"open", "Open some", has_seed, open_fields, open_pieces, run_open, {caution::poison}},
       Deed{"store", "Store", has_seed, store_fields, nullptr, run_store, {}}};
   return deeds;
