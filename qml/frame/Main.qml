@@ -16,7 +16,8 @@ Window {
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
     function open(code: string, scanned: bool) {
-        side.settle();
+        if (!side.settle())
+            return;
         ready.finder.forget();
         window.deed = "";
         window.chosen = code;
@@ -27,7 +28,8 @@ Window {
         ready.focusField();
     }
     function go(page: string) {
-        side.settle();
+        if (!side.settle())
+            return;
         if (page !== "found")
             ready.finder.forget();
         window.page = page;
@@ -37,7 +39,8 @@ Window {
         window.inHand = false;
     }
     function label(code: string) {
-        side.settle();
+        if (!side.settle())
+            return;
         window.chosen = code;
         window.deed = "";
         window.inHand = false;

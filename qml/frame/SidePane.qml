@@ -19,9 +19,9 @@ Item {
     signal entered(string made)
     signal letter(string text)
 
-    /// Counts of a tray that were not entered yet go into the book.
-    function settle() {
-        inspect.settle();
+    /// Counts of a tray that were not entered yet go into the book; false where they are refused.
+    function settle(): bool {
+        return inspect.settle();
     }
 
     InspectPage {

@@ -16,9 +16,8 @@ void Picture::paint(QPainter* painter) {
     return;
   const auto size = QSizeF(image_.size()).scaled(boundingRect().size(), Qt::KeepAspectRatio);
   const auto dots = (size * painter->device()->devicePixelRatio()).toSize();
-  painter->drawImage(
-      QRectF(QPointF(0, 0), size),
-      image_.scaled(dots, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
+  painter->drawImage(QRectF(QPointF(0, 0), size),
+                     image_.scaled(dots, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
 }
 
 } // namespace coneline::window
