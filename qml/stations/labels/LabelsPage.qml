@@ -128,6 +128,15 @@ Item {
             width: parent.width
             says: qsTr("file for the labels")
             text: labels.usualPath()
+
+            // Beside the book, which may have been opened after this page was made.
+            Connections {
+                target: page
+
+                function onStationChanged() {
+                    path.text = labels.usualPath();
+                }
+            }
         }
         Say {
             objectName: "labelTold"
