@@ -82,9 +82,15 @@ Window {
         target: window.session
 
         function onChanged() {
-            // Later, so that the start page has done with its own work first.
-            Qt.callLater(window.leaveStart);
+            later.start();
         }
+    }
+    // Later, so that the start page has done with its own work first.
+    Timer {
+        id: later
+
+        interval: 0
+        onTriggered: window.leaveStart()
     }
     Shortcut {
         sequence: "Escape"

@@ -18,7 +18,7 @@ class LabelPrint : public QObject {
   Q_PROPERTY(QString station MEMBER station_ WRITE set_station NOTIFY asked)
   /// One thing whose label is wanted: it is chosen from the start, among those of its station.
   Q_PROPERTY(QString first MEMBER first_ NOTIFY asked)
-  Q_PROPERTY(QImage preview READ preview NOTIFY laidOut)
+  Q_PROPERTY(QVariant preview READ preview NOTIFY laidOut)
   Q_PROPERTY(coneline::window::Rows* rows READ rows CONSTANT)
   Q_PROPERTY(int chosen READ chosen NOTIFY chosenChanged)
   Q_PROPERTY(QStringList stocks READ stocks CONSTANT)
@@ -48,7 +48,7 @@ class LabelPrint : public QObject {
   [[nodiscard]] QString stock() const { return QString::fromStdString(stock_.name); }
   void set_stock(const QString& name);
   [[nodiscard]] static QStringList printers();
-  [[nodiscard]] QImage preview() const { return preview_; } ///< of the first page
+  [[nodiscard]] QVariant preview() const { return preview_; } ///< of the first page
   [[nodiscard]] QString told() const { return told_; }
   [[nodiscard]] QString fault() const { return fault_; }
 

@@ -5,8 +5,8 @@
 
 namespace coneline::window {
 
-void Picture::set_image(const QImage& image) {
-  image_ = image;
+void Picture::set_image(const QVariant& image) {
+  image_ = image.value<QImage>();
   emit imageChanged();
   update();
 }

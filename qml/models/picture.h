@@ -11,11 +11,12 @@ namespace coneline::window {
 class Picture : public QQuickPaintedItem {
   Q_OBJECT
   QML_ELEMENT
-  Q_PROPERTY(QImage image MEMBER image_ WRITE set_image NOTIFY imageChanged)
+  Q_PROPERTY(QVariant image READ image WRITE set_image NOTIFY imageChanged)
 
  public:
   explicit Picture(QQuickItem* parent = nullptr) : QQuickPaintedItem(parent) {}
-  void set_image(const QImage& image);
+  [[nodiscard]] QVariant image() const { return image_; }
+  void set_image(const QVariant& image); ///< a QImage
   void paint(QPainter* painter) override;
 
  signals:

@@ -17,7 +17,7 @@ T.ItemDelegate {
     focusPolicy: Qt.TabFocus
     implicitHeight: Math.max(56, lines.implicitHeight + 16)
     Accessible.role: Accessible.ListItem
-    Accessible.name: [code, what, place, due === "" ? "" : qsTr("due: %1").arg(due)].join(", ")
+    Accessible.name: code + ", " + what + ", " + place + (due === "" ? "" : ", " + qsTr("due: %1").arg(due))
     Keys.onReturnPressed: row.clicked()
     Keys.onEnterPressed: row.clicked()
 

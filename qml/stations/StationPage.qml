@@ -38,7 +38,7 @@ Item {
         Say {
             x: 16
             anchors.verticalCenter: parent.verticalCenter
-            text: page.station === "" ? "" : page.station[0].toUpperCase() + page.station.substring(1)
+            text: page.station.charAt(0).toUpperCase() + page.station.substring(1)
             font.pixelSize: Look.title
             Accessible.role: Accessible.Heading
         }

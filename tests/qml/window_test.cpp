@@ -77,6 +77,24 @@ TEST(Window, TakesTheLastEntryBack) {
   EXPECT_FALSE(shown.session().undoable());
 }
 
+TEST(Window, TakesAnEntryBackFromTheHistory) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  const auto sown = held(shown, tray, book::State::sown);
+  shown.scan(text_of(tray));
+  shown.tap("roots-more");
+  shown.tap("enterLook");
+  ASSERT_EQ(held(shown, tray, book::State::sown), sown - 1);
+  shown.press(Qt::Key_Escape);
+  auto* back = shown.find("takeBack-0");
+  ASSERT_NE(back, nullptr);
+  QMetaObject::invokeMethod(back, "clicked"); // it asks first, in place
+  EXPECT_EQ(held(shown, tray, book::State::sown), sown - 1);
+  QMetaObject::invokeMethod(back, "clicked");
+  shown.settle();
+  EXPECT_EQ(held(shown, tray, book::State::sown), sown);
+}
+
 TEST(Window, PrintsLabelsOfASelectionAsPdf) {
   ShownWindow shown(With::demo_season, wide);
   shown.set("page", "trays");

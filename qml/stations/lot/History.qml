@@ -4,31 +4,32 @@ import QtQuick
 import ConelineWindow
 
 Column {
-    id: history
+    id: past
 
     required property Rows history
     property int asked: -1
     signal reversed(int entry)
 
-    visible: history.count > 0
+    visible: past.history.count > 0
 
     Heading {
         text: qsTr("History")
     }
     Repeater {
-        model: history.history
+        model: past.history
 
         Item {
             id: entry
 
+            required property int index
             required property int entry
             required property string day
             required property string told
             required property string note
             required property bool reversible
-            readonly property bool asking: history.asked === entry.entry
+            readonly property bool asking: past.asked === entry.entry
 
-            width: history.width
+            width: past.width
             height: Math.max(56, words.height + 16)
 
             Rectangle {
@@ -75,17 +76,19 @@ Column {
                     visible: entry.asking
                     text: qsTr("keep it")
                     weight: "quiet"
-                    onClicked: history.asked = -1
+                    onClicked: past.asked = -1
                 }
                 Press {
+                    objectName: "takeBack-" + entry.index
                     visible: entry.reversible
                     text: entry.asking ? qsTr("take it back now") : qsTr("take back")
                     weight: entry.asking ? "act" : "quiet"
                     Accessible.name: qsTr("Take back: %1").arg(entry.told)
                     onClicked: {
-                        if (entry.asking)
-                            history.reversed(entry.entry);
-                        history.asked = entry.asking ? -1 : entry.entry;
+                        const sure = entry.asking;
+                        past.asked = sure ? -1 : entry.entry;
+                        if (sure)
+                            past.reversed(entry.entry); // this row is made anew
                     }
                 }
             }

@@ -89,7 +89,7 @@ Item {
             }
             Deeds {
                 width: parent.width
-                deeds: sheet.there ? sheet.deeds.concat(["labels"]) : []
+                deeds: sheet.deeds
                 onWanted: verb => page.wanted(verb)
             }
             LineBack {

@@ -73,7 +73,7 @@ Flickable {
                 "high": page.results.comingHigh,
                 "word": qsTr("where it may end")
             } : null
-            saying: page.results.sentences.join(". ")
+            saying: page.results.told
         }
         Heading {
             text: qsTr("Its trays")

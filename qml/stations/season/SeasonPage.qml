@@ -80,7 +80,7 @@ Flickable {
                     across: Math.max(1, plan.months.length - 1)
                     unit: qsTr("square metres")
                     marks: page.marks
-                    saying: plan.fits.join(" ")
+                    saying: qsTr("Square metres needed by month, and what there is; the sentences above say where it does not fit.")
                 }
             }
             Column {
