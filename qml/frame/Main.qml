@@ -143,7 +143,7 @@ Window {
 
                 visible: !whole.visible
                 width: window.tall ? parent.width : Math.round(parent.width * 0.4)
-                height: !window.tall || !side.busy ? parent.height : Math.round(parent.height * 0.34)
+                height: !window.tall ? parent.height : side.busy ? Math.round(parent.height * 0.34) : side.offers ? parent.height - 216 : parent.height
                 session: window.session
                 page: window.page
                 chosen: window.chosen
@@ -166,7 +166,7 @@ Window {
             SidePane {
                 id: side
 
-                visible: list.visible && (!window.tall || busy)
+                visible: list.visible && (!window.tall || busy || offers)
                 x: window.tall ? 0 : list.width + 1
                 y: window.tall ? list.height + 1 : 0
                 width: parent.width - x

@@ -12,6 +12,7 @@ Item {
     property string deed: ""
     property bool inHand: false
     property bool labelling: false
+    readonly property bool offers: nothing.offers
     readonly property bool busy: chosen !== "" || deed !== "" || labelling
     signal wanted(string verb)
     signal opened(string code)
@@ -61,6 +62,8 @@ Item {
         onClosed: side.closed()
     }
     NothingChosen {
+        id: nothing
+
         anchors.fill: parent
         anchors.margins: 24
         visible: !side.busy
