@@ -3,6 +3,8 @@
 
 #include "core/work/find_code.h"
 
+#include <fmt/format.h>
+
 namespace coneline::commands {
 
 void BookOption::add_to(CLI::App& command) {

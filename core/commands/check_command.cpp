@@ -3,6 +3,8 @@
 #include "core/commands/commands.h"
 #include "core/store/proof.h"
 
+#include <fmt/format.h>
+
 #include <memory>
 
 namespace coneline::commands {

@@ -11,6 +11,8 @@
 #include "core/work/relocate.h"
 #include "core/work/reverse.h"
 
+#include <fmt/format.h>
+
 namespace coneline::commands {
 
 namespace {

@@ -7,6 +7,8 @@
 #include "core/work/overview.h"
 #include "core/work/tell.h"
 
+#include <fmt/format.h>
+
 #include <memory>
 
 namespace coneline::commands {

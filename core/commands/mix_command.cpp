@@ -6,6 +6,8 @@
 #include "core/commands/table.h"
 #include "core/plan/mix.h"
 
+#include <fmt/format.h>
+
 namespace coneline::commands {
 
 namespace {

@@ -3,6 +3,8 @@
 #include "core/commands/number_options.h"
 #include "core/stats/opening.h"
 
+#include <fmt/format.h>
+
 namespace coneline::commands {
 
 namespace {

@@ -6,6 +6,8 @@
 #include "core/commands/commands.h"
 #include "core/commands/first_fault.h"
 
+#include <fmt/format.h>
+
 #include <memory>
 #include <random>
 

@@ -4,6 +4,8 @@
 #include "core/commands/table.h"
 #include "core/stats/sorting.h"
 
+#include <fmt/format.h>
+
 namespace coneline::commands {
 
 namespace {

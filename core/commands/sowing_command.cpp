@@ -4,6 +4,8 @@
 #include "core/commands/number_options.h"
 #include "core/stats/assured.h"
 
+#include <fmt/format.h>
+
 namespace coneline::commands {
 
 namespace {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/field_reader.h"
 
+#include <fmt/format.h>
+
 namespace coneline::exchange {
 
 std::string shortened(std::string_view value) {

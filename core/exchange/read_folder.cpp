@@ -6,6 +6,8 @@
 #include "core/exchange/fields.h"
 #include "core/exchange/folder.h"
 
+#include <fmt/format.h>
+
 #include <map>
 
 namespace coneline::exchange {

@@ -3,6 +3,8 @@
 
 #include "core/stats/probability.h"
 
+#include <fmt/format.h>
+
 #include <cmath>
 
 namespace coneline::plan {

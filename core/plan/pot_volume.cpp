@@ -3,6 +3,8 @@
 
 #include "core/base/number.h"
 
+#include <fmt/format.h>
+
 #include <numbers>
 
 namespace coneline::plan {

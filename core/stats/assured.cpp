@@ -6,6 +6,7 @@
 #include "core/stats/probability.h"
 
 #include <boost/math/special_functions/beta.hpp>
+#include <fmt/format.h>
 
 #include <cmath>
 

@@ -7,6 +7,7 @@
 #include <boost/math/constants/constants.hpp>
 #include <boost/math/special_functions/gamma.hpp>
 #include <boost/math/special_functions/log1p.hpp>
+#include <fmt/format.h>
 
 #include <cmath>
 

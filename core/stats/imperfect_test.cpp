@@ -4,6 +4,8 @@
 #include "core/base/number.h"
 #include "core/stats/probability.h"
 
+#include <fmt/format.h>
+
 #include <cmath>
 
 namespace coneline::stats {

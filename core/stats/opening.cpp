@@ -4,6 +4,8 @@
 #include "core/stats/hypergeometric.h"
 #include "core/stats/probability.h"
 
+#include <fmt/format.h>
+
 namespace coneline::stats {
 
 Result<std::int64_t> seeds_to_open(std::int64_t seeds, std::int64_t filled, double assurance) {

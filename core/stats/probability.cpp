@@ -3,6 +3,8 @@
 
 #include "core/base/number.h"
 
+#include <fmt/format.h>
+
 namespace coneline::stats {
 
 Result<double> inside_0_and_1(double value, std::string_view name) {

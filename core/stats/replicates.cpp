@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/replicates.h"
 
+#include <fmt/format.h>
+
 #include <numeric>
 
 namespace coneline::stats {

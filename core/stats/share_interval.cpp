@@ -7,6 +7,7 @@
 #include <boost/math/distributions/binomial.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
+#include <fmt/format.h>
 
 #include <cmath>
 

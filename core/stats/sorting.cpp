@@ -3,6 +3,8 @@
 
 #include "core/stats/batch_interval.h"
 
+#include <fmt/format.h>
+
 namespace coneline::stats {
 
 namespace {
