@@ -16,7 +16,8 @@ Window {
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
     function open(code: string, scanned: bool) {
-        inspect.settle();
+        if (!side.settle())
+            return;
         ready.finder.forget();
         window.deed = "";
         window.chosen = code;
@@ -27,7 +28,8 @@ Window {
         ready.focusField();
     }
     function go(page: string) {
-        inspect.settle();
+        if (!side.settle())
+            return;
         if (page !== "found")
             ready.finder.forget();
         window.page = page;
@@ -37,7 +39,8 @@ Window {
         window.inHand = false;
     }
     function label(code: string) {
-        inspect.settle();
+        if (!side.settle())
+            return;
         window.chosen = code;
         window.deed = "";
         window.inHand = false;
@@ -140,7 +143,7 @@ Window {
 
                 visible: !whole.visible
                 width: window.tall ? parent.width : Math.round(parent.width * 0.4)
-                height: !window.tall || !side.busy ? parent.height : Math.round(parent.height * 0.34)
+                height: !window.tall ? parent.height : side.busy ? Math.round(parent.height * 0.34) : side.offers ? parent.height - 216 : parent.height
                 session: window.session
                 page: window.page
                 chosen: window.chosen
@@ -160,96 +163,39 @@ Window {
                     height: window.tall ? 1 : parent.height
                 }
             }
-            Item {
+            SidePane {
                 id: side
 
-                readonly property bool busy: window.chosen !== "" || window.deed !== "" || window.labelling
-
-                visible: list.visible && (!window.tall || busy)
+                visible: list.visible && (!window.tall || busy || offers)
                 x: window.tall ? 0 : list.width + 1
                 y: window.tall ? list.height + 1 : 0
                 width: parent.width - x
                 height: parent.height - y
-
-                InspectPage {
-                    id: inspect
-
-                    anchors.fill: parent
-                    visible: window.inHand && window.chosen !== ""
-                    session: window.session
-                    tray: visible ? window.chosen : ""
-                    onClosed: window.inHand = false
-                    onEntered: ready.focusField()
-                    onLetter: text => ready.take(text)
+                session: window.session
+                page: window.page
+                chosen: window.chosen
+                deed: window.deed
+                inHand: window.inHand
+                labelling: window.labelling
+                onWanted: verb => verb === "labels" ? window.label(window.chosen) : window.begin(verb)
+                onOpened: code => window.open(code, false)
+                onClosed: window.back()
+                onEntered: made => {
+                    window.deed = "";
+                    if (made !== "" && window.chosen === "")
+                        window.chosen = made;
+                    ready.focusField();
                 }
-                DeedPage {
-                    anchors.fill: parent
-                    visible: window.deed !== "" && !inspect.visible && !window.labelling
-                    session: window.session
-                    code: window.chosen
-                    deed: visible ? window.deed : ""
-                    onClosed: window.deed = ""
-                    onEntered: made => {
-                        window.deed = "";
-                        if (made !== "" && window.chosen === "")
-                            window.chosen = made;
-                        ready.focusField();
-                    }
-                }
-                LotPage {
-                    anchors.fill: parent
-                    visible: window.deed === "" && !inspect.visible && !window.labelling && window.chosen !== ""
-                    session: window.session
-                    code: window.chosen
-                    onWanted: verb => verb === "labels" ? window.label(window.chosen) : window.begin(verb)
-                    onOpened: code => window.open(code, false)
-                }
-                LabelsPage {
-                    anchors.fill: parent
-                    visible: window.labelling
-                    session: window.session
-                    station: visible ? window.page : ""
-                    first: visible ? window.chosen : ""
-                    onClosed: window.labelling = false
-                }
-                NothingChosen {
-                    anchors.fill: parent
-                    anchors.margins: 24
-                    visible: !side.busy
-                    page: window.page
-                    onWanted: deed => window.deed = deed
-                }
+                onLetter: text => ready.take(text)
             }
-            Loader {
+            WholePage {
                 id: whole
 
                 anchors.fill: parent
-                visible: window.page === "results" || window.page === "season" || window.page === "start"
-                active: visible
-                sourceComponent: window.page === "results" ? results : window.page === "season" ? season : start
-            }
-            Component {
-                id: results
-
-                ResultsPage {
-                    session: window.session
-                    tall: window.tall
-                }
-            }
-            Component {
-                id: season
-
-                SeasonPage {
-                    session: window.session
-                }
-            }
-            Component {
-                id: start
-
-                StartPage {
-                    session: window.session
-                    onEntered: made => window.open(made, false)
-                }
+                session: window.session
+                page: window.page
+                tall: window.tall
+                onEntered: made => window.open(made, false)
             }
         }
         ReadyBar {

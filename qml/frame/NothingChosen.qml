@@ -14,6 +14,7 @@ Item {
             "trays": [["new pot", qsTr("New kind of tray")], ["new mix", qsTr("New mix")]],
             "pots": [["new pot", qsTr("New kind of pot")], ["new place", qsTr("New place")], ["new mix", qsTr("New mix")]]
         })
+    readonly property bool offers: begun[page] !== undefined
     signal wanted(string deed)
 
     Column {

@@ -74,6 +74,8 @@ void LabelPrint::read() {
     for (const auto& thing : listed(session_->standing(), station, false))
       if (!thing.ended)
         listed_.emplace_back(thing.code, thing.group + QStringLiteral(" · ") + thing.what);
+  if (first)
+    std::ranges::stable_partition(listed_, [&](const auto& one) { return one.first == *first; });
   say({}, {});
   show();
 }

@@ -15,8 +15,9 @@ void Picture::paint(QPainter* painter) {
   if (image_.isNull())
     return;
   const auto size = QSizeF(image_.size()).scaled(boundingRect().size(), Qt::KeepAspectRatio);
-  painter->setRenderHint(QPainter::SmoothPixmapTransform);
-  painter->drawImage(QRectF(QPointF(0, 0), size), image_);
+  const auto dots = (size * painter->device()->devicePixelRatio()).toSize();
+  painter->drawImage(QRectF(QPointF(0, 0), size),
+                     image_.scaled(dots, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
 }
 
 } // namespace coneline::window

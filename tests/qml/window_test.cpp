@@ -54,6 +54,19 @@ TEST(Window, TakesTheNextScanWhereverTheKeyboardIs) {
   EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
 }
 
+TEST(Window, KeepsCountsThatAreRefusedInSight) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  const auto sown = held(shown, tray, book::State::sown);
+  shown.scan(text_of(tray));
+  QMetaObject::invokeMethod(shown.find("dead"), "counted", Q_ARG(int, 100000));
+  shown.scan(text_of(shown.lot_with(Kind::batch, book::State::judged_filled).lot.code));
+  EXPECT_EQ(shown.get("chosen").toString(), text_of(tray));
+  EXPECT_EQ(held(shown, tray, book::State::sown), sown);
+  ASSERT_NE(shown.find("inspectFault"), nullptr);
+  EXPECT_FALSE(shown.find("inspectFault")->property("text").toString().isEmpty());
+}
+
 TEST(Window, NothingNewIsOneTap) {
   ShownWindow shown(With::demo_season, wide);
   const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;

@@ -17,6 +17,7 @@ Item {
         session: page.session
         station: page.station
         first: page.first
+        onAsked: path.text = usualPath()
     }
     Column {
         id: head
@@ -127,16 +128,6 @@ Item {
             objectName: "labelPath"
             width: parent.width
             says: qsTr("file for the labels")
-            text: labels.usualPath()
-
-            // Beside the book, which may have been opened after this page was made.
-            Connections {
-                target: page
-
-                function onStationChanged() {
-                    path.text = labels.usualPath();
-                }
-            }
         }
         Say {
             objectName: "labelTold"

@@ -13,10 +13,10 @@ Item {
     signal entered
     signal letter(string text)
 
-    /// Counts that were not entered yet are entered before the next tray takes their place.
-    function settle() {
-        if (page.visible && look.counted)
-            look.record();
+    /// Counts that were not entered yet are entered before the next tray takes their place. False
+    /// where they are refused; then they stay to be put right.
+    function settle(): bool {
+        return !page.visible || !look.counted || look.record();
     }
 
     Inspection {
@@ -73,7 +73,7 @@ Item {
 
         anchors.top: head.bottom
         anchors.topMargin: 16
-        anchors.bottom: fault.top
+        anchors.bottom: foot.top
         anchors.bottomMargin: 8
         x: 24
         width: parent.width - 48
@@ -108,42 +108,43 @@ Item {
             onLetter: text => page.letter(text)
         }
     }
-    Say {
-        id: fault
-
-        x: 24
-        width: parent.width - 48
-        anchors.bottom: foot.top
-        anchors.bottomMargin: text === "" ? 0 : 8
-        text: look.fault
-        height: text === "" ? 0 : implicitHeight
-        color: Look.lost
-        Accessible.role: Accessible.AlertMessage
-    }
-    Row {
+    Column {
         id: foot
 
         x: 24
         width: parent.width - 48
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 16
-        spacing: 16
+        spacing: 8
 
-        Press {
-            objectName: "enterLook"
-            width: Math.round(parent.width * 0.55)
-            implicitHeight: 64
-            weight: "act"
-            text: look.counted ? qsTr("Enter it") : qsTr("Nothing new")
-            onClicked: if (look.record())
-                page.entered()
+        Say {
+            objectName: "inspectFault"
+            width: parent.width
+            visible: text !== ""
+            text: look.fault
+            color: Look.lost
+            Accessible.role: Accessible.AlertMessage
         }
-        Press {
-            width: parent.width - x
-            implicitHeight: 64
-            text: qsTr("Line and history")
-            weight: "quiet"
-            onClicked: page.closed()
+        Row {
+            width: parent.width
+            spacing: 16
+
+            Press {
+                objectName: "enterLook"
+                width: Math.round(parent.width * 0.55)
+                implicitHeight: 64
+                weight: "act"
+                text: look.counted ? qsTr("Enter it") : qsTr("Nothing new")
+                onClicked: if (look.record())
+                    page.entered()
+            }
+            Press {
+                width: parent.width - x
+                implicitHeight: 64
+                text: qsTr("Line and history")
+                weight: "quiet"
+                onClicked: page.closed()
+            }
         }
     }
 }

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The pages that take all the room below the line.
+import QtQuick
+import ConelineWindow
+
+Loader {
+    id: whole
+
+    required property Session session
+    property string page: ""
+    property bool tall: false
+    signal entered(string made)
+
+    visible: page === "results" || page === "season" || page === "start"
+    active: visible
+    sourceComponent: page === "results" ? results : page === "season" ? season : start
+
+    Component {
+        id: results
+
+        ResultsPage {
+            session: whole.session
+            tall: whole.tall
+        }
+    }
+    Component {
+        id: season
+
+        SeasonPage {
+            session: whole.session
+        }
+    }
+    Component {
+        id: start
+
+        StartPage {
+            session: whole.session
+            onEntered: made => whole.entered(made)
+        }
+    }
+}
