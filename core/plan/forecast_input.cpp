@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/forecast_input.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <numeric>
+#include <set>
+
+namespace coneline::plan {
+
+namespace {
+
+Result<void> mixes_end(const book::Registers& registers) {
+  std::set<std::string> under_way;
+  const std::function<Result<void>(const book::Mix&)> follow =
+      [&](const book::Mix& mix) -> Result<void> {
+    if (!under_way.insert(mix.name).second)
+      return refuse(book_fault(fmt::format("the mix '{}' contains itself", mix.name),
+                               "Take it out of its own parts, or rename the part."));
+    for (const auto& part : mix.parts)
+      if (const auto* inner = book::named(registers.mixes, part.name))
+        if (auto ends = follow(*inner); !ends)
+          return ends;
+    under_way.erase(mix.name);
+    return {};
+  };
+  for (const auto& mix : registers.mixes) {
+    if (auto ends = follow(mix); !ends)
+      return ends;
+    const double sum =
+        std::accumulate(mix.parts.begin(), mix.parts.end(), 0.0,
+                        [](double all, const book::MixPart& part) { return all + part.share; });
+    if (!(sum > 0) || !std::isfinite(sum))
+      return refuse(book_fault(fmt::format("the parts of the mix '{}' sum to nothing", mix.name),
+                               "Give at least one part a share above 0."));
+    if (!(mix.shrink >= 0 && mix.shrink < 1) || !(mix.loss >= 0))
+      return refuse(book_fault(
+          fmt::format("the mix '{}' shrinks by {} and loses {}", mix.name, mix.shrink, mix.loss),
+          "A shrink is from 0 to below 1, a loss 0 or more."));
+  }
+  return {};
+}
+
+Result<void> routes_end(const book::Registers& registers) {
+  constexpr double longest = 1200;
+  for (const auto& route : registers.routes) {
+    const auto& taxon = registers.taxon(route.taxon).name;
+    if (route.steps.empty())
+      return refuse(book_fault(fmt::format("the route of '{}' has no steps", taxon),
+                               "Enter at least the tray; after the last step a plant is ready."));
+    for (std::size_t step = 0; step < route.steps.size(); ++step) {
+      const auto& here = route.steps[step];
+      if (!(here.months.low >= 0 && here.months.low <= here.months.high &&
+            here.months.high <= longest))
+        return refuse(book_fault(
+            fmt::format("step {} of the route of '{}' lasts {} to {} months: it has no end",
+                        step + 1, taxon, here.months.low, here.months.high),
+            "Give months from low to high, at most 1200."));
+      if (!(here.survival > 0 && here.survival <= 1))
+        return refuse(book_fault(fmt::format("step {} of the route of '{}' is survived by {}",
+                                             step + 1, taxon, here.survival),
+                                 "Give a share above 0, at most 1."));
+    }
+  }
+  return {};
+}
+
+Result<void> assumptions_hold(const Assumptions& assumed) {
+  if (std::ranges::none_of(assumed.potting, [](bool potted) { return potted; }))
+    return refuse(usage_fault("no month of the year is a potting month",
+                              "Name at least one month in which you pot."));
+  for (const double weight :
+       {assumed.survival_weight, assumed.season_weight, assumed.germination_weight})
+    if (!(weight > 0))
+      return refuse(usage_fault(fmt::format("a weight of {} cannot be", weight),
+                                "A weight is a number of plants above 0."));
+  if (assumed.sold_after && (*assumed.sold_after < 0 || *assumed.sold_after > 1200))
+    return refuse(usage_fault(fmt::format("sold after {} months", *assumed.sold_after),
+                              "Give 0 to 1200 months, or leave it out."));
+  if (!(assumed.settling >= 0 && assumed.settling < 1))
+    return refuse(usage_fault(fmt::format("a settling of {}", assumed.settling),
+                              "Give a share from 0 to below 1."));
+  if (!(assumed.wet_kilograms_a_litre > 0 && assumed.wet_kilograms_a_litre < 10))
+    return refuse(
+        usage_fault(fmt::format("{} kg for a litre of wet mix", assumed.wet_kilograms_a_litre),
+                    "Weigh a watered pot and divide by its litres; it is above 0 and below 10."));
+  return {};
+}
+
+Result<void> draws_are_chances(const CrossSprouting& cross) {
+  const auto months = static_cast<std::size_t>(std::max(cross.months, 0));
+  for (const auto& draw : cross.draws) {
+    if (draw.size() != cross.trays.size() * months)
+      return refuse(program_fault("a draw of germination does not cover its trays"));
+    for (std::size_t tray = 0; tray < cross.trays.size(); ++tray) {
+      const auto* from = draw.data() + tray * months;
+      const bool below = std::any_of(from, from + months, [](double p) { return !(p >= 0); });
+      if (below || std::accumulate(from, from + months, 0.0) > 1 + 1e-9)
+        return refuse(program_fault("a draw of germination is no probability"));
+    }
+  }
+  return {};
+}
+
+} // namespace
+
+StepHistory equivalent(std::int64_t alive, std::int64_t died, double season_weight) {
+  const auto plants = static_cast<double>(alive + died);
+  if (plants <= 0)
+    return {};
+  const double each =
+      std::isfinite(season_weight) ? 1 / (1 + (plants - 1) / (season_weight + 1)) : 1;
+  return {static_cast<double>(alive) * each, static_cast<double>(died) * each};
+}
+
+Result<void> can_be_planned(const ForecastInput& input) {
+  const auto months = input.standing.months;
+  if (months < 1 || months > 120)
+    return refuse(
+        usage_fault(fmt::format("a forecast of {} months", months), "Ask for 1 to 120 months."));
+  if (auto hold = assumptions_hold(input.assumed); !hold)
+    return hold;
+  if (auto end = routes_end(input.standing.registers); !end)
+    return end;
+  if (auto end = mixes_end(input.standing.registers); !end)
+    return end;
+  for (const auto& cross : input.sprouting)
+    if (auto are = draws_are_chances(cross); !are)
+      return are;
+  return {};
+}
+
+} // namespace coneline::plan

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// What a forecast starts from: what stands, what is assumed, and what is known of germination and
+// survival. Months are counted from the one of `standing.today`, which is month 0.
+//
+// The rules, in which a forecast differs from the plan of needs:
+//   - the months in a step are drawn evenly over the route's range, once for all plants that are in
+//     a lot together; what should have been moved is moved now. A move is made in the first month,
+//     from the one it is due in, in which the grower pots; leaving the last step needs no potting;
+//   - a later step is entered in the middle of a month;
+//   - the share that survives a step is drawn once a taxon, step and season (the calendar year in
+//     which the step is left), the plants then die or live each for itself;
+//   - seed comes up as one draw of its cross says, for all trays of the cross together. What comes
+//     up before its tray is potted waits for that day, what comes up later is potted in the first
+//     potting month;
+//   - a tray takes its bench room until it is potted and nothing more can come up in it;
+//   - ready plants stand until they are sold or planted out, so many months later as is assumed.
+
+#include "core/plan/needs.h"
+
+#include <array>
+#include <limits>
+#include <map>
+#include <optional>
+
+namespace coneline::plan {
+
+/// What the grower assumes; none of it is the program's to know. Values without a source are common
+/// practice and meant to be changed.
+struct Assumptions {
+  std::array<bool, 12> potting{true, true, true, true, true, true,
+                               true, true, true, true, true, true}; ///< January first
+  /// The plants that the route's survival is worth when the book's own history is set against it.
+  /// Infinite: the route's share is the truth.
+  double survival_weight = 20;
+  /// How alike seasons are: a season's share is that of so many plants around the long-run one.
+  /// Infinite: all seasons are the same.
+  double season_weight = 60;
+  /// The seeds that the route's germination is worth when set against a cross's own counts.
+  double germination_weight = 10;
+  std::optional<int> sold_after;      ///< months a ready plant stands; without it it stays
+  double settling = 0;                ///< share of the mix that settles in the pot and is filled up
+  double wet_kilograms_a_litre = 0.9; ///< of a filled pot, watered
+};
+
+/// For one cross: equally likely ways in which its seed may still come up. A draw holds for every
+/// tray of the cross the chance that a seed waiting today comes up in each month, month by month;
+/// the rest of 1 is the chance that it comes up later or never.
+struct CrossSprouting {
+  std::vector<Code> trays;
+  int months = 0; ///< months listed for each tray; nothing comes up after them
+  std::vector<std::vector<double>> draws; ///< each of trays × months values, tray after tray
+};
+
+/// What became of the plants of one taxon and step that have left it: equivalent plants, those of a
+/// season counted less the more they shared their season's luck.
+struct StepHistory {
+  double alive = 0;
+  double died = 0;
+};
+
+/// A taxon's step; the tray is step 0.
+using StepOf = std::pair<book::TaxonId, std::size_t>;
+
+struct ForecastInput {
+  NeedsInput standing;
+  Assumptions assumed;
+  std::vector<CrossSprouting> sprouting;
+  std::map<StepOf, StepHistory> history;
+  std::map<Code, book::PlaceId> places; ///< where lots stand today
+};
+
+/// Plants of a season are worth n / (1 + (n - 1) / (season_weight + 1)) independent ones: the
+/// beta-binomial's variance. 20 plants at 60 are worth 15.25.
+StepHistory equivalent(std::int64_t alive, std::int64_t died, double season_weight);
+
+/// Refuses what no plan can be made from, and says what to change: fewer than 1 or more than 120
+/// months, a route without steps or with a step that never ends, a year without a potting month, a
+/// mix that is its own part by any way or whose parts come to nothing, shares and weights out of
+/// their range, draws that are no probabilities.
+Result<void> can_be_planned(const ForecastInput& input);
+
+} // namespace coneline::plan
