@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// forecast: what the months to come may bring, and what one number is made of.
+#include "core/commands/commands.h"
+#include "core/commands/forecast_options.h"
+#include "core/commands/table.h"
+#include "core/plan/fit.h"
+#include "core/plan/forecast_expected.h"
+#include "core/report/forecast_report.h"
+#include "core/report/whole_file.h"
+
+#include <fmt/format.h>
+
+namespace coneline::commands {
+
+namespace {
+
+struct Asked {
+  ForecastOptions plan;
+  std::string csv;
+  std::string what;
+  std::string name;
+  std::string month;
+};
+
+std::string month_of(Date month) {
+  return month.iso().substr(0, 7);
+}
+
+int decimals_of(plan::Shown shown) {
+  switch (shown) {
+  case plan::Shown::into:
+  case plan::Shown::standing:
+  case plan::Shown::ready:
+    return 0;
+  case plan::Shown::square_metres:
+  case plan::Shown::place_metres:
+  case plan::Shown::unplaced_metres:
+    return 2;
+  case plan::Shown::mix:
+  case plan::Shown::part:
+  case plan::Shown::load:
+  case plan::Shown::place_load:
+    return 1;
+  }
+  return 1;
+}
+
+/// Months down, one column a series: low - middle - high.
+std::string ranges_text(const plan::Forecast& forecast, plan::Shown shown,
+                        const std::string& title) {
+  std::vector<std::size_t> columns;
+  std::vector<std::string> header{"month"};
+  for (std::size_t at = 0; at < forecast.series().size(); ++at)
+    if (forecast.series()[at].shown == shown) {
+      columns.push_back(at);
+      header.push_back(forecast.series()[at].name);
+    }
+  if (columns.empty())
+    return "";
+  Table table(header);
+  const int decimals = decimals_of(shown);
+  for (std::size_t month = 0; month < forecast.months().size(); ++month) {
+    std::vector<std::string> cells{month_of(forecast.months()[month])};
+    for (const auto at : columns) {
+      const auto range = forecast.range(at, month);
+      cells.push_back(range.high <= 0
+                          ? "-"
+                          : fmt::format("{:.{}f} - {:.{}f} - {:.{}f}", range.low, decimals,
+                                        range.middle, decimals, range.high, decimals));
+    }
+    table.row(std::move(cells));
+  }
+  return fmt::format("\n{} (10 - 50 - 90 %)\n{}", title, table.text());
+}
+
+std::string ready_text(const plan::Forecast& forecast) {
+  Table table({"year", "cross", "10 - 50 - 90 %"});
+  bool some = false;
+  const auto months = forecast.months().size();
+  for (std::size_t first = 0; first < months; first += 12)
+    for (std::size_t at = 0; at < forecast.series().size(); ++at) {
+      if (forecast.series()[at].shown != plan::Shown::ready)
+        continue;
+      const auto last = std::min(first + 12, months);
+      const auto range = forecast.range_of_sum(at, first, last);
+      if (range.high <= 0)
+        continue;
+      some = true;
+      table.row({fmt::format("{} to {}", month_of(forecast.months()[first]),
+                             month_of(forecast.months()[last - 1])),
+                 forecast.series()[at].name,
+                 fmt::format("{:.0f} - {:.0f} - {:.0f}", range.low, range.middle, range.high)});
+    }
+  return some ? "\nPlants becoming ready, by cross\n" + table.text() : "";
+}
+
+std::string crowding_text(const plan::Forecast& forecast, const book::Registers& registers) {
+  std::string text;
+  for (const auto& one : report::crowding(forecast, registers)) {
+    const auto worst = std::ranges::max_element(one.over);
+    if (*worst <= 0)
+      continue;
+    const auto at = static_cast<std::size_t>(worst - one.over.begin());
+    text += fmt::format("'{}' has {:.2f} m². Over full with {:.0f} % in {}", one.name, one.offered,
+                        100 * *worst, plan::month_name(forecast.months()[at]));
+    text += one.likely_full ? fmt::format("; more likely than not from {}.\n",
+                                          plan::month_name(forecast.months()[*one.likely_full]))
+                            : ".\n";
+  }
+  return text.empty() ? "Everything finds room in every future drawn.\n" : text;
+}
+
+std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& input) {
+  const auto& title = input.standing.registers.title;
+  using plan::Shown;
+  std::string text =
+      fmt::format("{} months from {} in {} futures, {}{}\n", forecast.months().size(),
+                  input.standing.today.iso(), forecast.runs(), title.name,
+                  title.invented ? " (invented data)" : "");
+  text += crowding_text(forecast, input.standing.registers);
+  text += ranges_text(forecast, Shown::into, "Plants into each pot");
+  text += ranges_text(forecast, Shown::mix, "Finished mix, litres");
+  text += ranges_text(forecast, Shown::part, "Parts of the mixes, litres");
+  text += ranges_text(forecast, Shown::standing, "Plants standing at the month's end");
+  text += ranges_text(forecast, Shown::square_metres, "Bench at the month's end, square metres");
+  text += ranges_text(forecast, Shown::load, "Load where pots stand, kg a square metre");
+  text += ready_text(forecast) + "\n";
+  for (const auto& lot : forecast.ways().left_out)
+    text += fmt::format("Left out: {} ({}): {}\n", lot.code.text(), lot.count, lot.why);
+  for (const auto& remark : forecast.ways().remarks)
+    text += remark + "\n";
+  for (const auto& rule : report::forecast_rules(input.assumed))
+    text += rule + "\n";
+  text += "Caution: dry mix dusts and can carry Legionella; wet it, wear mask and gloves. Watered "
+          "pots are heavy: mind the bench and your back.\n";
+  return text;
+}
+
+/// One number, opened into its lots.
+Result<Answer> opened(const Asked& asked, const plan::ForecastInput& input) {
+  const auto shown = report::read_shown(asked.what);
+  if (!shown)
+    return refuse(shown.error());
+  const plan::Forecast months(plan::ways_of(input), input.standing.today, 0);
+  const auto series = months.find({*shown, asked.name});
+  if (!series || *shown == plan::Shown::load)
+    return refuse(usage_fault(
+        fmt::format("the plan has no {} '{}' that is made of lots", asked.what, asked.name),
+        "Take a name as the forecast shows it."));
+  const auto month = month_given(asked.month, months.months());
+  if (!month)
+    return refuse(month.error());
+  const auto lots = plan::made_of(months.ways(), input, *series, *month);
+  Answer answer;
+  answer.json = {{"what", asked.what},
+                 {"name", asked.name},
+                 {"month", asked.month},
+                 {"unit", report::unit_of(*shown)},
+                 {"lots", Json::array()}};
+  Table table({"lot", "expected"});
+  double sum = months.ways().always[*series];
+  for (const auto& lot : lots) {
+    const double value = lot.values[*month];
+    sum += value;
+    answer.json["lots"].push_back({{"code", lot.code.text()}, {"expected", value}});
+    table.row({lot.code.text(), commands::shown(value, 2)});
+  }
+  answer.json["expected"] = sum;
+  answer.table = fmt::format("{} '{}' in {}: {:.2f} {} expected, from\n{}", asked.what, asked.name,
+                             asked.month, sum, report::unit_of(*shown), table.text());
+  return answer;
+}
+
+Result<Answer> run(const Asked& asked, std::ostream& messages) {
+  const auto input = asked.plan.input();
+  if (!input)
+    return refuse(input.error());
+  if (auto can = plan::can_be_planned(*input); !can)
+    return refuse(can.error());
+  if (!asked.what.empty())
+    return opened(asked, *input);
+  const auto forecast = plan::forecast_of(*input, asked.plan.wanted(messages));
+  if (!forecast)
+    return refuse(forecast.error());
+  if (!asked.csv.empty())
+    if (auto written = report::write_whole(
+            asked.csv, report::forecast_csv(*forecast, input->standing.registers.title));
+        !written)
+      return refuse(written.error());
+  return Answer{report::forecast_json(*forecast, *input, asked.plan.seed),
+                table_of(*forecast, *input)};
+}
+
+} // namespace
+
+void add_forecast(CommandLine& line) {
+  auto asked = std::make_shared<Asked>();
+  auto& command = line.add("forecast", "What the months to come may bring: pots, mix, room, sales",
+                           [asked, &line] { return run(*asked, line.messages()); });
+  asked->plan.add_to(command, 36);
+  command.add_option("--csv", asked->csv, "A file to write the values to as well, one row a value");
+  auto* what = command.add_option("--what", asked->what,
+                                  "Open one number into its lots: 'plants into', mix, part, bench, "
+                                  "place, ready ...");
+  auto* name = command.add_option("--name", asked->name, "Of the pot, mix, part, place or cross");
+  auto* month = command.add_option("--month", asked->month, "As 2027-05");
+  what->needs(name)->needs(month);
+  name->needs(what);
+  month->needs(what);
+}
+
+} // namespace coneline::commands

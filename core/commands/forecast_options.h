@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Options that the commands of the season plan share: the book, the day, what is assumed, the runs.
+
+#include "core/commands/book_options.h"
+#include "core/plan/forecast.h"
+
+namespace coneline::commands {
+
+struct ForecastOptions {
+  BookOption book;
+  std::string as_of;
+  int months = 36;
+  std::int64_t runs = 4000;
+  std::uint64_t seed = 1;
+  std::string potting = "1-12";
+  std::vector<std::string> survival; ///< TAXON:STEP=SHARE
+  std::optional<int> sold_after;
+  double settling = 0;
+  double kilograms = 0.9;
+  double survival_weight = 20;
+  double season_weight = 60;
+  double germination_weight = 10;
+
+  /// `months` as the command's default, with every other assumption.
+  void add_to(CLI::App& command, int default_months);
+  /// The book as it stands, with the assumptions in it.
+  [[nodiscard]] Result<plan::ForecastInput> input() const;
+  /// The runs, with progress told on `messages`.
+  [[nodiscard]] plan::ForecastRuns wanted(std::ostream& messages) const;
+};
+
+/// Months of the year, as in 3-10 or 3,4,9-11 or 10-3 (over new year).
+Result<std::array<bool, 12>> months_of_year(std::string_view text);
+
+/// A month as in 2027-05, of those that are planned.
+Result<std::size_t> month_given(std::string_view text, const std::vector<Date>& months);
+
+} // namespace coneline::commands

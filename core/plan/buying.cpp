@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/buying.h"
+
+#include "core/plan/fit.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace coneline::plan {
+
+namespace {
+
+constexpr double hair = 1e-6; // litres
+
+using Term = IntegerProgram::Term;
+
+/// The program of one good. With `may_lack` what is missing is what is made least.
+class Lots {
+ public:
+  enum class Asks { least_cost, least_lacking };
+
+  Lots(const std::vector<double>& need, const Store& store, const std::vector<Choice>& choices,
+       Asks asks)
+      : need_(need), store_(store), choices_(choices), asks_(asks) {
+    for (std::size_t month = 0; month < need.size(); ++month)
+      add_month(month);
+    if (store.keeps)
+      for (std::size_t month = 0; month < need.size(); ++month)
+        limit_age(month, static_cast<std::size_t>(std::max(1, *store.keeps)));
+  }
+
+  [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(); }
+
+  [[nodiscard]] Buying read(const Solved& solved) const {
+    Buying buying{{}, {}, solved.cost, solved.bound, solved.gap()};
+    for (std::size_t month = 0; month < need_.size(); ++month) {
+      for (const auto& [choice, column] : bought_[month])
+        if (const auto packs = std::llround(solved.values[column]); packs > 0)
+          buying.purchases.push_back({choice, month, packs});
+      buying.stock.push_back(solved.values[stock_[month]]);
+    }
+    return buying;
+  }
+  /// Litres missing by month.
+  [[nodiscard]] std::vector<double> lacking(const Solved& solved) const {
+    std::vector<double> litres;
+    for (const auto column : lacks_)
+      litres.push_back(solved.values[column]);
+    return litres;
+  }
+
+ private:
+  void add_month(std::size_t month) {
+    const bool costs = asks_ == Asks::least_cost;
+    const double room = store_.room.value_or(IntegerProgram::endless);
+    stock_.push_back(program_.column(costs ? store_.cents_a_litre_and_month : 0, 0, room));
+    const auto wasted = program_.column(0, 0, IntegerProgram::endless);
+    std::vector<Term> balance{{stock_[month], -1}, {wasted, -1}};
+    if (month > 0)
+      balance.push_back({stock_[month - 1], 1});
+    bought_.emplace_back();
+    for (std::size_t at = 0; at < choices_.size(); ++at)
+      if (choices_[at].delivery[month])
+        balance.push_back({add_purchase(at, month), choices_[at].litres});
+    if (!costs) {
+      lacks_.push_back(program_.column(1, 0, IntegerProgram::endless));
+      balance.push_back({lacks_.back(), 1});
+    }
+    const double needed = need_[month] - (month == 0 ? store_.on_hand : 0);
+    program_.row(needed, needed, balance);
+  }
+
+  std::size_t add_purchase(std::size_t at, std::size_t month) {
+    const auto& choice = choices_[at];
+    const double ahead =
+        std::accumulate(need_.begin() + static_cast<std::ptrdiff_t>(month), need_.end(), 0.0);
+    const double least = static_cast<double>(choice.least);
+    // More than all that is still needed is never worth its price.
+    const double most = std::max(least, std::ceil(ahead / choice.litres - hair));
+    const bool costs = asks_ == Asks::least_cost;
+    const auto packs =
+        program_.column(costs ? choice.price : 0, 0, most, IntegerProgram::Takes::whole);
+    const auto ordered =
+        program_.column(costs ? *choice.delivery[month] : 0, 0, 1, IntegerProgram::Takes::whole);
+    program_.row(-IntegerProgram::endless, 0, {{packs, 1}, {ordered, -most}});
+    program_.row(0, IntegerProgram::endless, {{packs, 1}, {ordered, -least}});
+    bought_[month].emplace_back(at, packs);
+    return packs;
+  }
+
+  /// The oldest is used first, so that what is left came in the last months.
+  void limit_age(std::size_t month, std::size_t keeps) {
+    std::vector<Term> terms{{stock_[month], 1}};
+    const auto first = month + 1 >= keeps ? month + 1 - keeps : 0;
+    for (auto since = first; since <= month; ++since)
+      for (const auto& [choice, column] : bought_[since])
+        terms.push_back({column, -choices_[choice].litres});
+    program_.row(-IntegerProgram::endless, month + 1 < keeps ? store_.on_hand : 0, terms);
+  }
+
+  const std::vector<double>& need_;
+  const Store& store_;
+  const std::vector<Choice>& choices_;
+  Asks asks_;
+  IntegerProgram program_;
+  std::vector<std::size_t> stock_;
+  std::vector<std::size_t> lacks_;
+  std::vector<std::vector<std::pair<std::size_t, std::size_t>>> bought_; ///< choice, column
+};
+
+/// Why nothing does: what is missing, when.
+Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
+                          const std::vector<Choice>& choices, const std::string& good,
+                          const std::vector<Date>& months) {
+  const Lots lots(need, store, choices, Lots::Asks::least_lacking);
+  const auto solved = lots.solve();
+  if (!solved)
+    return refuse(solved.error());
+  if (!*solved)
+    return refuse(program_fault(fmt::format("'{}' cannot even be lacking", good)));
+  std::string text;
+  for (std::size_t month = 0; const auto litres : lots.lacking(**solved)) {
+    if (litres > hair)
+      text += fmt::format("{}{:.1f} litres in {}", text.empty() ? "" : ", ", litres,
+                          month_name(months[month]));
+    ++month;
+  }
+  return refuse(fault(fmt::format("'{}' cannot be had in time: {} are missing", good, text),
+                      "Find an offer with a shorter lead time or more room to store it, say what "
+                      "is on hand, or pot later."));
+}
+
+std::vector<Choice> choices_of(const std::vector<const Offer*>& offers, Date today,
+                               const std::vector<Date>& months) {
+  std::vector<Choice> choices;
+  for (const auto* offer : offers) {
+    Choice choice{offer->loose_litres(), static_cast<double>(offer->cents), offer->least, {}};
+    for (const auto month : months) {
+      const bool in_time = today.plus_days(offer->lead_days) < month.plus_months(1);
+      choice.delivery.push_back(in_time ? std::optional(static_cast<double>(offer->delivery_cents))
+                                        : std::nullopt);
+    }
+    choices.push_back(std::move(choice));
+  }
+  return choices;
+}
+
+Result<void> can_be_offered(const Offer& offer) {
+  const bool sized =
+      offer.litres > 0 && offer.expansion >= 1 && std::isfinite(offer.loose_litres());
+  if (!sized)
+    return refuse(fault(fmt::format("'{}' of {} has {:g} litres, expanding {:g} times", offer.good,
+                                    offer.supplier, offer.litres, offer.expansion),
+                        "Give the litres of a pack, above 0, and an expansion of 1 or more."));
+  if (offer.cents < 0 || offer.delivery_cents < 0 || offer.least < 1 || offer.lead_days < 0 ||
+      offer.lead_days > 1000)
+    return refuse(fault(fmt::format("the offer of '{}' by {} has a price, least order or lead time "
+                                    "that cannot be",
+                                    offer.good, offer.supplier),
+                        "Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 "
+                        "days."));
+  return {};
+}
+
+} // namespace
+
+Result<Buying> buy(const std::vector<double>& need, const Store& store,
+                   const std::vector<Choice>& choices, const std::string& good,
+                   const std::vector<Date>& months) {
+  const Lots lots(need, store, choices, Lots::Asks::least_cost);
+  const auto solved = lots.solve();
+  if (!solved)
+    return refuse(solved.error());
+  if (!*solved)
+    return infeasible(need, store, choices, good, months);
+  return lots.read(**solved);
+}
+
+Result<OrderList> order_list(const std::vector<GoodNeeded>& goods, const std::vector<Offer>& offers,
+                             Date today, const std::vector<Date>& months) {
+  for (const auto& offer : offers)
+    if (auto can = can_be_offered(offer); !can)
+      return refuse(can.error());
+  OrderList list;
+  for (const auto& good : goods) {
+    std::vector<const Offer*> of_it;
+    for (const auto& offer : offers)
+      if (offer.good == good.good)
+        of_it.push_back(&offer);
+    const double all = std::accumulate(good.litres.begin(), good.litres.end(), 0.0);
+    if (all <= good.store.on_hand + hair)
+      continue;
+    if (of_it.empty())
+      return refuse(fault(fmt::format("nobody offers '{}', of which {:.1f} litres are needed",
+                                      good.good, all - good.store.on_hand),
+                          "Enter an offer for it."));
+    const auto bought =
+        buy(good.litres, good.store, choices_of(of_it, today, months), good.good, months);
+    if (!bought)
+      return refuse(bought.error());
+    for (const auto& [choice, month, packs] : bought->purchases) {
+      const auto& offer = *of_it[choice];
+      const auto count = static_cast<double>(packs);
+      list.lines.push_back(
+          {good.good, offer.supplier, offer.form, packs, count * offer.loose_litres(),
+           packs * offer.cents + offer.delivery_cents,
+           offer.kilograms ? std::optional(count * *offer.kilograms) : std::nullopt,
+           std::max(today, months[month].plus_days(-offer.lead_days)), months[month]});
+    }
+    list.cents += bought->cost;
+    list.bound += bought->bound;
+  }
+  std::ranges::stable_sort(list.lines, {}, &OrderLine::order_by);
+  list.gap = list.cents > list.bound + hair ? (list.cents - list.bound) / list.cents : 0;
+  return list;
+}
+
+} // namespace coneline::plan

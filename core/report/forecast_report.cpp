@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/forecast_report.h"
+
+#include "core/base/csv.h"
+#include "core/base/number.h"
+#include "core/plan/offered.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cmath>
+
+namespace coneline::report {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using plan::Shown;
+
+struct Spelt {
+  Shown shown;
+  std::string_view word;
+  std::string_view unit;
+};
+constexpr std::array<Spelt, 10> spelt{
+    {{Shown::into, "plants into", "plants"},
+     {Shown::standing, "plants standing", "plants"},
+     {Shown::mix, "mix", "litres"},
+     {Shown::part, "part", "litres"},
+     {Shown::square_metres, "bench", "square metres"},
+     {Shown::load, "load", "kg a square metre"},
+     {Shown::place_metres, "place", "square metres"},
+     {Shown::place_load, "place load", "kg a square metre"},
+     {Shown::unplaced_metres, "bench without a place", "square metres"},
+     {Shown::ready, "ready", "plants"}}};
+
+const Spelt& spelt_of(Shown shown) {
+  return *std::ranges::find(spelt, shown, &Spelt::shown);
+}
+
+std::string month_of(Date month) {
+  return month.iso().substr(0, 7);
+}
+
+Json number(double value) {
+  return std::isfinite(value) ? Json(value) : Json(nullptr);
+}
+
+Json assumed_json(const plan::Assumptions& assumed) {
+  Json months = Json::array();
+  for (std::size_t month = 0; month < 12; ++month)
+    if (assumed.potting.at(month))
+      months.push_back(month + 1);
+  return {{"potting_months", months},
+          {"survival_weight", number(assumed.survival_weight)},
+          {"season_weight", number(assumed.season_weight)},
+          {"germination_weight", number(assumed.germination_weight)},
+          {"sold_after_months", assumed.sold_after ? Json(*assumed.sold_after) : Json(nullptr)},
+          {"settling", assumed.settling},
+          {"wet_kilograms_a_litre", assumed.wet_kilograms_a_litre}};
+}
+
+} // namespace
+
+std::string_view word_of(Shown shown) {
+  return spelt_of(shown).word;
+}
+std::string_view unit_of(Shown shown) {
+  return spelt_of(shown).unit;
+}
+
+Result<Shown> read_shown(std::string_view word) {
+  const auto found = std::ranges::find(spelt, word, &Spelt::word);
+  if (found != spelt.end())
+    return found->shown;
+  std::string words;
+  for (const auto& known : spelt)
+    words += fmt::format("{}'{}'", words.empty() ? "" : ", ", known.word);
+  return refuse(usage_fault(fmt::format("a forecast has no '{}'", word), "It has " + words + "."));
+}
+
+std::vector<Crowding> crowding(const plan::Forecast& forecast, const book::Registers& registers) {
+  std::vector<Crowding> all;
+  const auto look = [&](Shown shown, const std::string& name, double offered) {
+    const auto at = forecast.find({shown, name});
+    if (!at)
+      return;
+    constexpr double hair = 1e-4; // runs are kept in single precision
+    Crowding one{shown, name, offered, {}, {}};
+    for (std::size_t month = 0; month < forecast.months().size(); ++month) {
+      one.over.push_back(forecast.share_above(*at, month, offered + hair));
+      if (one.over.back() > 0.5 && !one.likely_full)
+        one.likely_full = month;
+    }
+    all.push_back(std::move(one));
+  };
+  const auto offered = plan::offered_square_metres(registers.places);
+  for (const auto& [light, word] : book::Words<book::Light>::all) {
+    const auto found = offered.find(light);
+    look(Shown::square_metres, std::string(word), found == offered.end() ? 0 : found->second);
+  }
+  for (const auto& place : registers.places)
+    look(Shown::place_metres, place.name, place.square_metres());
+  return all;
+}
+
+std::vector<std::string> forecast_rules(const plan::Assumptions& assumed) {
+  std::vector<std::string> rules{
+      "Ranges leave one future in ten below and one in ten above; what is not sown yet is not in "
+      "them.",
+      "Months in a step are drawn evenly over the route's range; what is overdue is due this "
+      "month.",
+      "Survival is drawn once a taxon, step and season, germination once a cross.",
+      "Standing counts and room are those of the month's end, pots touching."};
+  rules.push_back(
+      fmt::format("The route's survival weighs as {:g} plants against the book's own history, a "
+                  "season strays as {:g} plants would, a route's germination weighs as {:g} seeds.",
+                  assumed.survival_weight, assumed.season_weight, assumed.germination_weight));
+  rules.push_back(assumed.sold_after
+                      ? fmt::format("A ready plant is sold or planted out after {} months.",
+                                    *assumed.sold_after)
+                      : "Ready plants stay in their pots: no sale is foreseen.");
+  rules.push_back(fmt::format("A litre of watered pot weighs {:g} kg (common practice, no source: "
+                              "weigh one of yours).",
+                              assumed.wet_kilograms_a_litre));
+  return rules;
+}
+
+std::string forecast_csv(const plan::Forecast& forecast, const book::Title& title) {
+  auto text =
+      csv_line({"month", "what", "name", "low", "middle", "high", "mean", "unit", "invented"});
+  for (std::size_t at = 0; at < forecast.series().size(); ++at) {
+    const auto& series = forecast.series()[at];
+    for (std::size_t month = 0; month < forecast.months().size(); ++month) {
+      const auto range = forecast.range(at, month);
+      text +=
+          csv_line({month_of(forecast.months()[month]), std::string(word_of(series.shown)),
+                    for_spreadsheet(series.name), write_real(range.low), write_real(range.middle),
+                    write_real(range.high), write_real(forecast.mean(at, month)),
+                    std::string(unit_of(series.shown)), title.invented ? "yes" : "no"});
+    }
+  }
+  return text;
+}
+
+Json forecast_json(const plan::Forecast& forecast, const plan::ForecastInput& input,
+                   std::uint64_t seed) {
+  const auto& title = input.standing.registers.title;
+  Json json{{"book", title.name},
+            {"invented", title.invented},
+            {"today", input.standing.today.iso()},
+            {"runs", forecast.runs()},
+            {"seed", seed},
+            {"assumed", assumed_json(input.assumed)},
+            {"months", Json::array()},
+            {"series", Json::array()},
+            {"crowding", Json::array()},
+            {"left_out", Json::array()},
+            {"remarks", forecast.ways().remarks},
+            {"rules", forecast_rules(input.assumed)}};
+  for (const auto month : forecast.months())
+    json["months"].push_back(month_of(month));
+  for (std::size_t at = 0; at < forecast.series().size(); ++at) {
+    const auto& series = forecast.series()[at];
+    Json row{{"what", word_of(series.shown)}, {"name", series.name},
+             {"unit", unit_of(series.shown)}, {"low", Json::array()},
+             {"middle", Json::array()},       {"high", Json::array()},
+             {"mean", Json::array()}};
+    for (std::size_t month = 0; month < forecast.months().size(); ++month) {
+      const auto range = forecast.range(at, month);
+      row["low"].push_back(range.low);
+      row["middle"].push_back(range.middle);
+      row["high"].push_back(range.high);
+      row["mean"].push_back(forecast.mean(at, month));
+    }
+    json["series"].push_back(std::move(row));
+  }
+  for (const auto& one : crowding(forecast, input.standing.registers))
+    json["crowding"].push_back(
+        {{"what", word_of(one.shown)},
+         {"name", one.name},
+         {"square_metres", one.offered},
+         {"over_full", one.over},
+         {"likely_full_from",
+          one.likely_full ? Json(month_of(forecast.months()[*one.likely_full])) : Json(nullptr)}});
+  for (const auto& lot : forecast.ways().left_out)
+    json["left_out"].push_back({{"code", lot.code.text()}, {"count", lot.count}, {"why", lot.why}});
+  return json;
+}
+
+} // namespace coneline::report
