@@ -15,6 +15,10 @@ namespace {
 
 constexpr double hair = 1e-6; // litres
 
+/// Cents a litre and month that keeping is taken to cost where it is free, so that of lists that
+/// cost the same the later one is taken. The bound is lowered by all that this can come to.
+constexpr double later_is_better = 1e-5;
+
 using Term = IntegerProgram::Term;
 
 /// The program of one good. With `may_lack` what is missing is what is made least.
@@ -35,13 +39,24 @@ class Lots {
   [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(); }
 
   [[nodiscard]] Buying read(const Solved& solved) const {
-    Buying buying{{}, {}, solved.cost, solved.bound, solved.gap()};
+    Buying buying{{}, {}, solved.cost, solved.bound, 0};
     for (std::size_t month = 0; month < need_.size(); ++month) {
       for (const auto& [choice, column] : bought_[month])
         if (const auto packs = std::llround(solved.values[column]); packs > 0)
           buying.purchases.push_back({choice, month, packs});
       buying.stock.push_back(solved.values[stock_[month]]);
     }
+    if (keeping_is_free()) {
+      double most = 0; // no list need ever have more in stock
+      for (const auto& choice : choices_)
+        most = std::max(most, static_cast<double>(choice.least) * choice.litres);
+      most += std::accumulate(need_.begin(), need_.end(), store_.on_hand);
+      buying.cost -=
+          later_is_better * std::accumulate(buying.stock.begin(), buying.stock.end(), 0.0);
+      buying.bound -= later_is_better * most * static_cast<double>(need_.size());
+      buying.bound = std::clamp(buying.bound, 0.0, buying.cost);
+    }
+    buying.gap = buying.cost > buying.bound + hair ? (buying.cost - buying.bound) / buying.cost : 0;
     return buying;
   }
   /// Litres missing by month.
@@ -53,10 +68,12 @@ class Lots {
   }
 
  private:
+  [[nodiscard]] bool keeping_is_free() const { return store_.cents_a_litre_and_month <= 0; }
   void add_month(std::size_t month) {
     const bool costs = asks_ == Asks::least_cost;
     const double room = store_.room.value_or(IntegerProgram::endless);
-    stock_.push_back(program_.column(costs ? store_.cents_a_litre_and_month : 0, 0, room));
+    const double keeping = keeping_is_free() ? later_is_better : store_.cents_a_litre_and_month;
+    stock_.push_back(program_.column(costs ? keeping : 0, 0, room));
     const auto wasted = program_.column(0, 0, IntegerProgram::endless);
     std::vector<Term> balance{{stock_[month], -1}, {wasted, -1}};
     if (month > 0)
@@ -94,7 +111,8 @@ class Lots {
   /// The oldest is used first, so that what is left came in the last months.
   void limit_age(std::size_t month, std::size_t keeps) {
     std::vector<Term> terms{{stock_[month], 1}};
-    const auto first = month + 1 >= keeps ? month + 1 - keeps : 0;
+    // What comes at the beginning of a month and keeps one is used up by its end.
+    const auto first = month + 2 > keeps ? month + 2 - keeps : 0;
     for (auto since = first; since <= month; ++since)
       for (const auto& [choice, column] : bought_[since])
         terms.push_back({column, -choices_[choice].litres});
