@@ -50,6 +50,8 @@ struct CrossSprouting {
   std::vector<Code> trays;
   int months = 0; ///< months listed for each tray; nothing comes up after them
   std::vector<std::vector<double>> draws; ///< each of trays × months values, tray after tray
+  std::vector<double>
+      germinable; ///< by draw, the share of seed of the cross that germinates at all
 };
 
 /// What became of the plants of one taxon and step that have left it: equivalent plants, those of a

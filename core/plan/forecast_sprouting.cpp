@@ -92,6 +92,7 @@ CrossSprouting route_sprouting(const book::Route& route, const std::vector<Sprou
       }
     }
     cross.draws.push_back(std::move(chances));
+    cross.germinable.push_back(d);
   }
   return cross;
 }

@@ -122,6 +122,29 @@ std::map<plan::StepOf, plan::StepHistory> survival_history(store::Reading& readi
   return history;
 }
 
+std::map<std::pair<std::string, book::TaxonId>, SeedAtHand>
+seed_at_hand(store::Reading& reading, const book::Registers& registers, Date today) {
+  const auto origins = work::origin_names(reading, registers);
+  std::map<book::LotId, const work::OriginName*> batches;
+  for (const auto& lot : reading.lots())
+    if (lot.code.kind() == Kind::batch)
+      batches[lot.id] = &origins.at(lot.origin);
+  std::map<std::pair<std::string, book::TaxonId>, SeedAtHand> held;
+  for (const auto& [account, count] : reading.balances(today)) {
+    const auto found = batches.find(account.lot);
+    if (found == batches.end())
+      continue;
+    auto& seed = held[{found->second->name, found->second->taxon_id}];
+    if (account.state == book::State::judged_filled)
+      seed.judged_filled += count;
+    else if (account.state == book::State::unsorted)
+      seed.unsorted += count;
+    else if (account.state == book::State::judged_empty)
+      seed.judged_empty += count;
+  }
+  return held;
+}
+
 plan::ForecastInput forecast_input(store::Reading& reading, Date today, int months,
                                    const plan::Assumptions& assumed) {
   plan::ForecastInput input;

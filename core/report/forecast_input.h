@@ -20,4 +20,13 @@ std::map<plan::StepOf, plan::StepHistory> survival_history(store::Reading& readi
                                                            const book::Registers& registers,
                                                            Date today, double season_weight);
 
+/// Seeds in batches by cross and taxon, not yet sown: judged filled, judged empty or unsorted.
+struct SeedAtHand {
+  std::int64_t judged_filled = 0;
+  std::int64_t unsorted = 0;
+  std::int64_t judged_empty = 0;
+};
+std::map<std::pair<std::string, book::TaxonId>, SeedAtHand>
+seed_at_hand(store::Reading& reading, const book::Registers& registers, Date today);
+
 } // namespace coneline::report
