@@ -82,16 +82,6 @@ struct Waits {
   }
 };
 
-/// The range counts the spread between trays where there are several, as for germination.
-stats::FinalShare leaf_share(const std::vector<stats::Outcome>& trays, double confidence) {
-  const stats::GroupShare group(trays);
-  if (trays.size() > 1)
-    return {group.share(), stats::share_range(group, confidence),
-            "beta-binomial, spread averaged over"};
-  const auto& [sown, leaves] = trays.front();
-  return {group.share(), stats::wilson(leaves, sown, confidence).value(), "Wilson"};
-}
-
 LeafFigures leaves_of(std::span<const work::ObservedTray* const> trays, double confidence) {
   LeafFigures figures;
   Waits waits;
@@ -105,7 +95,7 @@ LeafFigures leaves_of(std::span<const work::ObservedTray* const> trays, double c
     // Roots that a recount found may leaf beyond what was sown; a share is at most all.
     outcomes.push_back({tray->sown, std::min(leaves, tray->sown)});
   }
-  figures.share = leaf_share(outcomes, confidence);
+  figures.share = stats::share_of_cross(stats::GroupShare(outcomes), confidence);
   figures.days_from_root = waits.median();
   return figures;
 }

@@ -33,13 +33,6 @@ FinalShare wilson_share(std::int64_t germinated, std::int64_t sown, double confi
   return final;
 }
 
-FinalShare group_share(const GroupFigures& figures, const std::optional<GroupShare>& share,
-                       double confidence) {
-  if (!share || share->trays() < 2)
-    return wilson_share(figures.germinated, figures.sown, confidence);
-  return {share->share(), share_range(*share, confidence), "beta-binomial, spread averaged over"};
-}
-
 Prepared prepared(std::span<const Tray> trays, const TrayGroup& group,
                   const GerminationOptions& options) {
   Prepared made{interval_counts(trays, group.trays), {}, {}};
@@ -69,7 +62,8 @@ GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<
     figures.germinated += trays[place].germinated();
     figures.removed += trays[place].removed();
   }
-  figures.final = group_share(figures, from.share, options.confidence);
+  figures.final = from.share ? share_of_cross(*from.share, options.confidence)
+                             : FinalShare{{}, {}, "nothing sown"};
   figures.spread = fit_spread(outcomes_of(trays, group.trays));
   figures.curve = best_of(from);
   figures.stepwise = stepwise(from.counts);
@@ -119,6 +113,12 @@ std::vector<GroupComparison> comparisons_of(std::span<const Prepared> groups, do
 }
 
 } // namespace
+
+FinalShare share_of_cross(const GroupShare& share, double confidence) {
+  return {share.share(), share_range(share, confidence),
+          share.trays() > 1 ? "beta-binomial, spread averaged over"
+                            : "beta-binomial, one tray: spread unknown"};
+}
 
 Result<GerminationFigures> germination_figures(std::span<const Tray> trays,
                                                const GerminationOptions& options) {

@@ -14,7 +14,6 @@ namespace coneline::stats {
 namespace {
 
 constexpr double right_angle = std::numbers::pi / 2;
-constexpr double middle_rho = 0.05;
 constexpr std::size_t number_of_nodes = 16;
 
 /// 0, and from 0.002 to 0.8 in equal steps of the logarithm. Each stands for what lies between the
@@ -26,7 +25,7 @@ std::array<RhoNode, number_of_nodes> made_nodes() {
   for (std::size_t i = 1; i < nodes.size(); ++i)
     nodes[i].rho =
         lowest * std::pow(highest / lowest, static_cast<double>(i - 1) / (number_of_nodes - 2));
-  const auto below = [](double rho) { return std::atan(rho / middle_rho); };
+  const auto below = [](double rho) { return 1 - std::exp(-rho / mean_rho); };
   double from = 0;
   for (std::size_t i = 0; i < nodes.size(); ++i) {
     const double to =

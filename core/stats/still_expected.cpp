@@ -3,6 +3,7 @@
 
 #include "core/stats/adaptive_sample.h"
 #include "core/stats/count_mixture.h"
+#include "core/stats/share_posterior.h"
 #include "core/stats/waiting_seed.h"
 
 #include <algorithm>
@@ -14,7 +15,6 @@ namespace coneline::stats {
 namespace {
 
 constexpr double impossible = -std::numeric_limits<double>::infinity();
-constexpr double middle_rho = 0.05;
 constexpr double least_rho = 1e-4;        ///< what is less is no different to the counts
 constexpr double usual_log_shape = 1.386; // ln 4
 constexpr double spread_of_log_shape = 1;
@@ -90,9 +90,10 @@ class Evidence {
   /// number still to come.
   Weighed weigh(const Curve& curve, double rho, double log_last) {
     Weighed result;
+    result.share = curve.germinable;
     result.log_density = bell(std::log(curve.shape), usual_log_shape, spread_of_log_shape) +
                          bell(std::log(curve.scale), log_last, spread_of_log_scale) -
-                         std::log1p((rho / middle_rho) * (rho / middle_rho)) + times(curve);
+                         rho / mean_rho + times(curve);
     for (std::size_t i = 0; i < ends_.size() && result.log_density > impossible; ++i) {
       const auto tray = to_come(ends_[i], curve.germinable, rho, at_[bounds_[i]].above);
       result.log_density += tray.log_likelihood;
@@ -168,12 +169,17 @@ Sample sample_family(const FamilyFit& family, Evidence& evidence, const Interval
   const auto density = [&](const Point& at) {
     const auto meant = coordinates.meant(at);
     if (!meant.possible)
-      return Weighed{impossible, 0, 0};
+      return Weighed{impossible, 0, 0, 0};
     auto weighed = evidence.weigh(meant.curve, meant.rho, log_last);
     weighed.log_density += meant.log_jacobian;
     return weighed;
   };
   return adaptive_sample(density, proposals_for(family, coordinates, counts), points);
+}
+
+/// Log-logistic and log-normal curves share what the Weibull curve has alone; see the header.
+double log_prior(Family family) {
+  return family == Family::weibull ? std::log(0.5) : std::log(0.25);
 }
 
 /// A family whose best fit is so much worse than the best of all that it would not count.
@@ -204,6 +210,60 @@ std::vector<CountPart> thinned(std::span<const SamplePoint> points, double famil
   return chosen;
 }
 
+/// What was found with one family, and how much it counts.
+struct FamilySample {
+  Sample sample;
+  double weight = 0; ///< the weights sum to 1
+};
+
+std::vector<FamilySample> sampled(std::span<const FamilyFit> families, Evidence& evidence,
+                                  const IntervalCounts& counts, double last_day) {
+  std::vector<FamilySample> samples;
+  double highest = impossible;
+  for (const auto& family : families)
+    if (!hopeless(family, families)) {
+      samples.push_back({sample_family(family, evidence, counts, last_day), 0});
+      samples.back().sample.log_evidence += log_prior(family.family);
+      highest = std::max(highest, samples.back().sample.log_evidence);
+    }
+  double total = 0;
+  for (auto& [sample, weight] : samples)
+    total += weight = std::exp(sample.log_evidence - highest);
+  for (auto& family : samples)
+    family.weight /= total;
+  return samples;
+}
+
+CountMixture mixture_of(std::span<const FamilySample> samples, std::int64_t waiting) {
+  constexpr double parts_of_all = 600;
+  constexpr double counts_for_nothing = 1e-3;
+  std::vector<CountPart> parts;
+  for (const auto& [sample, weight] : samples)
+    if (weight > counts_for_nothing)
+      std::ranges::move(thinned(sample.points, weight,
+                                static_cast<std::size_t>(std::ceil(weight * parts_of_all))),
+                        std::back_inserter(parts));
+  return {waiting, parts};
+}
+
+/// The share of the group below which the samples lie with a probability, for each of those asked.
+std::vector<double> shares_at(std::span<const FamilySample> samples,
+                              std::initializer_list<double> probabilities) {
+  std::vector<std::pair<double, double>> weighed; // share, weight
+  for (const auto& [sample, weight] : samples)
+    for (const auto& point : sample.points)
+      weighed.emplace_back(point.found.share, weight * point.weight);
+  std::ranges::sort(weighed);
+  std::vector<double> shares;
+  for (const double probability : probabilities) {
+    double below = 0;
+    const auto found = std::ranges::find_if(
+        weighed, [&](const auto& point) { return (below += point.second) >= probability; });
+    shares.push_back(found != weighed.end() ? found->first : weighed.back().first);
+  }
+  return shares;
+}
+
 } // namespace
 
 StillExpected still_expected(std::span<const Tray> trays, const IntervalCounts& counts,
@@ -220,29 +280,12 @@ StillExpected still_expected(std::span<const Tray> trays, const IntervalCounts& 
   if (last_day == 0)
     last_day = 1; // never looked at: the unit of time makes no difference
   Evidence evidence(trays, counts);
-  std::vector<Sample> samples;
-  double highest = impossible;
-  for (const auto& family : families)
-    if (!hopeless(family, families)) {
-      samples.push_back(sample_family(family, evidence, counts, last_day));
-      highest = std::max(highest, samples.back().log_evidence);
-    }
-  double total = 0;
-  for (const auto& sample : samples)
-    total += std::exp(sample.log_evidence - highest);
-  constexpr std::size_t parts_of_all = 600;
-  std::vector<CountPart> parts_found;
-  for (const auto& sample : samples) {
-    const double weight = std::exp(sample.log_evidence - highest) / total;
-    const auto parts_here =
-        static_cast<std::size_t>(std::ceil(weight * static_cast<double>(parts_of_all)));
-    if (weight > 1e-3)
-      std::ranges::move(thinned(sample.points, weight, parts_here),
-                        std::back_inserter(parts_found));
-  }
-  const CountMixture more(waiting, parts_found);
+  const auto samples = sampled(families, evidence, counts, last_day);
+  const auto more = mixture_of(samples, waiting);
+  const auto range = more.shortest(confidence);
   const double tail = (1 - confidence) / 2;
-  return {more.median(), more.count_at(tail), more.count_at(1 - tail)};
+  const auto shares = shares_at(samples, {0.5, tail, 1 - tail});
+  return {more.median(), range.low, range.high, shares[0], Interval{shares[1], shares[2]}};
 }
 
 } // namespace coneline::stats

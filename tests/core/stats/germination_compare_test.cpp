@@ -88,8 +88,8 @@ TEST(GerminationCompare, OneCurveForASampleAndItself) {
 TEST(GerminationCompare, OneCurveIsTheBestCurveOfAll) {
   Draw draw(5);
   for (int i = 0; i < 150; ++i) {
-    const auto a = drawn_cross(draw).trays;
-    const auto b = drawn_cross(draw).trays;
+    const auto a = simulated_cross(draw).trays;
+    const auto b = simulated_cross(draw).trays;
     auto both = a;
     both.insert(both.end(), b.begin(), b.end());
     for (const auto family : all_families) {
