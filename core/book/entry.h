@@ -58,6 +58,11 @@ struct Pollination {
   PollinationMethod method = PollinationMethod::dry;
   std::vector<PollenUsed> pollen; ///< at least one
 };
+/// Small seed counted by weight: the count of the entry follows from these.
+struct Weighing {
+  std::vector<double> hundreds; ///< grams of 100 seeds each
+  double grams = 0;             ///< of all the seed
+};
 struct Cleaning {
   int soak_days = 0;
 };
@@ -76,7 +81,8 @@ struct Sale {
   std::optional<std::int64_t> cents; ///< for all of it, whole cents
 };
 
-using Detail = std::variant<std::monostate, Pollination, Cleaning, Sorting, Keeping, Sale>;
+using Detail =
+    std::variant<std::monostate, Pollination, Weighing, Cleaning, Sorting, Keeping, Sale>;
 
 struct Entry {
   EntryId id;

@@ -8,8 +8,11 @@ namespace coneline::commands {
 void add_core_commands(CommandLine& line) {
   add_check(line);
   add_coverage(line);
+  add_figures(line);
   add_germination(line);
   add_growing_verbs(line);
+  add_imperfect_test(line);
+  add_learning(line);
   add_looks(line);
   add_mix(line);
   add_needs(line);
@@ -21,6 +24,7 @@ void add_core_commands(CommandLine& line) {
   add_sorting(line);
   add_sowing(line);
   add_space(line);
+  add_table(line);
 }
 
 } // namespace coneline::commands

@@ -11,8 +11,11 @@ void add_core_commands(CommandLine& line);
 
 void add_check(CommandLine& line);
 void add_coverage(CommandLine& line);
+void add_figures(CommandLine& line);
 void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
+void add_imperfect_test(CommandLine& line);
+void add_learning(CommandLine& line);
 void add_looks(CommandLine& line);
 void add_mix(CommandLine& line);
 void add_needs(CommandLine& line);
@@ -24,5 +27,6 @@ void add_seed_verbs(CommandLine& line);
 void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);
+void add_table(CommandLine& line);
 
 } // namespace coneline::commands

@@ -184,6 +184,13 @@ void fields(Io& io, PollinationRow& row) {
 }
 
 template <class Io>
+void fields(Io& io, WeighingRow& row) {
+  io.field("entry", row.entry);
+  io.field("grams", row.grams, Rule::above_zero);
+  io.field("hundred_grams", row.hundred_grams, Rule::above_zero);
+}
+
+template <class Io>
 void fields(Io& io, CleaningRow& row) {
   io.field("entry", row.entry);
   io.field("soak_days", row.cleaning.soak_days, Rule::zero_or_more);
@@ -209,6 +216,12 @@ void fields(Io& io, SaleRow& row) {
   io.field("entry", row.entry);
   io.field("buyer", row.sale.buyer);
   io.field("cents", row.sale.cents, Rule::zero_or_more);
+}
+
+template <class Io>
+void fields(Io& io, book::Figure& figure) {
+  io.field("name", figure.name, Rule::given);
+  io.field("value", figure.value);
 }
 
 } // namespace coneline::exchange

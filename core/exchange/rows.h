@@ -50,6 +50,12 @@ struct PollinationRow {
   book::PollinationMethod method = book::PollinationMethod::dry;
   book::PollenUsed pollen;
 };
+/// One weighing of 100 seeds, with the weight of all the seed.
+struct WeighingRow {
+  book::EntryId entry;
+  double grams = 0;
+  double hundred_grams = 0;
+};
 struct CleaningRow {
   book::EntryId entry;
   book::Cleaning cleaning;
@@ -88,8 +94,8 @@ using Sheets =
                Sheet<book::Mix>, Sheet<PartRow>, Sheet<book::Route>, Sheet<StepRow>,
                Sheet<book::Plant>, Sheet<PaperRow>, Sheet<book::PollenLot>, Sheet<book::Cone>,
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
-               Sheet<PollinationRow>, Sheet<CleaningRow>, Sheet<SortingRow>, Sheet<KeepingRow>,
-               Sheet<SaleRow>>;
+               Sheet<PollinationRow>, Sheet<WeighingRow>, Sheet<CleaningRow>, Sheet<SortingRow>,
+               Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::Figure>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -128,6 +134,8 @@ inline constexpr std::string_view file_of<MovementRow> = "movements.csv";
 template <>
 inline constexpr std::string_view file_of<PollinationRow> = "pollinations.csv";
 template <>
+inline constexpr std::string_view file_of<WeighingRow> = "weighings.csv";
+template <>
 inline constexpr std::string_view file_of<CleaningRow> = "cleanings.csv";
 template <>
 inline constexpr std::string_view file_of<SortingRow> = "sortings.csv";
@@ -135,6 +143,17 @@ template <>
 inline constexpr std::string_view file_of<KeepingRow> = "keepings.csv";
 template <>
 inline constexpr std::string_view file_of<SaleRow> = "sales.csv";
+template <>
+inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
+
+/// A file that came later than others: written when there is something to write, and a folder
+/// without it is whole.
+template <class Row>
+inline constexpr bool may_be_missing = false;
+template <>
+inline constexpr bool may_be_missing<WeighingRow> = true;
+template <>
+inline constexpr bool may_be_missing<book::Figure> = true;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

@@ -41,6 +41,10 @@ struct AddDetail {
     for (const auto& pollen : pass.pollen)
       add(sheets, PollinationRow{entry, pass.method, pollen});
   }
+  void operator()(const book::Weighing& weighed) const {
+    for (const double hundred : weighed.hundreds)
+      add(sheets, WeighingRow{entry, weighed.grams, hundred});
+  }
   void operator()(const book::Cleaning& detail) const { add(sheets, CleaningRow{entry, detail}); }
   void operator()(const book::Sorting& detail) const { add(sheets, SortingRow{entry, detail}); }
   void operator()(const book::Keeping& detail) const { add(sheets, KeepingRow{entry, detail}); }
@@ -62,6 +66,7 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, registers.pollen_lots);
   add_all(sheets, registers.cones);
   add_all(sheets, registers.purchases);
+  add_all(sheets, registers.figures);
   add_all(sheets, season.lots);
   add_all(sheets, season.entries);
   for (const auto& mix : registers.mixes)

@@ -18,6 +18,7 @@ using Rows = std::vector<const Lined<Row>*>;
 struct Parts {
   Rows<MovementRow> movements;
   Rows<PollinationRow> pollinations;
+  Rows<WeighingRow> weighings;
   Rows<CleaningRow> cleanings;
   Rows<SortingRow> sortings;
   Rows<KeepingRow> keepings;
@@ -44,6 +45,7 @@ class StoreEntries {
       : sheets_(sheets), stored_(stored), writing_(writing), faults_(faults) {
     collect(&Parts::movements);
     collect(&Parts::pollinations);
+    collect(&Parts::weighings);
     collect(&Parts::cleanings);
     collect(&Parts::sortings);
     collect(&Parts::keepings);
@@ -109,8 +111,9 @@ class StoreEntries {
     return std::ranges::all_of(rows, [](const auto* each) { return each->sound; });
   }
   static bool all_sound(const Parts& parts) {
-    return sound(parts.movements) && sound(parts.pollinations) && sound(parts.cleanings) &&
-           sound(parts.sortings) && sound(parts.keepings) && sound(parts.sales);
+    return sound(parts.movements) && sound(parts.pollinations) && sound(parts.weighings) &&
+           sound(parts.cleanings) && sound(parts.sortings) && sound(parts.keepings) &&
+           sound(parts.sales);
   }
 
   /// What can be told wrong of an entry and its parts before the book is asked.
@@ -141,7 +144,7 @@ class StoreEntries {
       if (rows == 0 && whole && verb == entry.verb)
         return say(fmt::format("{} has no row for this entry", file), "Add one.", "verb");
     }
-    return one_row(each, parts) && one_method(parts.pollinations);
+    return one_row(each, parts) && one_method(parts.pollinations) && one_weight(parts.weighings);
   }
 
   /// A file with details: the verb it is for, and how many rows one entry has there.
@@ -155,17 +158,22 @@ class StoreEntries {
   Details details(book::Verb verb, const Rows<Row>& rows) const {
     return {verb, file_of<Row>, rows.size(), std::get<Sheet<Row>>(sheets_).whole};
   }
-  [[nodiscard]] std::array<Details, 5> details_of(const Parts& parts) const {
+  [[nodiscard]] std::array<Details, 6> details_of(const Parts& parts) const {
+    auto weighed = details(book::Verb::harvest, parts.weighings);
+    weighed.whole = false; // most seed is counted by hand
     return {details(book::Verb::pollinate, parts.pollinations),
-            details(book::Verb::clean, parts.cleanings), details(book::Verb::sort, parts.sortings),
-            details(book::Verb::store, parts.keepings), details(book::Verb::sell, parts.sales)};
+            weighed,
+            details(book::Verb::clean, parts.cleanings),
+            details(book::Verb::sort, parts.sortings),
+            details(book::Verb::store, parts.keepings),
+            details(book::Verb::sell, parts.sales)};
   }
   /// Cutting open is noted as a test, like sorting.
   static bool is_cut(const book::Entry& entry) { return entry.verb == book::Verb::open; }
 
   bool one_row(const Lined<book::Entry>& each, const Parts& parts) {
     for (const auto& [verb, file, rows, whole] : details_of(parts))
-      if (rows > 1 && verb != book::Verb::pollinate) {
+      if (rows > 1 && verb != book::Verb::pollinate && verb != book::Verb::harvest) {
         faults_.add(fault(fmt::format("{} has {} rows for this entry", file, rows), "Keep one.")
                         .at(where(each, "entry")));
         return false;
@@ -181,6 +189,18 @@ class StoreEntries {
                                       book::word(rows.front()->row.method), rows.front()->line),
                           "One pass has one method.")
                         .at(where(*each, "method")));
+        return false;
+      }
+    return true;
+  }
+
+  bool one_weight(const Rows<WeighingRow>& rows) {
+    for (const auto* each : rows)
+      if (each->row.grams != rows.front()->row.grams) {
+        faults_.add(fault(fmt::format("all the seed weighs {} g here and {} g on line {}",
+                                      each->row.grams, rows.front()->row.grams, rows.front()->line),
+                          "One harvest has one weight.")
+                        .at(where(*each, "grams")));
         return false;
       }
     return true;
@@ -203,6 +223,12 @@ class StoreEntries {
         io.field("pollen_lot", pass.pollen.back().lot);
       }
       entry.detail = pass;
+    }
+    if (!parts.weighings.empty()) {
+      book::Weighing weighed{{}, parts.weighings.front()->row.grams};
+      for (const auto* each : parts.weighings)
+        weighed.hundreds.push_back(each->row.hundred_grams);
+      entry.detail = weighed;
     }
     for (const auto* each : parts.cleanings)
       entry.detail = each->row.cleaning;

@@ -53,6 +53,9 @@ class StoreRegisters {
     put_all<book::Cone>();
     put_all<book::Purchase>();
     put_all<book::Lot>();
+    for (const auto& each : sheet<book::Figure>().rows)
+      if (auto put = writing_.put(each.row); !put)
+        faults_.add(put.error().at(where(each, "value")));
     return true;
   }
 

@@ -51,6 +51,12 @@ class Fill {
           .pollen.push_back(
               {row.maybe_id<book::PollenLotId>("pollen_lot_id"), row.maybe_real("millilitres")});
     });
+    each(sql::weighings_between, [](const Row& row, book::Entry& entry) {
+      entry.detail = book::Weighing{{}, row.real("grams")};
+    });
+    each(sql::weighing_hundreds_between, [](const Row& row, book::Entry& entry) {
+      std::get<book::Weighing>(entry.detail).hundreds.push_back(row.real("grams"));
+    });
     each(sql::cleanings_between, [](const Row& row, book::Entry& entry) {
       entry.detail = book::Cleaning{static_cast<int>(row.whole("soak_days"))};
     });

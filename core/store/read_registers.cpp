@@ -150,12 +150,20 @@ std::vector<book::Purchase> purchases(Tables& tables) {
   return purchases;
 }
 
+std::vector<book::Figure> figures(Tables& tables) {
+  std::vector<book::Figure> figures;
+  tables.ask("SELECT name, value FROM figure ORDER BY name").each([&](const Row& row) {
+    figures.push_back({row.text("name"), row.real("value")});
+  });
+  return figures;
+}
+
 } // namespace
 
 book::Registers Reading::registers() {
-  return {title(),        taxa(tables_),     all_places(tables_), pots(tables_),
-          mixes(tables_), routes(tables_),   plants(tables_),     pollen_lots(tables_),
-          cones(tables_), purchases(tables_)};
+  return {title(),        taxa(tables_),      all_places(tables_), pots(tables_),
+          mixes(tables_), routes(tables_),    plants(tables_),     pollen_lots(tables_),
+          cones(tables_), purchases(tables_), figures(tables_)};
 }
 
 } // namespace coneline::store

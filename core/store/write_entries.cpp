@@ -73,6 +73,21 @@ struct WriteDetail {
           .with(pollen.millilitres)
           .run();
   }
+  void operator()(const book::Weighing& detail) const {
+    tables.ask("INSERT INTO weighing (entry_id, grams) VALUES (:entry, :grams)")
+        .with(entry)
+        .with(detail.grams)
+        .run();
+    int position = 0;
+    for (const double grams : detail.hundreds)
+      tables
+          .ask("INSERT INTO weighing_hundred (entry_id, position, grams) VALUES (:entry, "
+               ":position, :grams)")
+          .with(entry)
+          .with(++position)
+          .with(grams)
+          .run();
+  }
   void operator()(const book::Cleaning& detail) const {
     tables.ask("INSERT INTO cleaning (entry_id, soak_days) VALUES (:entry, :days)")
         .with(entry)
@@ -115,6 +130,11 @@ Result<void> sound(const book::Entry& entry) {
         return refuse(fault(fmt::format("{} ml of pollen", *pollen.millilitres),
                             "Give an amount above 0, or none."));
   }
+  if (const auto* weighed = std::get_if<book::Weighing>(&entry.detail))
+    for (const double grams : weighed->hundreds)
+      if (!(grams > 0) || !(weighed->grams > 0))
+        return refuse(fault(fmt::format("100 seeds of {} g, all of it {} g", grams, weighed->grams),
+                            "Give weights above 0."));
   if (entry.place && !entry.lot)
     return refuse(program_fault("a place without a lot to stand there"));
   if ((entry.verb == book::Verb::reverse) != entry.reverses.has_value())

@@ -358,4 +358,17 @@ Result<book::PurchaseId> Writing::put(const book::Purchase& purchase) {
                               .write(purchase.id.value)};
 }
 
+Result<void> Writing::put(const book::Figure& figure) {
+  if (figure.name.empty() || !std::isfinite(figure.value))
+    return refuse(fault(fmt::format("the figure '{}' of {}", figure.name, figure.value),
+                        "Give a name and a number."));
+  tables()
+      .ask("INSERT INTO figure (name, value) VALUES (:name, :value) "
+           "ON CONFLICT (name) DO UPDATE SET value = excluded.value")
+      .with(figure.name)
+      .with(figure.value)
+      .run();
+  return {};
+}
+
 } // namespace coneline::store

@@ -26,6 +26,8 @@ class Writing : public Reading {
   Result<book::ConeId> put(const book::Cone& cone);
   Result<book::PurchaseId> put(const book::Purchase& purchase);
   Result<void> put(const book::Title& title);
+  /// By its name.
+  Result<void> put(const book::Figure& figure);
 
   /// A lot without anything in it; the entry that fills it follows. Its code must be new.
   Result<book::LotId> add(const book::Lot& lot);

@@ -46,6 +46,7 @@ class List {
   struct History {
     std::optional<Date> looked;
     std::optional<Date> cleaned;
+    std::optional<Date> soaks_until;
     std::optional<book::Keeping> kept;
   };
 
@@ -57,7 +58,11 @@ class List {
     };
     note(book::Verb::inspect,
          [](History& of, const book::Entry& entry) { of.looked = entry.date; });
-    note(book::Verb::clean, [](History& of, const book::Entry& entry) { of.cleaned = entry.date; });
+    note(book::Verb::clean, [](History& of, const book::Entry& entry) {
+      of.cleaned = entry.date;
+      if (const int days = std::get<book::Cleaning>(entry.detail).soak_days; days > 0)
+        of.soaks_until = entry.date.plus_days(days);
+    });
     note(book::Verb::store, [](History& of, const book::Entry& entry) {
       of.kept = std::get<book::Keeping>(entry.detail);
     });
@@ -95,6 +100,15 @@ class List {
       add(DueKind::clean, line.lot.code, line.since->plus_days(habits_.days_until_cleaned),
           std::nullopt,
           fmt::format("{} seeds of {} are not cleaned yet", line.total(), line.origin.name),
+          line.place);
+    if (history.soaks_until && history.cleaned && *history.cleaned < day_ &&
+        *history.cleaned < *history.soaks_until)
+      add(DueKind::water, line.lot.code, history.cleaned->plus_days(1), history.soaks_until,
+          day_ < *history.soaks_until
+              ? fmt::format("{} seeds of {} are soaking: change the water", line.total(),
+                            line.origin.name)
+              : fmt::format("{} seeds of {} have soaked: take them out, float them", line.total(),
+                            line.origin.name),
           line.place);
     if (history.kept && history.kept->until_from)
       add(DueKind::sow, line.lot.code, *history.kept->until_from, history.kept->until_to,

@@ -10,7 +10,7 @@
 
 namespace coneline::work {
 
-enum class DueKind { pollinate, harvest, clean, sow, inspect, pot, pot_on };
+enum class DueKind { pollinate, harvest, clean, water, sow, inspect, pot, pot_on };
 
 struct Due {
   DueKind kind = DueKind::inspect;

@@ -15,8 +15,11 @@ struct TellDetail {
                        detail.pollen.size() == 1 ? "one lot"
                                                  : fmt::format("{} lots", detail.pollen.size()));
   }
+  std::string operator()(const book::Weighing& detail) const {
+    return fmt::format("by weight, {} g", detail.grams);
+  }
   std::string operator()(const book::Cleaning& detail) const {
-    return fmt::format("soaked {} days", detail.soak_days);
+    return detail.soak_days == 0 ? std::string() : fmt::format("soaked {} days", detail.soak_days);
   }
   std::string operator()(const book::Sorting& detail) const {
     return fmt::format("by {}", book::word(detail.test));

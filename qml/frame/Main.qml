@@ -47,8 +47,10 @@ Window {
         window.labelling = true;
     }
     function begin(verb: string) {
-        window.inHand = verb === "inspect";
-        window.deed = verb === "inspect" ? "" : verb;
+        // A tray, or a batch on the harvest table, is counted in the hand.
+        const counted = verb === "inspect" || verb === "table";
+        window.inHand = counted;
+        window.deed = counted ? "" : verb;
     }
     function leaveStart() {
         if (window.page === "start" && !window.session.empty)

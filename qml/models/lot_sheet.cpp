@@ -43,6 +43,8 @@ void LotSheet::tell(const Standing& standing, const Code& code) {
   kind_ = text(kind_word(code.kind()));
   for (const auto* deed : deeds_for(Subject{&standing, session_->today(), code}))
     deeds_ << QString::fromLatin1(deed->name);
+  if (code.kind() == Kind::batch && standing.lot(code))
+    deeds_.prepend(QStringLiteral("table"));
   deeds_ << QStringLiteral("labels");
   line_.replace(line_rows(*session_, code));
   history_.replace(history_rows(*session_, code));

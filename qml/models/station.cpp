@@ -53,6 +53,8 @@ QString verb_of(work::DueKind kind) {
     return QStringLiteral("harvest");
   case work::DueKind::clean:
     return QStringLiteral("clean");
+  case work::DueKind::water:
+    return QStringLiteral("water");
   case work::DueKind::sow:
     return QStringLiteral("sow");
   case work::DueKind::inspect:

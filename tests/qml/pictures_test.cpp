@@ -3,6 +3,8 @@
 // blank, that no text is cut off, and that texts stay within the window's width.
 //
 // The pictures go into the folder named by CONELINE_PICTURES, or that of the build.
+#include "core/report/harvest_view.h"
+#include "core/work/harvest.h"
 #include "tests/qml/shown_window.h"
 
 #include <QDir>
@@ -67,6 +69,52 @@ void station(ShownWindow& shown, const char* page, const QString& chosen = {},
   shown.set("deed", deed);
 }
 
+/// A harvest of 500 seeds on the table, at one of three moments.
+void harvest(ShownWindow& s, int moment) {
+  const auto today = s.session().today();
+  for (const auto& cone : s.session().standing().cones)
+    if (cone.harvested == 0) {
+      const auto made = s.session().act([&](store::Book& book) {
+        return work::harvest(book, {cone.cone.code, Count::sure(500), {today, {}, {}}, {}});
+      });
+      ASSERT_TRUE(made);
+      const auto batch = made->made.front();
+      const auto enter = [&](work::TableCount::What what, int first, int second) {
+        ASSERT_TRUE(s.session().act([&](store::Book& book) {
+          return work::enter(book, batch, {what, Count::sure(first), Count::sure(second)},
+                             {today, {}, {}});
+        }));
+      };
+      using What = work::TableCount::What;
+      if (moment > 1)
+        enter(What::lost, 12, 0);
+      if (moment > 2) {
+        enter(What::floated, 350, 138);
+        enter(What::sinkers, 9, 1);
+        ASSERT_TRUE(s.session().act([&](store::Book& book) {
+          return book.write([&](store::Writing& writing) -> Result<work::Done> {
+            static_cast<void>(writing.put(book::Figure{report::figure::plant_worth, 18}));
+            static_cast<void>(writing.put(book::Figure{report::figure::seed_cost, 0.9}));
+            return work::Done{};
+          });
+        }));
+      }
+      station(s, "seed", QString::fromStdString(batch.text()));
+      s.set("inHand", true);
+      s.settle();
+      if (moment == 2) {
+        s.find("first")->setProperty("value", 340);
+        s.find("second")->setProperty("value", 100);
+      }
+      if (moment == 3) {
+        s.tap("doing-floaters");
+        for (int i = 0; i < 12; ++i)
+          s.tap("second-more");
+      }
+      return;
+    }
+}
+
 std::vector<Page> pages() {
   using book::State;
   return {
@@ -92,6 +140,9 @@ std::vector<Page> pages() {
       {"seed", [](ShownWindow& s) { station(s, "seed"); }},
       {"seed-batch",
        [](ShownWindow& s) { station(s, "seed", code_of(s, Kind::batch, State::judged_filled)); }},
+      {"table-begun", [](ShownWindow& s) { harvest(s, 1); }},
+      {"table-floating", [](ShownWindow& s) { harvest(s, 2); }},
+      {"table-cut", [](ShownWindow& s) { harvest(s, 3); }},
       {"seed-sort",
        [](ShownWindow& s) {
          station(s, "seed", code_of(s, Kind::batch, State::judged_filled), "sort");

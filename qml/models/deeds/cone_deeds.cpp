@@ -56,11 +56,15 @@ Result<work::Done> run_pollinate(store::Book& book, Answers& answers) {
 }
 
 std::vector<FieldSpec> harvest_fields(const Subject& subject) {
-  return with_day_and_note(subject, {count_field("seeds", "Seeds counted", 0)});
+  return with_day_and_note(subject, {count_field("seeds", "Seeds counted", 0),
+                                     words_field("hundreds", "or by weight: grams of 100 seeds", {},
+                                                 "eight weighings: 15.0 15.4 15.2 …"),
+                                     decimal_field("grams", "grams of all the seed")});
 }
 
 Result<work::Done> run_harvest(store::Book& book, Answers& answers) {
-  const work::Harvest wanted{answers.subject().code, answers.count("seeds"), answers.noted()};
+  work::Harvest wanted{answers.subject().code, answers.count("seeds"), answers.noted(),
+                       answers.weighing("hundreds", "grams")};
   return answers.then([&] { return work::harvest(book, wanted); });
 }
 

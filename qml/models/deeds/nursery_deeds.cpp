@@ -2,6 +2,7 @@
 // What a nursery is made of: places, kinds of trays and pots, mixes.
 #include "../wording.h"
 #include "common.h"
+#include "core/report/harvest_view.h"
 
 #include <QRegularExpression>
 
@@ -112,13 +113,52 @@ Result<work::Done> run_mix(store::Book& book, Answers& answers) {
   });
 }
 
+struct FigureAsked {
+  const char* key;
+  const char* name; ///< as the book keeps it
+  const char* label;
+};
+constexpr std::array figures_asked{
+    FigureAsked{"worth", report::figure::plant_worth, "A plant is worth"},
+    FigureAsked{"seed", report::figure::seed_cost, "A sown seed costs"},
+    FigureAsked{"litre", report::figure::litre_price, "or a litre of mix costs"},
+    FigureAsked{"bench", report::figure::bench_price, "and a m² of bench a month"},
+    FigureAsked{"keep", report::figure::keep_cost, "Keeping a seed costs"}};
+
+std::vector<FieldSpec> figures_fields(const Subject& subject) {
+  std::vector<FieldSpec> fields;
+  for (const auto& asked : figures_asked) {
+    const auto* kept = book::named(subject.registers().figures, asked.name);
+    fields.push_back(decimal_field(asked.key, asked.label,
+                                   kept ? QString::number(kept->value) : QString(),
+                                   "in your own money"));
+  }
+  return fields;
+}
+
+Result<work::Done> run_figures(store::Book& book, Answers& answers) {
+  std::vector<book::Figure> figures;
+  for (const auto& asked : figures_asked)
+    if (const auto given = answers.decimal(asked.key))
+      figures.push_back({asked.name, *given});
+  return answers.then([&] {
+    return book.write([&](store::Writing& writing) -> Result<work::Done> {
+      for (const auto& figure : figures)
+        if (auto put = writing.put(figure); !put)
+          return refuse(put.error());
+      return done("what you reckon with");
+    });
+  });
+}
+
 } // namespace
 
 std::span<const Deed> nursery_deeds() {
   static const std::array deeds{
       Deed{"new place", "New place", nullptr, place_fields, nullptr, run_place, {}},
       Deed{"new pot", "New tray or pot", nullptr, pot_fields, nullptr, run_pot, {}},
-      Deed{"new mix", "New mix", nullptr, mix_fields, nullptr, run_mix, {caution::dust}}};
+      Deed{"new mix", "New mix", nullptr, mix_fields, nullptr, run_mix, {caution::dust}},
+      Deed{"figures", "What you reckon with", nullptr, figures_fields, nullptr, run_figures, {}}};
   return deeds;
 }
 

@@ -8,6 +8,9 @@ Flow {
 
     property var deeds: []
     readonly property var words: ({
+            "table": qsTr("On the table"),
+            "water": qsTr("Water changed"),
+            "recheck": qsTr("Looked at again"),
             "lose": qsTr("Died"),
             "open": qsTr("Cut some open"),
             "labels": qsTr("Label"),
