@@ -102,7 +102,7 @@ class List {
           fmt::format("{} seeds of {} are not cleaned yet", line.total(), line.origin.name),
           line.place);
     if (history.soaks_until && history.cleaned && *history.cleaned < day_ &&
-        *history.cleaned < *history.soaks_until)
+        *history.cleaned < *history.soaks_until && day_ <= history.soaks_until->plus_days(2))
       add(DueKind::water, line.lot.code, history.cleaned->plus_days(1), history.soaks_until,
           day_ < *history.soaks_until
               ? fmt::format("{} seeds of {} are soaking: change the water", line.total(),

@@ -73,7 +73,7 @@ void station(ShownWindow& shown, const char* page, const QString& chosen = {},
 void harvest(ShownWindow& s, int moment) {
   const auto today = s.session().today();
   for (const auto& cone : s.session().standing().cones)
-    if (cone.harvested == 0) {
+    if (cone.harvested_on || !cone.passes.empty()) {
       const auto made = s.session().act([&](store::Book& book) {
         return work::harvest(book, {cone.cone.code, Count::sure(500), {today, {}, {}}, {}});
       });
@@ -103,8 +103,8 @@ void harvest(ShownWindow& s, int moment) {
       s.set("inHand", true);
       s.settle();
       if (moment == 2) {
-        s.find("first")->setProperty("value", 340);
-        s.find("second")->setProperty("value", 100);
+        QMetaObject::invokeMethod(s.find("first"), "counted", Q_ARG(int, 340));
+        QMetaObject::invokeMethod(s.find("second"), "counted", Q_ARG(int, 100));
       }
       if (moment == 3) {
         s.tap("doing-floaters");
