@@ -50,7 +50,8 @@ double logistic(double x) {
 /// Seed of one cone under the same conditions counts as one. A fit of all columns to that.
 class Fit {
  public:
-  Fit(const Trays& trays, const std::vector<Column>& columns) {
+  /// The columns do not depend on one another.
+  Fit(const Trays& trays, const std::vector<Column>& columns) : columns_(columns) {
     std::map<std::pair<book::Origin, std::vector<double>>, stats::Outcome> units;
     for (const auto* tray : trays) {
       auto& unit = units[{tray->seen.lot.origin, row_of(*tray, columns)}];
@@ -62,7 +63,7 @@ class Fit {
     for (const auto& [key, outcome] : units) {
       patterns[key.second].push_back(outcome);
       seed_ += static_cast<double>(outcome.trials);
-      germinated_ += outcome.successes;
+      germinated_ += static_cast<double>(outcome.successes);
     }
     for (auto& [row, outcomes] : patterns)
       patterns_.push_back({row, std::move(outcomes)});
@@ -71,8 +72,7 @@ class Fit {
   [[nodiscard]] std::size_t units() const { return units_; }
 
   bool make() {
-    const auto coefficients = patterns_.front().conditions.size();
-    if (units_ <= coefficients || germinated_ == 0 || static_cast<double>(germinated_) == seed_)
+    if (units_ <= columns_.size() + 1 || germinated_ == 0 || germinated_ == seed_)
       return false;
     found_ = stats::regress(patterns_, stats::SpreadModel::common_rho);
     return !found_.standard_errors.empty();
@@ -80,56 +80,59 @@ class Fit {
 
   [[nodiscard]] double rho() const { return found_.rho; }
 
-  /// The mean over all seed of what one step of column `which` changes: from 0 to 1 for a level,
-  /// per unit, as a slope, for a number. Nothing where the counts set no limit to it.
-  [[nodiscard]] std::optional<ShareDifference> effect(std::size_t which, bool level,
-                                                      double confidence) const {
-    // A coefficient of 15 is a share of 1 in 3 million: nothing came up on one side.
-    if (!(std::abs(found_.coefficients[which]) < 15 && found_.standard_errors[which] < 15))
+  /// What column `which` (the first being 0) changes in the share. Nothing where the counts set no
+  /// limit to it.
+  [[nodiscard]] std::optional<ShareDifference> effect(std::size_t which, double confidence) const {
+    const auto place = which + 1;
+    // A coefficient of 15 is a share of 1 in 3 million: nothing came up on one side, or all.
+    if (!(std::abs(found_.coefficients[place]) < 15 && found_.standard_errors[place] < 15))
       return std::nullopt;
     const auto k = static_cast<Eigen::Index>(found_.coefficients.size());
     const Eigen::Map<const Eigen::VectorXd> beta(found_.coefficients.data(), k);
-    Eigen::VectorXd slope = Eigen::VectorXd::Zero(k);
-    double difference = 0;
+    Change all{0, Eigen::VectorXd::Zero(k)};
     for (const auto& pattern : patterns_) {
       double seed = 0;
       for (const auto& outcome : pattern.outcomes)
         seed += static_cast<double>(outcome.trials);
       const Eigen::VectorXd row = Eigen::Map<const Eigen::VectorXd>(pattern.conditions.data(), k);
-      const auto [change, by] = level ? step(row, which, beta) : gradient(row, which, beta);
-      difference += seed / seed_ * change;
-      slope += seed / seed_ * by;
+      const auto here =
+          columns_[which].level.empty() ? gradient(row, place, beta) : step(row, which, beta);
+      all.by += seed / seed_ * here.by;
+      all.of_share += seed / seed_ * here.of_share;
     }
-    const double variance = slope.dot(found_.covariance * slope);
+    const double variance = all.by.dot(found_.covariance * all.by);
     if (!(variance > 0))
       return std::nullopt;
-    return ranged(difference, std::sqrt(variance), confidence);
+    return ranged(all.of_share, std::sqrt(variance), confidence);
   }
 
  private:
-  using Change = std::pair<double, Eigen::VectorXd>; ///< and its derivative by the coefficients
+  struct Change {
+    double of_share = 0;
+    Eigen::VectorXd by; ///< its derivative by the coefficients
+  };
 
-  /// The row with this level and with the reference: other levels of the condition are zeroed by
-  /// the caller's columns, see `others_`.
-  Change step(Eigen::VectorXd row, std::size_t which, const Eigen::VectorXd& beta) const {
-    for (const auto other : others_[which])
-      row[static_cast<Eigen::Index>(other)] = 0;
+  /// From the reference to the level of this column.
+  [[nodiscard]] Change step(Eigen::VectorXd row, std::size_t which,
+                            const Eigen::VectorXd& beta) const {
+    for (std::size_t other = 0; other < columns_.size(); ++other)
+      if (columns_[other].condition == columns_[which].condition)
+        row[static_cast<Eigen::Index>(other) + 1] = 0;
     auto with = row;
-    with[static_cast<Eigen::Index>(which)] = 1;
-    const double without_share = logistic(row.dot(beta));
-    const double with_share = logistic(with.dot(beta));
-    return {with_share - without_share,
-            with_share * (1 - with_share) * with - without_share * (1 - without_share) * row};
+    with[static_cast<Eigen::Index>(which) + 1] = 1;
+    const double before = logistic(row.dot(beta));
+    const double after = logistic(with.dot(beta));
+    return {after - before, after * (1 - after) * with - before * (1 - before) * row};
   }
 
-  static Change gradient(const Eigen::VectorXd& row, std::size_t which,
-                         const Eigen::VectorXd& beta) {
-    const auto place = static_cast<Eigen::Index>(which);
+  /// For one more, as a slope.
+  static Change gradient(const Eigen::VectorXd& row, std::size_t at, const Eigen::VectorXd& beta) {
+    const auto place = static_cast<Eigen::Index>(at);
     const double share = logistic(row.dot(beta));
     const double steep = share * (1 - share);
-    Eigen::VectorXd by = steep * (1 - 2 * share) * beta[place] * row;
-    by[place] += steep;
-    return {steep * beta[place], by};
+    Change change{steep * beta[place], steep * (1 - 2 * share) * beta[place] * row};
+    change.by[place] += steep;
+    return change;
   }
 
   [[nodiscard]] ShareDifference ranged(double difference, double error, double confidence) const {
@@ -141,22 +144,11 @@ class Fit {
             2 * cdf(complement(student, std::abs(difference) / error))};
   }
 
- public:
-  /// Columns (the intercept being 0) of the same condition as each column, itself among them.
-  void conditions_of(const std::vector<Column>& columns) {
-    others_.assign(columns.size() + 1, {});
-    for (std::size_t a = 0; a < columns.size(); ++a)
-      for (std::size_t b = 0; b < columns.size(); ++b)
-        if (columns[a].condition == columns[b].condition)
-          others_[a + 1].push_back(b + 1);
-  }
-
- private:
+  std::vector<Column> columns_;
   std::vector<stats::Pattern> patterns_;
-  std::vector<std::vector<std::size_t>> others_;
   std::size_t units_ = 0;
   double seed_ = 0;
-  std::int64_t germinated_ = 0;
+  double germinated_ = 0;
   stats::Regression found_;
 };
 
@@ -231,6 +223,61 @@ std::string partner(const Chosen& chosen, const std::vector<Column>& columns) {
   return "those before it, taken together";
 }
 
+/// Trays without one level.
+Trays without(const Trays& trays, Condition condition, const std::string& level) {
+  Trays left;
+  std::ranges::copy_if(trays, std::back_inserter(left),
+                       [&](const auto* tray) { return tray->value(condition)->text != level; });
+  return left;
+}
+
+bool occurs(const Trays& trays, const Column& column) {
+  return column.level.empty() || std::ranges::any_of(trays, [&](const auto* tray) {
+           return tray->value(column.condition)->text == column.level;
+         });
+}
+
+/// The columns of all chosen conditions and one more, on these trays.
+std::vector<Column> columns_on(const Trays& trays, const Chosen& chosen,
+                               const WhyCondition& condition) {
+  std::vector<Column> all;
+  for (const auto* each : chosen.conditions)
+    all = joined(all, columns_of(*each, trays));
+  all = joined(all, columns_of(condition, trays));
+  std::erase_if(all, [&](const Column& column) { return !occurs(trays, column); });
+  return all;
+}
+
+/// Levels whose trays have to stay out, one after the other, until the rest can be told apart:
+/// bought seed is all "not judged" and all of one seed parent. Nothing where no two levels are
+/// left.
+std::optional<Trays> told_apart(Trays trays, const Chosen& chosen, const WhyCondition& condition) {
+  while (!trays.empty()) {
+    const auto columns = columns_on(trays, chosen, condition);
+    const bool any_left = std::ranges::any_of(
+        columns, [&](const Column& c) { return c.condition == condition.condition; });
+    if (!any_left)
+      return std::nullopt;
+    if (independent(trays, columns))
+      return trays;
+    const auto all = trays.size();
+    for (const auto& column : columns) {
+      if (column.condition != condition.condition || column.level.empty())
+        continue;
+      auto left = without(trays, column.condition, column.level);
+      if (!left.empty() &&
+          rank_of(left, columns_on(left, chosen, condition)) ==
+              static_cast<Eigen::Index>(columns_on(left, chosen, condition).size()) + 1) {
+        trays = std::move(left);
+        break;
+      }
+    }
+    if (trays.size() == all)
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
 void take_in(Chosen& chosen, WhyCondition& condition) {
   if (condition.levels.size() < 2)
     return;
@@ -239,19 +286,19 @@ void take_in(Chosen& chosen, WhyCondition& condition) {
     return tell(condition, fmt::format("not looked at together with the others: known of {} in {} "
                                        "trays",
                                        known.size(), chosen.trays.size()));
-  const auto columns = columns_of(condition, known);
-  auto all = chosen.columns;
-  for (auto& column : all)
-    if (column.level.empty())
-      column.centre = mean_of(known, column.condition);
-  all = joined(all, columns);
-  Chosen as_if{chosen.conditions, chosen.columns, known};
-  if (!independent(known, all))
-    return tell(condition, "goes hand in hand with " + partner(as_if, columns));
-  if (Fit(known, all).units() < 2 * (all.size() + 1))
+  const auto apart = told_apart(known, chosen, condition);
+  if (!apart || 2 * apart->size() <= chosen.trays.size())
+    return tell(condition, "goes hand in hand with " + partner({chosen.conditions, {}, known},
+                                                               columns_of(condition, known)));
+  const auto columns = columns_on(*apart, chosen, condition);
+  if (Fit(*apart, columns).units() < 2 * (columns.size() + 1))
     return tell(condition, "too few cones and trays to look at it together with the others");
-  chosen.trays = known;
-  chosen.columns = all;
+  if (apart->size() < known.size())
+    tell(condition, fmt::format("{} trays stay out of what is looked at together: what sets them "
+                                "apart goes hand in hand",
+                                known.size() - apart->size()));
+  chosen.trays = *apart;
+  chosen.columns = columns;
   chosen.conditions.push_back(&condition);
 }
 
@@ -260,7 +307,7 @@ void fill(WhyCondition& condition, const Chosen& chosen, const Fit& fit, double 
     const auto& column = chosen.columns[i];
     if (column.condition != condition.condition)
       continue;
-    const auto found = fit.effect(i + 1, !column.level.empty(), confidence);
+    const auto found = fit.effect(i, confidence);
     if (column.level.empty()) {
       if (condition.slope)
         condition.slope->together = found;
@@ -281,7 +328,7 @@ std::optional<WhySlope> slope_alone(const Trays& trays, Condition condition, dou
     return std::nullopt;
   Fit fit(trays, columns);
   if (fit.make())
-    slope.alone = fit.effect(1, false, confidence);
+    slope.alone = fit.effect(0, confidence);
   return slope;
 }
 
@@ -301,7 +348,6 @@ void look_together(Why& why) {
   if (chosen.conditions.size() < 2)
     return;
   Fit fit(chosen.trays, chosen.columns);
-  fit.conditions_of(chosen.columns);
   if (!fit.make())
     return;
   why.trays_together = chosen.trays.size();
