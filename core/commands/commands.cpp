@@ -10,6 +10,7 @@ void add_core_commands(CommandLine& line) {
   add_coming(line);
   add_germination(line);
   add_growing_verbs(line);
+  add_leaves(line);
   add_looks(line);
   add_mix(line);
   add_needs(line);

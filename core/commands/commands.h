@@ -13,6 +13,7 @@ void add_check(CommandLine& line);
 void add_coming(CommandLine& line);
 void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
+void add_leaves(CommandLine& line);
 void add_looks(CommandLine& line);
 void add_mix(CommandLine& line);
 void add_needs(CommandLine& line);

@@ -60,7 +60,9 @@ std::vector<std::string> row_of(const work::TrayDone& tray, const book::Register
           place_name(tray, registers),
           std::to_string(coming.waiting),
           fmt::format("{:.1f}", 100 * coming.chance_of_one),
-          fmt::format("{}–{}", month.seeds.low, month.seeds.high),
+          month.seeds.low == month.seeds.high
+              ? std::to_string(month.seeds.low)
+              : fmt::format("{}–{}", month.seeds.low, month.seeds.high),
           fmt::format("{:.1f}", month.seeds.mean),
           tray.square_metres > 0 ? fmt::format("{:.2f}", tray.square_metres) : "–",
           money(tray.cents_a_month),

@@ -21,7 +21,7 @@ Result<void> sound(const DoneHabits& habits) {
 std::string chance_text(double chance) {
   if (chance < 0.001)
     return "less than 1 in 1000";
-  return chance > 0.999 ? "more than 999 in 1000" : fmt::format("{:.2g} in 100", 100 * chance);
+  return chance > 0.995 ? "all but certain" : fmt::format("{:.2g} in 100", 100 * chance);
 }
 
 std::string count_text(const stats::CountRange& seeds) {
@@ -64,7 +64,8 @@ class Standing {
       return;
     tray.cents_a_month =
         tray.square_metres * static_cast<double>(*habits.cents_a_square_metre_month);
-    if (const double mean = tray.tray.coming.within.front().seeds.mean; mean > 0)
+    constexpr double next_to_none = 0.05;
+    if (const double mean = tray.tray.coming.within.front().seeds.mean; mean > next_to_none)
       tray.cents_a_seedling = *tray.cents_a_month / mean;
   }
 

@@ -22,7 +22,8 @@ struct TrayDone {
   std::int64_t seedlings = 0; ///< roots and leaves that stand in it
   double square_metres = 0;   ///< that the tray takes; 0 where its size is not known
   std::optional<double> cents_a_month;
-  /// Cents of bench for each seedling that another month would bring on average.
+  /// Cents of bench for each seedling that another month would bring on average; none where it
+  /// would bring next to none, less than one in twenty trays.
   std::optional<double> cents_a_seedling;
   bool done = false;
   std::string told; ///< in plain words
