@@ -16,7 +16,7 @@ namespace coneline::stats {
 
 struct CountRange {
   std::int64_t median = 0;
-  std::int64_t low = 0; ///< (1 - confidence)/2 lie on each side; a count on the edge counts half
+  std::int64_t low = 0; ///< with `high` the shortest range that holds about the confidence
   std::int64_t high = 0;
   double mean = 0;
 };
