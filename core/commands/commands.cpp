@@ -13,6 +13,10 @@ void add_core_commands(CommandLine& line) {
   add_growing_verbs(line);
   add_imperfect_test(line);
   add_learning(line);
+  add_coming(line);
+  add_germination(line);
+  add_growing_verbs(line);
+  add_leaves(line);
   add_looks(line);
   add_mix(line);
   add_needs(line);
@@ -25,6 +29,8 @@ void add_core_commands(CommandLine& line) {
   add_sowing(line);
   add_space(line);
   add_table(line);
+  add_trays(line);
+  add_why(line);
 }
 
 } // namespace coneline::commands

@@ -16,6 +16,10 @@ void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
 void add_imperfect_test(CommandLine& line);
 void add_learning(CommandLine& line);
+void add_coming(CommandLine& line);
+void add_germination(CommandLine& line);
+void add_growing_verbs(CommandLine& line);
+void add_leaves(CommandLine& line);
 void add_looks(CommandLine& line);
 void add_mix(CommandLine& line);
 void add_needs(CommandLine& line);
@@ -28,5 +32,7 @@ void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);
 void add_table(CommandLine& line);
+void add_trays(CommandLine& line);
+void add_why(CommandLine& line);
 
 } // namespace coneline::commands

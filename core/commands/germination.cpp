@@ -134,7 +134,7 @@ std::string count_range(const stats::StillExpected& more) {
 
 std::string curve_text(const std::optional<stats::CurveFit>& fit) {
   if (!fit)
-    return "no curve: nothing germinated, or all between the same two inspections";
+    return "no curve";
   const auto& curve = fit->curve;
   return fmt::format("{}: {} % germinable, half of them by day {:.1f}, nine tenths by day {:.1f}",
                      stats::family_word(curve.family), per_cent(curve.germinable),
@@ -163,10 +163,11 @@ std::string counts_table(std::span<const stats::Tray> trays,
 }
 
 std::string curves_table(const stats::GerminationFigures& figures) {
-  Table table({"group", "curve over time", "spread between trays (rho)"});
+  Table table({"group", "curve over time", "spread between trays (rho)", ""});
   for (const auto& group : figures.groups)
     table.row({group.group.name, curve_text(group.curve),
-               group.spread ? shown(group.spread->rho, 3) : std::string("one tray")});
+               group.spread ? shown(group.spread->rho, 3) : std::string("one tray"),
+               fmt::format("{}", fmt::join(group.told, "; "))});
   return table.text();
 }
 

@@ -31,6 +31,7 @@ struct Weighed {
 };
 
 struct SamplePoint {
+  Point at;
   Weighed found;
   double weight = 0; ///< sums to 1 over the sample
 };

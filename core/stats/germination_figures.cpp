@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_figures.h"
 
+#include "core/stats/germination_boundary.h"
 #include "core/stats/probability.h"
 
 #include <vector>
@@ -70,6 +71,7 @@ GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<
   std::vector<Tray> own;
   for (const auto place : group.trays)
     own.push_back(trays[place]);
+  figures.told = boundaries_of(own, from.counts, figures.curve);
   figures.still_expected = still_expected(own, from.counts, from.families, options.confidence);
   return figures;
 }

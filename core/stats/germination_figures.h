@@ -46,6 +46,7 @@ struct GroupFigures {
   std::optional<CurveFit> curve;
   Stepwise stepwise;
   StillExpected still_expected;
+  std::vector<std::string> told; ///< what lies at an edge, see germination_boundary.h
 };
 
 /// Two groups by their places. Without values where one of them has nothing sown; without a curve
