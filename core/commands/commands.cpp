@@ -20,6 +20,7 @@ void add_core_commands(CommandLine& line) {
   add_sorting(line);
   add_sowing(line);
   add_space(line);
+  add_temperature(line);
 }
 
 } // namespace coneline::commands

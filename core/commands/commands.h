@@ -23,5 +23,6 @@ void add_seed_verbs(CommandLine& line);
 void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);
+void add_temperature(CommandLine& line);
 
 } // namespace coneline::commands

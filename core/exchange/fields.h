@@ -211,4 +211,11 @@ void fields(Io& io, SaleRow& row) {
   io.field("cents", row.sale.cents, Rule::zero_or_more);
 }
 
+template <class Io>
+void fields(Io& io, book::Temperature& reading) {
+  io.field("place", reading.place);
+  io.field("at", reading.at);
+  io.field("celsius", reading.celsius);
+}
+
 } // namespace coneline::exchange

@@ -53,6 +53,7 @@ class StoreRegisters {
     put_all<book::Cone>();
     put_all<book::Purchase>();
     put_all<book::Lot>();
+    put_temperatures();
     return true;
   }
 
@@ -99,6 +100,18 @@ class StoreRegisters {
         return false;
       }
     return true;
+  }
+
+  void put_temperatures() {
+    for (const auto& each : sheet<book::Temperature>().rows) {
+      const auto place = stored_.find(each.row.place);
+      if (!each.sound || !place)
+        continue;
+      auto reading = each.row;
+      reading.place = *place;
+      if (auto put = writing_.add(reading); !put)
+        faults_.add(put.error().at(where(each, "at")));
+    }
   }
 
   /// A place may stand above the one it is within, so the latter is put in afterwards.

@@ -65,7 +65,7 @@ void GerminationResults::set_session(Session* session) {
 void GerminationResults::read() {
   const auto day = session_->today();
   report_ = session_->ask(
-      [day](store::Reading& reading) { return report::germination_report(reading, day); });
+      [day](store::Reading& reading) { return report::germination_report(reading, {day}); });
   std::vector<Rows::Row> rows;
   if (report_)
     for (const auto& cross : report_->crosses) {
