@@ -7,6 +7,7 @@ namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
   add_check(line);
+  add_coming(line);
   add_germination(line);
   add_growing_verbs(line);
   add_looks(line);
@@ -21,6 +22,8 @@ void add_core_commands(CommandLine& line) {
   add_sowing(line);
   add_space(line);
   add_temperature(line);
+  add_trays(line);
+  add_why(line);
 }
 
 } // namespace coneline::commands

@@ -10,6 +10,7 @@ namespace coneline::commands {
 void add_core_commands(CommandLine& line);
 
 void add_check(CommandLine& line);
+void add_coming(CommandLine& line);
 void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
 void add_looks(CommandLine& line);
@@ -24,5 +25,7 @@ void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);
 void add_temperature(CommandLine& line);
+void add_trays(CommandLine& line);
+void add_why(CommandLine& line);
 
 } // namespace coneline::commands

@@ -29,6 +29,7 @@ struct Weighed {
 };
 
 struct SamplePoint {
+  Point at;
   Weighed found;
   double weight = 0; ///< sums to 1 over the sample
 };

@@ -5,6 +5,10 @@
 // together by a beta-binomial regression, so that trays which differ by more than chance widen the
 // ranges.
 //
+// What is counted as one is the seed of one cone under the same conditions: its trays share what
+// the cone brings, and the spread is that between cones. For the parents, where a cone is what is
+// asked about, each tray counts.
+//
 // A difference that goes with a condition need not come from it: trays were not shared out by lot.
 
 #include "core/stats/share_interval.h"
@@ -22,7 +26,7 @@ enum class Condition {
   seed_parent,
   pollen_parents, ///< all that were used on the cone, in the order of their codes
   pollen_age,     ///< days from collecting to pollinating, the mean over all that was used
-  judged,         ///< what the float or another test said: "sank (float)", "not judged"
+  judged,         ///< what a test said before sowing: "filled (float)", "not judged"
   after_ripening, ///< months from harvest, or purchase, to sowing
   store,          ///< where the seed was kept last before sowing, in the grower's words
   sowing_month,   ///< month of the year, "March"
@@ -73,6 +77,7 @@ struct ShareDifference {
 struct WhyLevel {
   std::string level;
   std::size_t trays = 0;
+  std::size_t cones = 0; ///< or purchases
   std::int64_t sown = 0;
   std::int64_t germinated = 0;
   double share = 0;
