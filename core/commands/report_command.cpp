@@ -4,6 +4,7 @@
 #include "core/commands/report_options.h"
 #include "core/commands/table.h"
 #include "core/report/germination_rows.h"
+#include "core/report/report_file.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -18,7 +19,6 @@ struct Options {
   ReportOptions report;
   std::string format; ///< empty: by the file's name, else a table
   std::string out;
-  bool dictionary = false;
 };
 
 std::string range_text(const stats::FinalShare& share) {
@@ -101,27 +101,6 @@ std::string format_of(const Options& options) {
   return "table";
 }
 
-Result<std::string> written_as(const report::GerminationReport& report, const std::string& format) {
-  if (format == "csv")
-    return report::germination_csv(report);
-  if (format == "counts")
-    return report::germination_counts_csv(report);
-  if (format == "json")
-    return report::germination_json(report).dump(2) + "\n";
-  if (format == "html")
-    return report::germination_html(report);
-  if (format == "xlsx")
-    return report::germination_xlsx(report);
-  return table_of(report);
-}
-
-/// Beside rows.csv stands rows.dictionary.csv, which says what the columns hold.
-Result<void> write_dictionary(const std::string& out) {
-  auto path = std::filesystem::path(out);
-  path.replace_extension(".dictionary.csv");
-  return report::write_whole(path, report::germination_dictionary());
-}
-
 Answer dictionary() {
   Answer answer;
   Table table({"column", "type", "unit", "meaning"});
@@ -139,26 +118,26 @@ Answer dictionary() {
 }
 
 Result<Answer> germination(const Options& options) {
-  if (options.dictionary)
-    return dictionary();
   const auto format = format_of(options);
   if (format == "xlsx" && options.out.empty())
     return refuse(usage_fault("a spreadsheet cannot be shown here", "Name its file with --out."));
   const auto report = options.report.report();
   if (!report)
     return refuse(report.error());
-  const auto text = written_as(*report, format);
-  if (!text)
-    return refuse(text.error());
-  if (options.out.empty())
-    return Answer{report::germination_json(*report), *text};
-  return report::write_whole(options.out, *text)
-      .and_then([&] { return format == "csv" ? write_dictionary(options.out) : Result<void>(); })
-      .map([&] {
-        return Answer{{{"file", options.out}, {"format", format}, {"as_of", report->as_of.iso()}},
-                      fmt::format("{} crosses as of {} written to {}\n", report->crosses.size(),
-                                  report->as_of.iso(), options.out)};
-      });
+  if (options.out.empty()) {
+    const auto text = format == "table" ? Result<std::string>(table_of(*report))
+                                        : report::germination_as(*report, format);
+    return text.map([&](const std::string& shown) {
+      return Answer{report::germination_json(*report), shown};
+    });
+  }
+  const auto written = format == "table" ? report::write_whole(options.out, table_of(*report))
+                                         : report::write_germination(*report, format, options.out);
+  return written.map([&] {
+    return Answer{{{"file", options.out}, {"format", format}, {"as_of", report->as_of.iso()}},
+                  fmt::format("{} crosses as of {} written to {}\n", report->crosses.size(),
+                              report->as_of.iso(), options.out)};
+  });
 }
 
 } // namespace
@@ -175,8 +154,9 @@ void add_report(CommandLine& line) {
           "the ending of --out when left out")
       ->check(CLI::IsMember({"table", "csv", "json", "html", "xlsx", "counts"}));
   command.add_option("--out", options->out, "The file to write, whole or not at all");
-  command.add_flag("--dictionary", options->dictionary,
-                   "What the columns of the CSV and the spreadsheet hold; needs no book");
+  line.add("report", "dictionary",
+           "What the columns of the report's CSV and spreadsheet hold; needs no book",
+           []() -> Result<Answer> { return dictionary(); });
 }
 
 } // namespace coneline::commands

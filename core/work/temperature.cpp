@@ -123,6 +123,15 @@ std::optional<double> Warmth::celsius(const ObservedTray& tray) const {
   return sum / known;
 }
 
+std::map<book::LotId, double> celsius_of_trays(const Warmth& warmth,
+                                               std::span<const ObservedTray> trays) {
+  std::map<book::LotId, double> celsius;
+  for (const auto& tray : trays)
+    if (const auto mean = warmth.celsius(tray))
+      celsius[tray.lot.id] = *mean;
+  return celsius;
+}
+
 Result<TrayWarmth> Warmth::in_degree_days(const ObservedTray& tray) const {
   TrayWarmth made{tray, 0, 0, celsius(tray)};
   if (tray.looks.empty())

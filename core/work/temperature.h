@@ -57,6 +57,11 @@ struct TrayWarmth {
   std::optional<double> celsius; ///< mean of the days known
 };
 
+class Warmth;
+/// Mean °C from sowing to the last look of every tray where it is known, for `why`.
+std::map<book::LotId, double> celsius_of_trays(const Warmth& warmth,
+                                               std::span<const ObservedTray> trays);
+
 /// The temperatures of a book, by day and place. A bench or bay without a logger has the
 /// temperature of what it is within.
 class Warmth {

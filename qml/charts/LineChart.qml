@@ -14,6 +14,8 @@ Item {
     property string unit: ""
     /// Words along the axis: { at, word }.
     property var marks: []
+    /// A band around a line: { x, low, high } from left to right.
+    property var band: []
     /// A band that is still open: from a day on, between two heights.
     property var coming: null
     property string saying: ""
@@ -136,6 +138,45 @@ Item {
             color: Look.quiet
         }
         // qmllint enable
+    }
+    Canvas {
+        id: around
+
+        anchors.fill: parent
+        visible: plot.band.length > 0
+        opacity: 0.22
+        onPaint: {
+            const pen = getContext("2d");
+            pen.reset();
+            pen.fillStyle = plot.tones[1];
+            pen.beginPath();
+            for (const at of plot.band)
+                pen.lineTo(plot.px(at.x), plot.py(at.high));
+            for (let i = plot.band.length - 1; i >= 0; --i)
+                pen.lineTo(plot.px(plot.band[i].x), plot.py(plot.band[i].low));
+            pen.closePath();
+            pen.fill();
+        }
+
+        Connections {
+            target: plot
+
+            function onAreaChanged() {
+                around.requestPaint();
+            }
+            function onBandChanged() {
+                around.requestPaint();
+            }
+            function onCeilingChanged() {
+                around.requestPaint();
+            }
+            function onAcrossChanged() {
+                around.requestPaint();
+            }
+            function onTonesChanged() {
+                around.requestPaint();
+            }
+        }
     }
     Say {
         x: plot.area.x
