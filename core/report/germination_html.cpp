@@ -16,7 +16,9 @@ constexpr std::string_view style = R"css(
 @media (prefers-color-scheme: dark) {
   :root { --paper: #171B18; --ink: #ECE9E0; --quiet: #A9AFA4; --line: #3A403B; --due: #E0A060; --forecast: #B9A8E8;
     --c0: #FFFFFF; --c1: #56B4E9; --c2: #E08040; --c3: #30BE93; --c4: #CC79A7; --c5: #8FD0F5; --c6: #E69F00; } }
-@media print { :root { --paper: #FFFFFF; --ink: #000000; --quiet: #3A3A3A; } }
+@media print { :root { --paper: #FFFFFF; --ink: #000000; --quiet: #3A3A3A; }
+  body { font-size: 11px; padding: 0; } th, td { padding: 2px 4px; } td.bar { min-width: 80px; width: 100px; }
+  th, .quiet, .axis, .name { font-size: 10px; } .wide { overflow-x: visible; } svg, tr { break-inside: avoid; } }
 body { background: var(--paper); color: var(--ink); font: 16px/1.5 "Noto Sans", sans-serif;
   font-variant-numeric: tabular-nums; margin: 0 auto; padding: 24px; max-width: 1160px; }
 h1 { font-size: 28px; line-height: 1.2; margin: 0 0 4px; }
@@ -28,7 +30,7 @@ table { border-collapse: collapse; width: 100%; }
 th, td { text-align: right; padding: 4px 8px; border-bottom: 1px solid var(--line); vertical-align: middle; }
 th { color: var(--quiet); font-weight: normal; font-size: 13px; }
 th:first-child, td:first-child, .text { text-align: left; }
-.whole { white-space: nowrap; }
+.whole { white-space: nowrap; } .cross { min-width: 180px; }
 td.bar { width: 160px; min-width: 120px; }
 code { font-family: "Noto Sans Mono", monospace; }
 svg { display: block; width: 100%; height: auto; }
@@ -114,7 +116,7 @@ std::string summary(const GerminationReport& report) {
   for (const auto place : report.ranking) {
     const auto& cross = report.crosses[place];
     html +=
-        fmt::format("<tr><td>{}<br><span class=\"quiet\"><i>{}</i></span></td><td "
+        fmt::format("<tr><td class=\"cross\">{}<br><span class=\"quiet\"><i>{}</i></span></td><td "
                     "class=\"text\">{}</td><td>{}</td><td>{}</td>"
                     "<td class=\"text whole\">{}</td><td "
                     "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",

@@ -53,14 +53,15 @@ void whole_report(benchmark::State& state, const std::vector<work::ObservedTray>
     benchmark::DoNotOptimize(report::germination_report(book, registers, asked));
 }
 
-/// Keeps the time of each benchmark for the ratios.
+/// Keeps the processor time of each benchmark for the ratios: other work on the machine does not
+/// count.
 class Ratios : public benchmark::ConsoleReporter {
  public:
   void ReportRuns(const std::vector<Run>& runs) override {
     ConsoleReporter::ReportRuns(runs);
     for (const auto& run : runs)
       seconds_.emplace_back(run.benchmark_name(),
-                            run.real_accumulated_time / static_cast<double>(run.iterations));
+                            run.cpu_accumulated_time / static_cast<double>(run.iterations));
   }
   [[nodiscard]] std::string text() const {
     std::string text;
