@@ -7,15 +7,17 @@ namespace coneline::report {
 
 namespace {
 
-std::vector<CurvePoint> stair(const std::vector<CurvePoint>& curve) {
-  std::vector<CurvePoint> corners;
-  double before = 0;
-  for (const auto& [day, share] : curve) {
-    if (day > 0)
-      corners.push_back({day, before});
-    corners.push_back({day, share});
-    before = share;
+/// The stepwise estimate, not the sum of what was seen: of a young tray that still holds seed the
+/// sum would count the future as nothing, and lie below the curve without reason.
+std::vector<CurvePoint> stair(const stats::Stepwise& stepwise, double last) {
+  std::vector<CurvePoint> corners{{0, 0}};
+  double share = 0;
+  for (const auto& step : stepwise.steps) {
+    corners.push_back({step.to, share});
+    share += step.mass;
+    corners.push_back({step.to, share});
   }
+  corners.push_back({last, share});
   return corners;
 }
 
@@ -39,7 +41,7 @@ CrossChart cross_chart(const CrossReport& cross) {
   chart.until = std::max(1.0, chart.last * 1.25);
   if (chart.last <= 0)
     return chart;
-  chart.steps = stair(cross.curve);
+  chart.steps = stair(cross.figures.stepwise, chart.last);
   chart.coming = coming_of(cross);
   if (const auto& fit = cross.figures.curve)
     for (int piece = 0; piece <= pieces; ++piece) {

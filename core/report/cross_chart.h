@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// What is drawn of one cross, for page, paper, spreadsheet and window alike: the steps that were
-// seen, the fitted curve with its band, and between which shares the cross will end.
+// What is drawn of one cross, for page, paper, spreadsheet and window alike: what was seen as steps
+// (the stepwise estimate, in which a tray counts for as long as it was looked at), the fitted curve
+// with its band, and between which shares the cross will end.
 
 #include "core/report/germination_report.h"
 

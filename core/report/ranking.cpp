@@ -67,7 +67,9 @@ std::string_view alike_method_told() {
 }
 
 std::string_view band_told() {
-  return "The band is, day by day, the range in which the share germinated by that day lies, from "
+  return "The steps are what was seen, each tray counting for as long as it was looked at "
+         "(Turnbull's estimate). The band is, day by day, the range in which the share germinated "
+         "by that day lies, from "
          "the covariance of the curve's three values (delta method on the logit), widened by the "
          "spread between trays. It is for each day alone and takes the family of the curve to be "
          "right.";

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Times, in one run: a plain pass that only sums the counts of all trays, the curve fits alone, all
-// figures of `coneline germination`, and the whole report of a book; at the end their ratios.
+// figures of `coneline germination`, the whole report, and the report from the book's file; at the
+// end their ratios.
 //
 //   bench_germination [--trays=2000] [--benchmark_…]
 #include "core/report/germination_report.h"
 #include "core/stats/curve_fit.h"
 #include "tests/benchmark/large_book.h"
+#include "tests/benchmark/large_book_file.h"
+#include "tests/core/store/scratch.h"
 
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>
@@ -13,6 +16,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <functional>
 
 namespace coneline::tests {
 namespace {
@@ -51,6 +55,14 @@ void whole_report(benchmark::State& state, const std::vector<work::ObservedTray>
   const report::Asked asked{Date::of(2026, 6, 1).value()};
   for (auto round : state)
     benchmark::DoNotOptimize(report::germination_report(book, registers, asked));
+}
+
+/// From the file: the book read and the report made.
+void from_the_book(benchmark::State& state, store::Book& book) {
+  const report::Asked asked{Date::of(2026, 6, 1).value()};
+  for (auto round : state)
+    benchmark::DoNotOptimize(book.read(
+        [&](store::Reading& reading) { return report::germination_report(reading, asked); }));
 }
 
 /// Keeps the processor time of each benchmark for the ratios: other work on the machine does not
@@ -92,6 +104,10 @@ int run(int count, char** arguments) {
   benchmark::RegisterBenchmark("curves", curves, counts)->Unit(benchmark::kMillisecond);
   benchmark::RegisterBenchmark("all figures", all_figures, counts)->Unit(benchmark::kMillisecond);
   benchmark::RegisterBenchmark("whole report", whole_report, book)->Unit(benchmark::kMillisecond);
+  const tests::Scratch scratch;
+  auto file = make_large_book(scratch.at("large.coneline"), trays);
+  benchmark::RegisterBenchmark("from the book", from_the_book, std::ref(file))
+      ->Unit(benchmark::kMillisecond);
   Ratios ratios;
   benchmark::RunSpecifiedBenchmarks(&ratios);
   std::puts(fmt::format("\n{} trays, {} looks each, {} seeds up\n{}", trays, looks_of_a_tray,

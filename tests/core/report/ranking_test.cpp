@@ -124,7 +124,7 @@ TEST(CrossChart, HasStepsCurveBandAndWhereItMayEnd) {
   const auto chart = cross_chart(low);
   EXPECT_EQ(chart.last, 90);
   EXPECT_EQ(chart.until, 112.5);
-  EXPECT_EQ(chart.steps.back().share, 0.1);
+  EXPECT_NEAR(chart.steps.back().share, 0.1, 1e-6);
   ASSERT_EQ(chart.fitted.size(), chart.band.size());
   for (std::size_t i = 0; i < chart.band.size(); ++i) {
     EXPECT_LE(chart.band[i].low, chart.fitted[i].share + 1e-12);
