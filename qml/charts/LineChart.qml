@@ -51,9 +51,11 @@ Item {
         let solid = 0;
         for (let i = 0; i < plot.series.count; ++i) {
             const rule = plot.series.value(i, "style") === "rule";
+            // The line before it goes on, after days of which nothing is known.
+            const more = plot.series.value(i, "style") === "more";
             const points = plot.series.value(i, "points");
             const line = chart.createSeries(ChartView.SeriesTypeLine, "", across_, up);
-            const nth = rule ? solid - 1 : solid++;
+            const nth = rule || more ? solid - 1 : solid++;
             line.color = plot.tones[Math.max(0, nth) % plot.tones.length];
             line.width = rule ? 1.5 : 2.5;
             line.style = plot.series.value(i, "style") === "dash" ? Qt.DashLine : rule ? Qt.DotLine : plot.dashes[nth % plot.dashes.length];
@@ -62,6 +64,10 @@ Item {
                 line.append(point.x, point.y);
                 tallest = Math.max(tallest, point.y);
                 last = point;
+            }
+            if (more) {
+                names[names.length - 1].y = last.y;
+                continue;
             }
             names.push({
                 "word": plot.series.value(i, "name"),

@@ -28,13 +28,26 @@ QString span_of(const work::PlaceTemperature& place) {
   return shown(place.first.date) + " to " + shown(place.last.date);
 }
 
-Rows::Row line(const work::PlaceTemperature& place, const char* name,
-               double stats::DayTemperature::*part) {
+/// One row a stretch of days without a gap; those after the first go on with its line.
+void add_line(std::vector<Rows::Row>& rows, const work::PlaceTemperature& place, const char* name,
+              double stats::DayTemperature::*part) {
   const int first = place.first.date.days();
   QVariantList points;
-  for (const auto& [day, one] : place.days.known)
+  const char* style = "solid";
+  std::optional<int> before;
+  const auto end_stretch = [&] {
+    if (!points.isEmpty())
+      rows.push_back({QString::fromUtf8(name), points, QString::fromUtf8(style)});
+    style = points.isEmpty() ? style : "more";
+    points.clear();
+  };
+  for (const auto& [day, one] : place.days.known) {
+    if (before && day != *before + 1)
+      end_stretch();
     points << QPointF(day - first, one.*part);
-  return {QString::fromUtf8(name), points, "solid"};
+    before = day;
+  }
+  end_stretch();
 }
 
 QVariantList marks_of(const work::PlaceTemperature& place) {
@@ -127,9 +140,9 @@ void TemperatureLog::read() {
       rows.push_back({called(place.place), span_of(place), days_of(place)});
       if (called(place.place) != place_)
         continue;
-      series = {line(place, "highest", &stats::DayTemperature::high),
-                line(place, "mean", &stats::DayTemperature::mean),
-                line(place, "lowest", &stats::DayTemperature::low)};
+      add_line(series, place, "highest", &stats::DayTemperature::high);
+      add_line(series, place, "mean", &stats::DayTemperature::mean);
+      add_line(series, place, "lowest", &stats::DayTemperature::low);
       across_ = std::max(1, days_between(place.first.date, place.last.date));
       marks_ = marks_of(place);
       said_ = QStringList{span_of(place), days_of(place)} + oddities(place);

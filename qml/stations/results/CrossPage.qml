@@ -76,7 +76,7 @@ Flickable {
             unit: qsTr("% of the seed sown")
             band: page.results.band
             marks: page.weeks(page.results.horizon)
-            coming: page.results.comingHigh > 0 ? {
+            coming: page.results.comingHigh > page.results.comingLow ? {
                 "from": page.results.lastDay,
                 "low": page.results.comingLow,
                 "high": page.results.comingHigh,

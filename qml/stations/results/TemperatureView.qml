@@ -38,15 +38,10 @@ Flickable {
             chosen: log.place
             onPicked: value => log.place = value
         }
-        Repeater {
-            model: log.said
-
-            Say {
-                required property string modelData
-
-                width: content.width
-                text: modelData
-            }
+        Say {
+            width: parent.width
+            visible: text !== ""
+            text: log.said.join("\n")
         }
         LineChart {
             width: parent.width

@@ -42,20 +42,29 @@ Flickable {
             font.pixelSize: Look.large
             Accessible.role: Accessible.Heading
         }
-        Choice {
-            objectName: "why-condition"
+        Flow {
+            id: asked
+
+            readonly property real half: width > 700 ? (width - 12) / 2 : width
+
             width: parent.width
-            says: qsTr("held against")
-            choices: results.conditions
-            chosen: results.condition
-            onPicked: value => results.condition = value
-        }
-        Choice {
-            width: parent.width
-            says: qsTr("of")
-            choices: results.taxa
-            chosen: results.taxon
-            onPicked: value => results.taxon = value
+            spacing: 12
+
+            Choice {
+                objectName: "why-condition"
+                width: asked.half
+                says: qsTr("held against")
+                choices: results.conditions
+                chosen: results.condition
+                onPicked: value => results.condition = value
+            }
+            Choice {
+                width: asked.half
+                says: qsTr("of")
+                choices: results.taxa
+                chosen: results.taxon
+                onPicked: value => results.taxon = value
+            }
         }
         Flow {
             width: parent.width
@@ -84,6 +93,17 @@ Flickable {
             color: Look.lost
             Accessible.role: Accessible.AlertMessage
         }
+        LineChart {
+            width: parent.width
+            height: 300
+            visible: results.series.count > 0
+            series: results.series
+            across: results.across
+            highest: 40
+            unit: qsTr("% of the seed sown")
+            marks: page.weeks(results.across)
+            saying: qsTr("How the groups came up; their ranges stand above.")
+        }
         Repeater {
             model: results.levels
 
@@ -100,17 +120,6 @@ Flickable {
                 width: content.width
                 text: modelData
             }
-        }
-        LineChart {
-            width: parent.width
-            height: 300
-            visible: results.series.count > 0
-            series: results.series
-            across: results.across
-            highest: 40
-            unit: qsTr("% of the seed sown")
-            marks: page.weeks(results.across)
-            saying: qsTr("How the groups came up; their ranges stand above.")
         }
         Say {
             width: parent.width
