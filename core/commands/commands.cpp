@@ -9,6 +9,7 @@ void add_core_commands(CommandLine& line) {
   add_check(line);
   add_coverage(line);
   add_figures(line);
+  add_coming(line);
   add_germination(line);
   add_growing_verbs(line);
   add_imperfect_test(line);
@@ -29,6 +30,7 @@ void add_core_commands(CommandLine& line) {
   add_sowing(line);
   add_space(line);
   add_table(line);
+  add_temperature(line);
   add_trays(line);
   add_why(line);
 }

@@ -12,6 +12,7 @@ void add_core_commands(CommandLine& line);
 void add_check(CommandLine& line);
 void add_coverage(CommandLine& line);
 void add_figures(CommandLine& line);
+void add_coming(CommandLine& line);
 void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
 void add_imperfect_test(CommandLine& line);
@@ -32,6 +33,7 @@ void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);
 void add_table(CommandLine& line);
+void add_temperature(CommandLine& line);
 void add_trays(CommandLine& line);
 void add_why(CommandLine& line);
 

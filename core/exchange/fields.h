@@ -224,4 +224,11 @@ void fields(Io& io, book::Figure& figure) {
   io.field("value", figure.value);
 }
 
+template <class Io>
+void fields(Io& io, book::Temperature& reading) {
+  io.field("place", reading.place);
+  io.field("at", reading.at);
+  io.field("celsius", reading.celsius);
+}
+
 } // namespace coneline::exchange

@@ -6,7 +6,7 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(), reading.lots(), reading.entries()};
+  return {reading.registers(), reading.lots(), reading.entries(), reading.temperatures()};
 }
 
 std::vector<std::string> files_of_a_season() {
@@ -69,6 +69,7 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, registers.figures);
   add_all(sheets, season.lots);
   add_all(sheets, season.entries);
+  add_all(sheets, season.temperatures);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});

@@ -11,6 +11,7 @@ struct Season {
   book::Registers registers;
   std::vector<book::Lot> lots;
   std::vector<book::Entry> entries;
+  std::vector<book::Temperature> temperatures;
 };
 
 Season season_of(store::Reading& reading);

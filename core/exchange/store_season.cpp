@@ -56,6 +56,7 @@ class StoreRegisters {
     for (const auto& each : sheet<book::Figure>().rows)
       if (auto put = writing_.put(each.row); !put)
         faults_.add(put.error().at(where(each, "value")));
+    put_temperatures();
     return true;
   }
 
@@ -102,6 +103,18 @@ class StoreRegisters {
         return false;
       }
     return true;
+  }
+
+  void put_temperatures() {
+    for (const auto& each : sheet<book::Temperature>().rows) {
+      const auto place = stored_.find(each.row.place);
+      if (!each.sound || !place)
+        continue;
+      auto reading = each.row;
+      reading.place = *place;
+      if (auto put = writing_.add(reading); !put)
+        faults_.add(put.error().at(where(each, "at")));
+    }
   }
 
   /// A place may stand above the one it is within, so the latter is put in afterwards.

@@ -6,6 +6,7 @@
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
 #include "core/book/registers.h"
+#include "core/book/temperature.h"
 
 #include <cstdint>
 #include <optional>
@@ -91,6 +92,11 @@ class Reading {
   std::vector<TraySown> trays_sown(std::optional<Date> day = std::nullopt);
   std::vector<TrayLook> tray_looks(std::optional<Date> day = std::nullopt);
   std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
+
+  std::vector<book::Temperature> temperatures(); ///< in the order in which they were taken in
+  std::vector<book::Temperature> temperatures(book::PlaceId place); ///< by time
+  std::vector<book::PlaceId> places_measured(); ///< that have a reading
+  std::vector<book::Stay> stays();              ///< by lot, then day
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }

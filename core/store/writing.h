@@ -32,6 +32,11 @@ class Writing : public Reading {
   /// A lot without anything in it; the entry that fills it follows. Its code must be new.
   Result<book::LotId> add(const book::Lot& lot);
 
+  /// Fails on a number that is not finite, and where the place has a reading of that moment.
+  Result<void> add(const book::Temperature& reading);
+  /// Takes out the readings of a place from the first to the last day; returns how many.
+  std::int64_t take_out_temperatures(book::PlaceId place, Date first, Date last);
+
   /// The next free code of a kind in this book.
   Result<Code> next_code(Kind kind);
 

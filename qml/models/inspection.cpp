@@ -49,7 +49,7 @@ QString Inspection::expected_of(book::LotId tray) {
   const auto report = session_->ask([&](store::Reading& reading) {
     auto trays = work::observed_trays(reading, registers, day);
     std::erase_if(trays, [&](const auto& one) { return one.lot.id != tray; });
-    return report::germination_report(trays, registers, day);
+    return report::germination_report(trays, registers, {day});
   });
   if (!report || report->crosses.empty())
     return {};

@@ -5,6 +5,7 @@
 // The pictures go into the folder named by CONELINE_PICTURES, or that of the build.
 #include "core/report/harvest_view.h"
 #include "core/work/harvest.h"
+#include "core/work/temperature.h"
 #include "tests/qml/shown_window.h"
 
 #include <QDir>
@@ -57,6 +58,26 @@ void is_not_blank(const QImage& picture) {
 
 QString code_of(ShownWindow& shown, Kind kind, book::State state) {
   return QString::fromStdString(shown.lot_with(kind, state).lot.code.text());
+}
+
+/// A month of readings of the heated bench, every two hours, with a gap.
+void measure(ShownWindow& shown) {
+  const auto& places = shown.session().standing().registers.places;
+  const auto bench = std::ranges::find(places, "Heated bench", &book::Place::name);
+  ASSERT_NE(bench, places.end());
+  std::vector<book::Temperature> readings;
+  for (int step = 0; step < 30 * 12; ++step)
+    if (step < 130 || step > 170)
+      readings.push_back({bench->id,
+                          {Date::of(2026, 10, 1)->plus_days(step / 12), step % 12 * 7200},
+                          24 + (step % 12 < 6 ? step % 12 : 12 - step % 12) * 0.8});
+  ASSERT_TRUE(shown.session().act([&](store::Book& book) {
+    return book
+        .write([&](store::Writing& writing) {
+          return work::take_in_temperature(writing, bench->id, readings);
+        })
+        .map([](const work::TakenIn&) { return work::Done{}; });
+  }));
 }
 
 void station(ShownWindow& shown, const char* page, const QString& chosen = {},
@@ -184,6 +205,17 @@ std::vector<Page> pages() {
        }},
       {"out", [](ShownWindow& s) { station(s, "out"); }},
       {"results", [](ShownWindow& s) { station(s, "results"); }},
+      {"results-why",
+       [](ShownWindow& s) {
+         station(s, "results");
+         s.tap("results-why");
+       }},
+      {"results-temperature",
+       [](ShownWindow& s) {
+         station(s, "results");
+         measure(s);
+         s.tap("results-temperature");
+       }},
       {"season", [](ShownWindow& s) { station(s, "season"); }},
   };
 }

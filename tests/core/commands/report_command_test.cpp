@@ -63,6 +63,33 @@ TEST_F(ReportCommand, WritesTheFormThatTheFileIsNamedAfter) {
   EXPECT_EQ(contents("rows.txt").substr(0, 6), "level,");
 }
 
+TEST_F(ReportCommand, WritesADictionaryBesideItsRows) {
+  const auto rows = nursery_.at("rows.csv").string();
+  ASSERT_EQ(
+      run({"report", "germination", "--as-of", "2025-07-01", "--by", "season", "--out", rows}), 0)
+      << err_.str();
+  EXPECT_EQ(contents("rows.csv").substr(0, 6), "level,");
+  EXPECT_NE(contents("rows.csv").find("\nseason,1,a,2025,"), std::string::npos);
+  EXPECT_EQ(contents("rows.dictionary.csv").substr(0, 33), "column,type,unit,missing,meaning\n");
+}
+
+TEST_F(ReportCommand, WritesASpreadsheet) {
+  const auto sheet = nursery_.at("report.xlsx").string();
+  ASSERT_EQ(run({"report", "germination", "--as-of", "2025-07-01", "--out", sheet}), 0)
+      << err_.str();
+  EXPECT_EQ(contents("report.xlsx").substr(0, 2), "PK");
+  EXPECT_EQ(run({"report", "germination", "--format", "xlsx"}), 2);
+}
+
+TEST_F(ReportCommand, DescribesItsColumnsWithoutABook) {
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  add_core_commands(line);
+  ASSERT_EQ(line.run({"report", "dictionary"}).value(), 0) << err.str();
+  EXPECT_NE(out.str().find("still_expected_low"), std::string::npos);
+}
+
 TEST_F(ReportCommand, ThatCannotWriteFails) {
   const auto out = (nursery_.at("missing") / "page.html").string();
   EXPECT_EQ(run({"report", "germination", "--out", out}), 1);

@@ -207,6 +207,16 @@ TEST_F(ImportSeason, APlaceWithinItself) {
   EXPECT_NE(texts(import()).find("within itself"), std::string::npos);
 }
 
+TEST_F(ImportSeason, TemperaturesMayBeMissing) {
+  std::filesystem::remove(folder() / "temperatures.csv");
+  EXPECT_TRUE(import().faults.none());
+}
+
+TEST_F(ImportSeason, ATemperatureNobodyCanRead) {
+  change("temperatures.csv", "2025-03-01T00:00:00", "2025-03-01");
+  only_fault({"temperatures.csv", 3, "at"}, "2026-03-09T14:05:00");
+}
+
 TEST_F(ImportSeason, AFolderThatIsNone) {
   EXPECT_FALSE(import_season(scratch_.at("nothing"), book_, Import::write));
 }

@@ -139,6 +139,8 @@ exchange::Season small_season(Text text) {
   enter(Verb::recount, "2025-07-01", 4, {}, {move(4, plant, 4, unexplained, 1)});
   enter(Verb::sell, "2025-08-01", 4, Sale{text("a buyer"), 12550}, {move(4, plant, 4, sold, 4)});
   enter(Verb::buy_in, "2024-06-01", 2, {}, {move(2, bought_in, 2, unsorted, 25)});
+  season.temperatures = {{PlaceId{1}, Moment{day("2025-03-02"), 50700}, 22.75},
+                         {PlaceId{2}, Moment{day("2025-03-01"), 0}, -0.1}};
   return season;
 }
 inline exchange::Season small_season() {

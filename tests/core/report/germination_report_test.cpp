@@ -13,7 +13,7 @@ class Germination : public testing::Test {
  protected:
   GerminationReport on(std::string_view as_of) {
     return nursery.book()
-        .read([&](store::Reading& reading) { return germination_report(reading, day(as_of)); })
+        .read([&](store::Reading& reading) { return germination_report(reading, {day(as_of)}); })
         .value();
   }
   void give_route() {
@@ -149,7 +149,7 @@ TEST_F(Germination, NamesTraysItCannotWorkWith) {
 
 TEST_F(Germination, RefusesAConfidenceThatIsNone) {
   const auto report = nursery.book().read(
-      [](store::Reading& reading) { return germination_report(reading, day("2025-06-01"), 1.0); });
+      [](store::Reading& reading) { return germination_report(reading, {day("2025-06-01"), 1.0}); });
   ASSERT_FALSE(report);
   EXPECT_EQ(report.error().blame, Blame::usage);
 }
