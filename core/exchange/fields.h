@@ -211,4 +211,10 @@ void fields(Io& io, SaleRow& row) {
   io.field("cents", row.sale.cents, Rule::zero_or_more);
 }
 
+template <class Io>
+void fields(Io& io, book::Link& link) {
+  io.field("entry", link.entry);
+  io.field("link", link.hash, Rule::given);
+}
+
 } // namespace coneline::exchange

@@ -89,7 +89,7 @@ using Sheets =
                Sheet<book::Plant>, Sheet<PaperRow>, Sheet<book::PollenLot>, Sheet<book::Cone>,
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
                Sheet<PollinationRow>, Sheet<CleaningRow>, Sheet<SortingRow>, Sheet<KeepingRow>,
-               Sheet<SaleRow>>;
+               Sheet<SaleRow>, Sheet<book::Link>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -135,6 +135,13 @@ template <>
 inline constexpr std::string_view file_of<KeepingRow> = "keepings.csv";
 template <>
 inline constexpr std::string_view file_of<SaleRow> = "sales.csv";
+
+template <>
+inline constexpr std::string_view file_of<book::Link> = "links.csv";
+
+/// A folder may lack this file: the chain is then begun anew.
+template <class Row>
+inline constexpr bool may_be_missing = std::is_same_v<Row, book::Link>;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

@@ -88,7 +88,7 @@ Result<std::int64_t> new_number(Tables& tables, const std::string& table, const 
                                 std::int64_t id) {
   if (auto ours = of_this_book(code, tables.series()); !ours)
     return refuse(ours.error());
-  const auto number = number_in_book(code);
+  const auto number = code.number_in_series();
   const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE number = :number", table))
                          .with(number)
                          .number();
