@@ -7,6 +7,7 @@ namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
   add_check(line);
+  add_crosses(line);
   add_germination(line);
   add_growing_verbs(line);
   add_looks(line);

@@ -10,6 +10,7 @@ namespace coneline::commands {
 void add_core_commands(CommandLine& line);
 
 void add_check(CommandLine& line);
+void add_crosses(CommandLine& line);
 void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
 void add_looks(CommandLine& line);

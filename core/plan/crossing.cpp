@@ -172,7 +172,7 @@ class Propose {
     const auto best = choose(program, wish_.seconds);
     if (!best)
       return refuse(too_little());
-    return proposal(*best, "plants", 1);
+    return proposal(among_equals(program, *best, freshness()), "plants", 1);
   }
 
   /// Just so many crosses, chosen for kinship; of choices that are equal in it, the one with most
@@ -199,17 +199,10 @@ class Propose {
     if (!best)
       return refuse(too_little());
     if (wish_.aim == Aim::mixture)
-      return proposal(*best, "mixture of plants and kinship", 1);
-    auto among_equals = *best;
-    BinaryProgram::Limit equal{{}, best->value - rounding, BinaryProgram::no_limit};
-    for (std::size_t at = 0; at < possible_.size(); ++at) {
-      equal.terms.emplace_back(at, program.values[at]);
-      program.values[at] = plants_of(possible_[at]);
-    }
-    program.limits.push_back(std::move(equal));
-    if (const auto again = choose(program, wish_.seconds))
-      among_equals.chosen = again->chosen;
-    return proposal(among_equals, "mean kinship, summed over the crosses", -1);
+      return proposal(among_equals(program, *best, freshness()), "mixture of plants and kinship",
+                      1);
+    return proposal(among_equals(program, *best, all_plants()),
+                    "mean kinship, summed over the crosses", -1);
   }
 
   Result<double> how_many(BinaryProgram program) const {
@@ -228,10 +221,61 @@ class Propose {
     return *wish_.crosses;
   }
 
-  static Fault too_little() {
-    return fault("no cross fits within the pollen and the room there are, with what is pinned",
+  /// What stops one cross by itself; empty where nothing does.
+  std::string stopped_by(const PossibleCross& cross) const {
+    const auto& lot = input_.pollen[cross.pollen];
+    if (lot.millilitres && input_.millilitres_a_cone > *lot.millilitres + rounding)
+      return fmt::format("{:g} ml of pollen are needed and {:g} ml are left",
+                         input_.millilitres_a_cone, *lot.millilitres);
+    for (const auto& [light, needed] : cross.room)
+      if (input_.room && needed > free_room(light) + rounding)
+        return fmt::format("{:.2f} m² of {} are needed and {:.2f} are free", needed,
+                           book::word(light), free_room(light));
+    return {};
+  }
+
+  Fault too_little() const {
+    constexpr std::size_t enough_to_see = 3;
+    std::string reasons;
+    std::size_t told = 0;
+    for (std::size_t at = 0; at < possible_.size() && told < enough_to_see; ++at)
+      if (candidates_[at])
+        if (const auto why = stopped_by(possible_[at]); !why.empty()) {
+          reasons += (told == 0 ? ": " : "; ") + name(at) + ": " + why;
+          ++told;
+        }
+    return fault("no cross fits within the pollen and the room there are, with what is pinned" +
+                     reasons,
                  "Unpin a cross, collect more pollen, take less for each cone (--millilitres), or "
                  "say how much room there will be (--room).");
+  }
+
+  /// Of all choices as good as `best`, the one in which the other values add up to most.
+  Chosen among_equals(BinaryProgram& program, const Chosen& best,
+                      const std::vector<double>& values) const {
+    BinaryProgram::Limit equal{{}, best.value - rounding, BinaryProgram::no_limit};
+    for (std::size_t at = 0; at < possible_.size(); ++at)
+      equal.terms.emplace_back(at, program.values[at]);
+    program.limits.push_back(std::move(equal));
+    program.values = values;
+    auto chosen = best;
+    if (const auto again = choose(program, wish_.seconds))
+      chosen.chosen = again->chosen;
+    return chosen;
+  }
+
+  std::vector<double> all_plants() const {
+    std::vector<double> values;
+    for (const auto& cross : possible_)
+      values.push_back(plants_of(cross));
+    return values;
+  }
+  /// The fresher the pollen, the better (common practice, no source).
+  std::vector<double> freshness() const {
+    std::vector<double> values;
+    for (const auto& cross : possible_)
+      values.push_back(-days_between(input_.pollen[cross.pollen].collected, input_.today) / 365.25);
+    return values;
   }
 
   Proposal proposal(const Chosen& best, std::string measure, double sign) const {

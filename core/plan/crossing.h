@@ -59,6 +59,8 @@ struct CrossingInput {
   std::optional<std::map<book::Light, double>> room;
   double millilitres_a_cone = 1;    ///< all passes together
   std::vector<std::string> remarks; ///< where these numbers come from
+  /// Cones and pollen that cannot be used, and why.
+  std::vector<std::pair<Code, std::string>> left_out;
 };
 
 /// One female with one lot of pollen.
@@ -121,7 +123,8 @@ struct Proposal {
   std::map<book::Light, double> room; ///< m² taken
 };
 
-/// The exact best. Fails where the limits leave no choice; the fault says which and what to change.
+/// The exact best; of choices that are equal in the aim, the one with the freshest pollen, or for
+/// least kinship with most plants. Fails where the limits leave no choice; the fault says which and what to change.
 Result<Proposal> propose(const CrossingInput& input, const std::vector<PossibleCross>& possible,
                          const CrossingWish& wish);
 

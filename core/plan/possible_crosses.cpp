@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/cross.h"
 #include "core/plan/crossing.h"
+#include "core/plan/pedigree.h"
 
 #include <fmt/format.h>
 
@@ -16,16 +17,6 @@ std::size_t place_of(const book::Registers& registers, book::PlantId id) {
   return static_cast<std::size_t>(
       std::ranges::lower_bound(registers.plants, id, {}, &book::Plant::id) -
       registers.plants.begin());
-}
-
-std::string way_in_words(const book::Registers& registers, const std::vector<std::size_t>& way) {
-  std::string words;
-  for (const auto at : way) {
-    const auto& plant = registers.plants[at];
-    words += (words.empty() ? "" : " → ") + plant.code.text() +
-             (plant.name.empty() ? "" : " (" + plant.name + ")");
-  }
-  return words;
 }
 
 const book::Route* route_of(const book::Registers& registers, book::TaxonId taxon) {
@@ -100,8 +91,9 @@ class Possible {
           fmt::format("{} has no route, so no plants are reckoned: give its germination and steps",
                       input_.registers.taxon(taxon).name));
     if (!pollen.viability)
-      cross.remarks.push_back(fmt::format(
-          "the pollen {} was not tested, and is reckoned as all viable", pollen.code.text()));
+      cross.remarks.push_back(
+          fmt::format("the pollen {}, {} days old, was not tested, and is reckoned as all viable",
+                      pollen.code.text(), days_between(pollen.collected, input_.today)));
     if (!female.seeds || route == nullptr)
       return;
     const auto own = input_.germination.find(taxon);
@@ -167,11 +159,9 @@ Estimate product(const std::vector<std::pair<std::string, Estimate>>& factors) {
 }
 
 Result<std::vector<PossibleCross>> possible_crosses(const CrossingInput& input) {
-  if (const auto way = stats::own_ancestor(input.parents); !way.empty())
-    return refuse(book_fault(fmt::format("{} is its own ancestor: {}",
-                                         input.registers.plants[way.front()].code.text(),
-                                         way_in_words(input.registers, way)),
-                             "Correct the parents of one of them."));
+  if (const auto way = own_ancestor_in_words(input.registers, input.parents); !way.empty())
+    return refuse(
+        book_fault("a plant is its own ancestor: " + way, "Correct the parents of one of them."));
   if (input.females.empty())
     return refuse(fault("no female has a cone that takes pollen now or will",
                         "Enter the cone when it is seen, or name a female that is expected to "
