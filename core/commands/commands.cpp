@@ -14,6 +14,7 @@ void add_core_commands(CommandLine& line) {
   add_mix(line);
   add_needs(line);
   add_opening(line);
+  add_parents(line);
   add_registers(line);
   add_report(line);
   add_season(line);

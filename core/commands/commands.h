@@ -17,6 +17,7 @@ void add_looks(CommandLine& line);
 void add_mix(CommandLine& line);
 void add_needs(CommandLine& line);
 void add_opening(CommandLine& line);
+void add_parents(CommandLine& line);
 void add_registers(CommandLine& line);
 void add_report(CommandLine& line);
 void add_season(CommandLine& line);

@@ -101,6 +101,8 @@ void fields(Io& io, book::Plant& plant) {
   io.field("acquired", plant.acquired);
   io.field("place", plant.place);
   io.field("note", plant.note);
+  io.field("seed_parent", plant.seed_parent);
+  io.field("pollen_parent", plant.pollen_parent);
 }
 
 template <class Io>

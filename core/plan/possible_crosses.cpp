@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/cross.h"
+#include "core/book/pedigree.h"
 #include "core/plan/crossing.h"
-#include "core/plan/pedigree.h"
 
 #include <fmt/format.h>
 
@@ -159,7 +159,8 @@ Estimate product(const std::vector<std::pair<std::string, Estimate>>& factors) {
 }
 
 Result<std::vector<PossibleCross>> possible_crosses(const CrossingInput& input) {
-  if (const auto way = own_ancestor_in_words(input.registers, input.parents); !way.empty())
+  if (const auto way = book::own_ancestor_in_words(input.registers.plants, input.parents);
+      !way.empty())
     return refuse(
         book_fault("a plant is its own ancestor: " + way, "Correct the parents of one of them."));
   if (input.females.empty())

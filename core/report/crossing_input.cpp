@@ -2,8 +2,8 @@
 #include "core/report/crossing_input.h"
 
 #include "core/book/cross.h"
+#include "core/book/pedigree.h"
 #include "core/plan/needs.h"
-#include "core/plan/pedigree.h"
 #include "core/report/needs_input.h"
 #include "core/stats/beta_binomial.h"
 #include "core/work/germination.h"
@@ -48,7 +48,7 @@ class Gather {
   Gather(store::Reading& reading, const CrossingAsked& asked) : reading_(reading), asked_(asked) {
     input_.today = asked.today;
     input_.registers = reading.registers();
-    input_.parents = plan::pedigree_of(input_.registers);
+    input_.parents = book::pedigree_of(input_.registers.plants);
     cones_ = work::cone_lines(reading, input_.registers);
     trays_ = work::observed_trays(reading, input_.registers, asked.today);
   }

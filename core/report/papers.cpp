@@ -119,6 +119,13 @@ class Collect {
     papers_.taxon = registers_.taxon(plant.taxon).name;
     papers_.count = 1;
     add_plant("this plant", plant.id);
+    if (plant.seed_parent)
+      add_plant("seed parent", *plant.seed_parent);
+    if (plant.pollen_parent)
+      add_plant("pollen parent", *plant.pollen_parent);
+    if (!plant.seed_parent || !plant.pollen_parent)
+      papers_.missing.emplace_back(
+          "who this plant comes from is not known, or not in the register");
     for (const auto& cone : registers_.cones)
       if (cone.plant == plant.id)
         add_line_of(cone.id);
@@ -135,8 +142,11 @@ class Collect {
           passes.push_back(std::move(entry));
       const auto cross = book::cross_of(registers_, registers_.cone(*cone), passes);
       add_plant("seed parent", cross.seed_parent);
-      for (const auto& father : cross.pollen_parents)
+      add_parents_of(cross.seed_parent);
+      for (const auto& father : cross.pollen_parents) {
         add_plant("pollen parent", father);
+        add_parents_of(father);
+      }
       if (passes.empty())
         papers_.missing.push_back(fmt::format("no pollination of {} is recorded, so the father is "
                                               "not known",
@@ -147,6 +157,15 @@ class Collect {
       papers_.purchase = book::row_of(registers_.purchases, std::get<book::PurchaseId>(origin));
     }
     add_line_of(origin);
+  }
+
+  /// A parent that was itself raised from plants of the register.
+  void add_parents_of(book::PlantId id) {
+    const auto& plant = registers_.plant(id);
+    for (const auto& [parent, role] : {std::pair(plant.seed_parent, "seed parent of "),
+                                       std::pair(plant.pollen_parent, "pollen parent of ")})
+      if (parent)
+        add_plant(role + plant.code.text(), *parent);
   }
 
   void add_plant(std::string role, book::PlantId id) {
@@ -290,20 +309,34 @@ class Collect {
 
 } // namespace
 
-Result<Papers> papers(store::Book& book, const PapersAsked& asked) {
-  auto made = book.read([&](store::Reading& reading) { return Collect(reading, asked).run(); });
+Result<Papers> papers(store::Reading& reading, const PapersAsked& asked) {
+  auto made = Collect(reading, asked).run();
   if (!made)
     return made;
-  const auto proof = store::prove(book);
-  if (!proof)
-    return refuse(proof.error());
-  made->last_link = proof->last_link;
-  made->entries = proof->entries;
-  made->chain_holds = proof->holds();
-  if (!proof->holds())
+  const auto proof = store::prove(reading);
+  made->last_link = proof.last_link;
+  made->entries = proof.entries;
+  made->chain_holds = proof.holds();
+  if (!proof.holds())
     made->missing.insert(made->missing.begin(),
-                         "the book does not prove; its first fault: " + proof->faults.front());
+                         "the book does not prove; its first fault: " + proof.faults.front());
   return made;
+}
+
+std::vector<StandingSale> sales_of(store::Reading& reading, const Code& lot) {
+  const auto found = reading.lot(lot);
+  if (!found)
+    return {};
+  std::vector<StandingSale> sales;
+  for (const auto& entry : reading.standing_entries(book::Verb::sell)) {
+    if (entry.lot != found->id)
+      continue;
+    std::int64_t count = 0;
+    for (const auto& movement : entry.movements)
+      count += movement.count.value();
+    sales.push_back({entry.id, entry.date, count, std::get<book::Sale>(entry.detail).buyer});
+  }
+  return sales;
 }
 
 } // namespace coneline::report

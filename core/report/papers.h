@@ -6,7 +6,7 @@
 
 #include "core/book/registers.h"
 #include "core/report/trade_rules.h"
-#include "core/store/book.h"
+#include "core/store/reading.h"
 #include "core/work/line_back.h"
 
 #include <nlohmann/json.hpp>
@@ -83,7 +83,16 @@ struct PapersAsked {
 };
 
 /// Fails: nothing has the code, it is of a kind that has no line, the entry is no sale that stands.
-Result<Papers> papers(store::Book& book, const PapersAsked& asked);
+Result<Papers> papers(store::Reading& reading, const PapersAsked& asked);
+
+/// The sales of one lot that stand, by their days.
+struct StandingSale {
+  book::EntryId entry;
+  Date date;
+  std::int64_t count = 0;
+  std::string buyer;
+};
+std::vector<StandingSale> sales_of(store::Reading& reading, const Code& lot);
 
 /// One part of the papers as it is read: lines of "label: text", or rows of a table.
 struct PapersSection {

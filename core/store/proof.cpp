@@ -254,9 +254,12 @@ class Prover {
 
 } // namespace
 
+Proof prove(Reading& reading, const std::string& printed) {
+  return Prover(reading.tables(), reading, printed).prove();
+}
+
 Result<Proof> prove(Book& book, const std::string& printed) {
-  return book.read(
-      [&](Reading& reading) { return Prover(reading.tables(), reading, printed).prove(); });
+  return book.read([&](Reading& reading) { return prove(reading, printed); });
 }
 
 } // namespace coneline::store

@@ -31,5 +31,7 @@ struct Proof {
 /// Proves a book that could be opened. Fails where it cannot be read at all. `printed` is a link
 /// that was written down elsewhere, such as on papers; that it stands in the chain is proven too.
 Result<Proof> prove(Book& book, const std::string& printed = {});
+/// The same of what one transaction sees.
+Proof prove(Reading& reading, const std::string& printed = {});
 
 } // namespace coneline::store

@@ -67,7 +67,8 @@ Result<commands::Answer> print(const Options& options) {
   const auto asked = asked_of(*book, options);
   if (!asked)
     return refuse(asked.error());
-  const auto papers = report::papers(*book, *asked);
+  const auto papers =
+      book->read([&](store::Reading& reading) { return report::papers(reading, *asked); });
   if (!papers)
     return refuse(papers.error());
   commands::Answer answer{report::papers_json(*papers), report::papers_text(*papers), false};

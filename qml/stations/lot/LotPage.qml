@@ -118,6 +118,11 @@ Item {
                     }
                 }
             }
+            PapersPart {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
             History {
                 width: parent.width
                 history: sheet.history
