@@ -2,6 +2,7 @@
 #include "core/report/crossing_report.h"
 
 #include "core/book/cross.h"
+#include "core/report/trade_rules.h"
 
 #include <fmt/format.h>
 
@@ -15,9 +16,13 @@ using Json = nlohmann::ordered_json;
 
 Json plant_json(const book::Registers& registers, book::PlantId id) {
   const auto& plant = registers.plant(id);
+  const auto& taxon = registers.taxon(plant.taxon).name;
+  const auto* listing = listing_of(built_in_trade_rules(), taxon);
   return {{"code", plant.code.text()},
           {"name", plant.name},
-          {"taxon", registers.taxon(plant.taxon).name}};
+          {"taxon", taxon},
+          {"cites_appendix", listing == nullptr ? Json() : Json(listing->says)},
+          {"papers", plant.papers.size()}};
 }
 
 Json estimate_json(const std::optional<plan::Estimate>& estimate) {

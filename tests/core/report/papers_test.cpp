@@ -83,7 +83,7 @@ TEST_F(PapersTest, TellTheLineBackToTheParents) {
 
 TEST_F(PapersTest, SayWhatIsMissing) {
   const auto missing = of({first.batch, {}, {}})->missing;
-  EXPECT_TRUE(says(missing, first.mother.text() + " (Mother): no papers recorded"));
+  EXPECT_TRUE(says(missing, first.mother.text() + " (Mother): no papers are recorded"));
   EXPECT_TRUE(says(missing, "the origin is not recorded"));
 }
 
