@@ -58,8 +58,13 @@ TEST(PapersAtTheWindow, AreSavedForTheirOwnerAlone) {
   ShownWindow shown(With::demo_season, wide);
   const auto lot = shown.lot_with(Kind::pot_group, book::State::plant).lot.code;
   shown.scan(QString::fromStdString(lot.text()));
-  shown.tap("papers");
-  shown.tap("papersSave");
+  // The lot's page may have to be scrolled for these; a person scrolls, a test presses.
+  for (const auto* name : {"papers", "papersSave"}) {
+    auto* button = shown.find(name);
+    ASSERT_NE(button, nullptr) << name;
+    QMetaObject::invokeMethod(button, "clicked");
+    shown.settle();
+  }
   const auto path = shown.find("papersPath")->property("text").toString();
   QFile file(path);
   ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();

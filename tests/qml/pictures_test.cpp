@@ -126,7 +126,8 @@ std::vector<Page> pages() {
       {"pots-papers",
        [](ShownWindow& s) {
          station(s, "pots", code_of(s, Kind::pot_group, State::plant));
-         s.tap("papers");
+         s.settle();
+         QMetaObject::invokeMethod(s.find("papers"), "clicked");
        }},
       {"pots-sell",
        [](ShownWindow& s) {

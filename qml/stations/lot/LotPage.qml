@@ -92,6 +92,11 @@ Item {
                 deeds: sheet.deeds
                 onWanted: verb => page.wanted(verb)
             }
+            PapersPart {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
             LineBack {
                 width: parent.width
                 line: sheet.line
@@ -117,11 +122,6 @@ Item {
                         onClicked: page.opened(row.code)
                     }
                 }
-            }
-            PapersPart {
-                width: parent.width
-                session: page.session
-                code: page.code
             }
             History {
                 width: parent.width
