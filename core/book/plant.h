@@ -38,6 +38,8 @@ struct Plant {
   std::optional<PlaceId> place;
   std::string note;
   std::vector<Paper> papers;
+  std::optional<PlantId> seed_parent{};   ///< where known and in the register
+  std::optional<PlantId> pollen_parent{}; ///< where known and in the register
 };
 
 template <>

@@ -101,6 +101,8 @@ void fields(Io& io, book::Plant& plant) {
   io.field("acquired", plant.acquired);
   io.field("place", plant.place);
   io.field("note", plant.note);
+  io.field("seed_parent", plant.seed_parent);
+  io.field("pollen_parent", plant.pollen_parent);
 }
 
 template <class Io>
@@ -229,6 +231,12 @@ void fields(Io& io, book::Temperature& reading) {
   io.field("place", reading.place);
   io.field("at", reading.at);
   io.field("celsius", reading.celsius);
+}
+
+template <class Io>
+void fields(Io& io, book::Link& link) {
+  io.field("entry", link.entry);
+  io.field("link", link.hash, Rule::given);
 }
 
 } // namespace coneline::exchange

@@ -95,7 +95,8 @@ using Sheets =
                Sheet<book::Plant>, Sheet<PaperRow>, Sheet<book::PollenLot>, Sheet<book::Cone>,
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
                Sheet<PollinationRow>, Sheet<WeighingRow>, Sheet<CleaningRow>, Sheet<SortingRow>,
-               Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::Figure>, Sheet<book::Temperature>>;
+               Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
+               Sheet<book::Link>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -147,6 +148,8 @@ template <>
 inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
 template <>
 inline constexpr std::string_view file_of<book::Temperature> = "temperatures.csv";
+template <>
+inline constexpr std::string_view file_of<book::Link> = "links.csv";
 
 /// A file that came later than others: written when there is something to write, and a folder
 /// without it is whole.
@@ -158,6 +161,9 @@ template <>
 inline constexpr bool may_be_missing<book::Figure> = true;
 template <>
 inline constexpr bool may_be_missing<book::Temperature> = true;
+/// The chain is then begun anew.
+template <>
+inline constexpr bool may_be_missing<book::Link> = true;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

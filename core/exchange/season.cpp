@@ -6,7 +6,50 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(), reading.lots(), reading.entries(), reading.temperatures()};
+  return {reading.registers(), reading.lots(), reading.entries(), reading.temperatures(),
+          reading.links()};
+}
+
+namespace {
+
+class NamesOfSeason : public book::NamesInChain {
+ public:
+  explicit NamesOfSeason(const Season& season) : season_(season) {}
+  std::string lot(book::LotId id) override {
+    const auto& lot = book::row_of(season_.lots, id);
+    const auto* cone = std::get_if<book::ConeId>(&lot.origin);
+    return book::lot_in_chain(lot.code.kind(), lot.code.number_in_series(), cone != nullptr,
+                              cone != nullptr ? this->cone(*cone)
+                                              : book::row_of(season_.registers.purchases,
+                                                             std::get<book::PurchaseId>(lot.origin))
+                                                    .code.number_in_series(),
+                              lot.judged, lot.judged_by);
+  }
+  std::int64_t cone(book::ConeId id) override {
+    return season_.registers.cone(id).code.number_in_series();
+  }
+  std::int64_t place(book::PlaceId id) override {
+    return season_.registers.place(id).code.number_in_series();
+  }
+  std::int64_t pollen_lot(book::PollenLotId id) override {
+    return season_.registers.pollen_lot(id).code.number_in_series();
+  }
+
+ private:
+  const Season& season_;
+};
+
+} // namespace
+
+std::vector<book::Link> chain_of(const Season& season) {
+  NamesOfSeason names(season);
+  std::vector<book::Link> links;
+  std::string last;
+  for (const auto& entry : season.entries) {
+    last = book::next_link(last, book::form_in_chain(entry, names));
+    links.push_back({entry.id, last});
+  }
+  return links;
 }
 
 std::vector<std::string> files_of_a_season() {
@@ -70,6 +113,7 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, season.lots);
   add_all(sheets, season.entries);
   add_all(sheets, season.temperatures);
+  add_all(sheets, season.links);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});

@@ -215,8 +215,27 @@ class StoreRegisters {
       // A paper at fault is told by itself; the plant is put all the same, since others need it.
       for (const auto* paper : own)
         each.row.papers.push_back(paper->row.paper);
+      // A parent may stand further down.
+      each.row.seed_parent = each.row.pollen_parent = std::nullopt;
       put(each);
     }
+    for (const auto& each : sheet<book::Plant>().rows)
+      if (each.row.seed_parent || each.row.pollen_parent)
+        put_parents(each, papers[each.row.id]);
+  }
+
+  void put_parents(const Lined<book::Plant>& each, const std::vector<const Lined<PaperRow>*>& own) {
+    auto plant = each.row;
+    WithStoredIds io(stored_);
+    fields(io, plant);
+    const auto id = stored_.find(plant.id);
+    if (!each.sound || !io.whole() || !id)
+      return;
+    plant.id = *id;
+    for (const auto* paper : own)
+      plant.papers.push_back(paper->row.paper);
+    if (auto put = writing_.put(plant); !put)
+      faults_.add(put.error().at(where(each, "seed_parent")));
   }
 
   const Sheets& sheets_;
@@ -232,7 +251,10 @@ std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& 
   Stored stored;
   if (!StoreRegisters(sheets, stored, writing, faults).run())
     return std::get<Sheet<book::Entry>>(sheets).rows.size();
-  return store_entries(sheets, stored, writing, faults);
+  const auto not_judged = store_entries(sheets, stored, writing, faults);
+  if (faults.none())
+    check_links(sheets, stored, writing, faults);
+  return not_judged;
 }
 
 } // namespace coneline::exchange

@@ -109,6 +109,26 @@ Entries Reading::entries() {
   return filled(tables_, tables_.ask(sql::entries));
 }
 
+Entries Reading::entries_between(book::EntryId first, book::EntryId last) {
+  return filled(tables_, tables_.ask(sql::entries_between).with(first).with(last));
+}
+
+std::vector<book::Link> Reading::links() {
+  std::vector<book::Link> links;
+  tables_.ask(sql::links).each([&](const Row& row) {
+    links.push_back({{row.whole("entry_id")}, row.text("hash")});
+  });
+  return links;
+}
+
+std::optional<book::Link> Reading::last_link() {
+  std::optional<book::Link> last;
+  tables_.ask(sql::last_link).each([&](const Row& row) {
+    last = book::Link{{row.whole("entry_id")}, row.text("hash")};
+  });
+  return last;
+}
+
 Entries Reading::last_entries(int most) {
   return filled(tables_, tables_.ask(sql::last_entries).with(most));
 }

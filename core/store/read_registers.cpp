@@ -106,7 +106,9 @@ std::vector<book::Plant> plants(Tables& tables) {
                       row.maybe_date("acquired"),
                       row.maybe_id<book::PlaceId>("place_id"),
                       row.text("note"),
-                      {}});
+                      {},
+                      row.maybe_id<book::PlantId>("seed_parent_id"),
+                      row.maybe_id<book::PlantId>("pollen_parent_id")});
   });
   for (auto& plant : plants)
     tables.ask("SELECT * FROM paper WHERE plant_id = :plant ORDER BY id")

@@ -3,6 +3,7 @@
 // What can be asked of a book. Every count is a sum over movements; no number is kept twice.
 
 #include "core/book/entry.h"
+#include "core/book/entry_chain.h"
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
 #include "core/book/registers.h"
@@ -76,6 +77,8 @@ class Reading {
   std::unordered_map<book::LotId, book::PlaceId> places(std::optional<Date> day = std::nullopt);
 
   std::vector<book::Entry> entries(); ///< all, in the order they were written
+  /// Those whose numbers lie between, both included, in their order.
+  std::vector<book::Entry> entries_between(book::EntryId first, book::EntryId last);
   std::vector<book::Entry> last_entries(int most);
   std::vector<book::Entry>
   entries_of(book::LotId lot); ///< those about it and those that moved from or to it
@@ -83,6 +86,10 @@ class Reading {
   Result<book::Entry> entry(book::EntryId id);
   /// The entry that reversed this one, if any.
   std::optional<book::EntryId> reversed_by(book::EntryId id);
+  /// The chain over the entries as it is stored, in the order of the entries.
+  std::vector<book::Link> links();
+  /// The last link, which vouches for all entries; nothing in a book without entries.
+  std::optional<book::Link> last_link();
   /// Entries that stand: neither reversed nor a reversal. In the order of their days.
   std::vector<book::Entry> standing_entries(book::Verb verb);
 

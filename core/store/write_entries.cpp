@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/store/tables.h"
+#include "core/store/chain.h"
 #include "core/store/writing.h"
 
 #include <fmt/chrono.h>
@@ -30,7 +30,7 @@ std::int64_t write_entry(Tables& tables, const book::Entry& entry) {
               .with(entry.who)
               .with(entry.note)
               .with(entry.reverses)
-              .with(entry.entered.empty() ? now_utc() : entry.entered)
+              .with(entry.entered)
               .number();
 }
 
@@ -186,10 +186,14 @@ Result<book::EntryId> Writing::enter(const book::Entry& entry) {
                                  : ledger_.admit(entry.date, entry.movements);
   if (!admitted)
     return refuse(admitted.error());
-  const auto id = write_entry(tables(), entry);
-  write_movements(tables(), id, entry.movements);
-  std::visit(WriteDetail{tables(), id}, entry.detail);
-  return book::EntryId{id};
+  auto written = entry;
+  if (written.entered.empty())
+    written.entered = now_utc();
+  written.id = {write_entry(tables(), written)};
+  write_movements(tables(), written.id.value, written.movements);
+  std::visit(WriteDetail{tables(), written.id.value}, written.detail);
+  chain_->add(written);
+  return written.id;
 }
 
 } // namespace coneline::store

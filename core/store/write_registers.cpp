@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/pedigree.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace coneline::store {
@@ -88,7 +90,7 @@ Result<std::int64_t> new_number(Tables& tables, const std::string& table, const 
                                 std::int64_t id) {
   if (auto ours = of_this_book(code, tables.series()); !ours)
     return refuse(ours.error());
-  const auto number = number_in_book(code);
+  const auto number = code.number_in_series();
   const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE number = :number", table))
                          .with(number)
                          .number();
@@ -288,7 +290,41 @@ Result<book::RouteId> Writing::put(const book::Route& route) {
   return id;
 }
 
+namespace {
+
+/// Parents of the right sex, and no plant that comes from itself.
+Result<void> sound_parents(const book::Plant& plant, std::vector<book::Plant> plants) {
+  const auto wrong_sex = [&](const std::optional<book::PlantId>& parent, book::Sex wrong,
+                             std::string_view role) -> Result<void> {
+    if (!parent)
+      return {};
+    const auto& found = book::row_of(plants, *parent);
+    if (found.sex != wrong)
+      return {};
+    return refuse(fault(fmt::format("{} is a {} plant and cannot be the {}", found.code.text(),
+                                    book::word(wrong), role),
+                        "Name another plant, or correct the sex."));
+  };
+  if (auto is = wrong_sex(plant.seed_parent, book::Sex::male, "seed parent"); !is)
+    return is;
+  if (auto is = wrong_sex(plant.pollen_parent, book::Sex::female, "pollen parent"); !is)
+    return is;
+  const auto at = std::ranges::find(plants, plant.id, &book::Plant::id);
+  if (at == plants.end())
+    return {}; // a new plant is nobody's ancestor yet
+  *at = plant;
+  if (const auto way = book::own_ancestor_in_words(plants, book::pedigree_of(plants)); !way.empty())
+    return refuse(fault(fmt::format("{} would be its own ancestor: {}", plant.code.text(), way),
+                        "Correct the parents of one of them."));
+  return {};
+}
+
+} // namespace
+
 Result<book::PlantId> Writing::put(const book::Plant& plant) {
+  if (plant.seed_parent || plant.pollen_parent)
+    if (auto is = sound_parents(plant, registers().plants); !is)
+      return refuse(is.error());
   auto number = new_number(tables(), "plant", plant.code, plant.id.value);
   if (!number)
     return refuse(number.error());
@@ -302,6 +338,8 @@ Result<book::PlantId> Writing::put(const book::Plant& plant) {
                              .set("acquired", plant.acquired)
                              .set("place_id", plant.place)
                              .set("note", plant.note)
+                             .set("seed_parent_id", plant.seed_parent)
+                             .set("pollen_parent_id", plant.pollen_parent)
                              .write(plant.id.value)};
   tables().ask("DELETE FROM paper WHERE plant_id = :plant").with(id).run();
   for (const auto& paper : plant.papers)

@@ -5,7 +5,11 @@
 
 #include "core/store/reading.h"
 
+#include <memory>
+
 namespace coneline::store {
+
+class Chain;
 
 class Writing : public Reading {
  public:
@@ -42,13 +46,14 @@ class Writing : public Reading {
 
   /// Writes an entry when the gate admits its movements. For a reversal, `movements` are the mirror
   /// of the reversed entry's; anything else is refused. The entry's `entered` is set here when
-  /// empty.
+  /// empty. The entry's link is written with it.
   Result<book::EntryId> enter(const book::Entry& entry);
 
  private:
   Result<void> know_lots(const book::Entry& entry);
   Result<void> is_mirror(const book::Entry& entry);
   book::Ledger ledger_;
+  std::unique_ptr<Chain> chain_;
 };
 
 } // namespace coneline::store

@@ -23,7 +23,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "results" || window.page === "season" || window.page === "start")
+        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "start")
             window.page = "today";
         ready.focusField();
     }
@@ -156,6 +156,7 @@ Window {
                     window.begin(verb);
                 }
                 onLabelsWanted: window.label("")
+                onCrossesWanted: window.go("crosses")
 
                 Rectangle {
                     color: Look.rule

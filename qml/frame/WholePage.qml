@@ -11,10 +11,17 @@ Loader {
     property bool tall: false
     signal entered(string made)
 
-    visible: page === "results" || page === "season" || page === "start"
+    visible: page === "crosses" || page === "results" || page === "season" || page === "start"
     active: visible
-    sourceComponent: page === "results" ? results : page === "season" ? season : start
+    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : start
 
+    Component {
+        id: crosses
+
+        CrossesPage {
+            session: whole.session
+        }
+    }
     Component {
         id: results
 

@@ -152,6 +152,13 @@ std::vector<Page> pages() {
          station(s, "cones",
                  QString::fromStdString(s.session().standing().cones.back().cone.code.text()));
        }},
+      {"crosses", [](ShownWindow& s) { station(s, "crosses"); }},
+      {"crosses-every-female",
+       [](ShownWindow& s) {
+         station(s, "crosses");
+         s.tap("everyFemale");
+         s.tap("anyRoom");
+       }},
       {"cones-pollinate",
        [](ShownWindow& s) {
          for (const auto& cone : s.session().standing().cones)
@@ -188,6 +195,12 @@ std::vector<Page> pages() {
       {"pots", [](ShownWindow& s) { station(s, "pots"); }},
       {"pots-lot",
        [](ShownWindow& s) { station(s, "pots", code_of(s, Kind::pot_group, State::plant)); }},
+      {"pots-papers",
+       [](ShownWindow& s) {
+         station(s, "pots", code_of(s, Kind::pot_group, State::plant));
+         s.settle();
+         QMetaObject::invokeMethod(s.find("papers"), "clicked");
+       }},
       {"pots-sell",
        [](ShownWindow& s) {
          station(s, "pots", code_of(s, Kind::pot_group, State::plant), "sell");

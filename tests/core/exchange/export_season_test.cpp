@@ -18,8 +18,9 @@ store::Book new_book(const tests::Scratch& scratch) {
 }
 
 /// Season -> folder -> book -> folder; the texts of both folders.
-void comes_back(const Season& season) {
+void comes_back(Season season) {
   const tests::Scratch scratch;
+  season.links = chain_of(season);
   const auto out = write_season(season, scratch.at("out"), Existing::keep);
   ASSERT_TRUE(out) << out.error().text();
   auto book = new_book(scratch);

@@ -124,7 +124,7 @@ TEST_F(ImportSeason, WordsOutsideTheSet) {
 
 TEST_F(ImportSeason, CodeUsedTwice) {
   const auto code = Code::of(Kind::plant, 17, 1)->text();
-  change("plants.csv", Code::of(Kind::plant, 17, 2)->text(), code);
+  change("plants.csv", "\n" + Code::of(Kind::plant, 17, 2)->text(), "\n" + code);
   const auto imported = import();
   ASSERT_FALSE(imported.faults.none());
   EXPECT_EQ(imported.faults.listed().front().where, (Where{"plants.csv", 3, "code"}));

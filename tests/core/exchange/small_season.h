@@ -77,6 +77,7 @@ exchange::Season small_season(Text text) {
                {},
                text(""),
                {}}};
+  r.plants[0].pollen_parent = PlantId{2}; // who stands further down
   r.pollen_lots = {
       {{1}, code(Kind::pollen, 1), {2}, day("2024-05-01"), 2.5, text("refrigerator"), text("")}};
   r.cones = {{{1}, code(Kind::cone, 1), {1}, day("2024-05-03"), text("")}};
