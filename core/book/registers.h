@@ -56,6 +56,7 @@ struct Registers {
   std::vector<PollenLot> pollen_lots;
   std::vector<Cone> cones;
   std::vector<Purchase> purchases;
+  std::vector<PollenStore> pollen_stores;
 
   [[nodiscard]] const Taxon& taxon(TaxonId id) const { return row_of(taxa, id); }
   [[nodiscard]] const Place& place(PlaceId id) const { return row_of(places, id); }

@@ -5,6 +5,7 @@
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/first_fault.h"
+#include "core/commands/parent_options.h"
 
 #include <fmt/format.h>
 
@@ -281,8 +282,10 @@ struct PlantOptions {
   std::string acquired;
   std::string place;
   std::vector<std::string> papers;
+  ParentOptions parents;
 
   void define(CLI::App& command) {
+    parents.define(command);
     command.add_option("taxon", taxon, "The taxon's name")->required();
     command.add_option("--name", name, "What you call the plant");
     command.add_option("--sex", sex, "male, female or 'not known'")->capture_default_str();
@@ -326,6 +329,8 @@ struct PlantOptions {
                               {},
                               {}});
     }
+    if (auto known = parents.write_to(plant, registers); !known)
+      return refuse(known.error());
     return writing.put(plant).map([&](auto) { return code->text(); });
   }
 };
