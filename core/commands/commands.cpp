@@ -7,6 +7,9 @@ namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
   add_check(line);
+  add_diary_looks(line);
+  add_diary_verbs(line);
+  add_due(line);
   add_germination(line);
   add_growing_verbs(line);
   add_looks(line);

@@ -10,6 +10,9 @@ namespace coneline::commands {
 void add_core_commands(CommandLine& line);
 
 void add_check(CommandLine& line);
+void add_diary_looks(CommandLine& line);
+void add_diary_verbs(CommandLine& line);
+void add_due(CommandLine& line);
 void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
 void add_looks(CommandLine& line);

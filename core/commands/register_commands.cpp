@@ -23,6 +23,7 @@ struct NewOptions {
   std::string path;
   std::string name;
   std::optional<int> series;
+  std::string hemisphere = "not known";
 };
 
 Result<Answer> new_book(const NewOptions& options) {
@@ -30,8 +31,11 @@ Result<Answer> new_book(const NewOptions& options) {
   // meet.
   std::random_device dice;
   const int drawn = std::uniform_int_distribution(first_series, last_series)(dice);
+  auto half = book::read_word<book::Hemisphere>(options.hemisphere);
+  if (!half)
+    return refuse(half.error());
   auto book = store::Book::make(
-      options.path, {options.name, options.series.value_or(drawn), false, Date::today()});
+      options.path, {options.name, options.series.value_or(drawn), false, Date::today(), *half});
   if (!book)
     return refuse(book.error());
   const auto title = book->read([](store::Reading& reading) { return reading.title(); });
@@ -371,6 +375,43 @@ struct PollenOptions {
   }
 };
 
+struct PollenStoreOptions {
+  std::string name;
+  std::string years;
+  std::string source;
+
+  void define(CLI::App& command) {
+    command.add_option("name", name, "What a pollen lot's store begins with: 'refrigerator'")
+        ->required();
+    command.add_option("--years", years, "How long it lasts, such as 2-3; unknown when left out");
+    command.add_option("--source", source, "Where that comes from")->required();
+  }
+  Result<std::string> run(store::Writing& writing) const {
+    auto range = range_given(years);
+    if (!range)
+      return refuse(range.error());
+    return writing.put(book::PollenStore{{}, name, {*range, source}}).map([&](auto) {
+      return name;
+    });
+  }
+};
+
+struct HemisphereOptions {
+  std::string hemisphere;
+
+  void define(CLI::App& command) {
+    command.add_option("hemisphere", hemisphere, "northern or southern")->required();
+  }
+  Result<std::string> run(store::Writing& writing) const {
+    auto half = book::read_word<book::Hemisphere>(hemisphere);
+    if (!half)
+      return refuse(half.error());
+    auto title = writing.title();
+    title.hemisphere = *half;
+    return writing.put(title).map([&] { return hemisphere; });
+  }
+};
+
 struct ConeOptions {
   std::string plant;
   std::string seen;
@@ -433,6 +474,8 @@ void add_registers(CommandLine& line) {
   command.add_option("--name", options->name, "The nursery's name")->required();
   command.add_option("--series", options->series,
                      "The first two digits of every code, 10 to 99; drawn when left out");
+  command.add_option("--hemisphere", options->hemisphere,
+                     "northern or southern: when winter is, for plants in the ground");
 
   add_register<TaxonOptions>(line, "taxon", "A taxon and what is held to be true of it");
   add_register<PlaceOptions>(line, "place", "A house, bench or bay");
@@ -441,6 +484,9 @@ void add_registers(CommandLine& line) {
   add_register<RouteOptions>(line, "route", "The steps a taxon goes through");
   add_register<PlantOptions>(line, "plant", "A parent plant");
   add_register<PollenOptions>(line, "pollen", "A pollen lot");
+  add_register<PollenStoreOptions>(line, "pollen-store",
+                                   "A way of keeping pollen and how long it lasts there");
+  add_register<HemisphereOptions>(line, "hemisphere", "Where the nursery is: when winter is");
   add_register<ConeOptions>(line, "cone", "A female cone");
 }
 
