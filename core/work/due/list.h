@@ -44,7 +44,7 @@ class DueList {
     int times = 0; ///< done before: tells this piece of work from the last one
     Date from;
     std::optional<Date> to{};
-    std::string told;
+    std::string told{};
     std::optional<book::PlaceId> place{};
     bool done_at_once = false;
   };

@@ -92,6 +92,11 @@ Item {
                 deeds: sheet.deeds
                 onWanted: verb => page.wanted(verb)
             }
+            DiaryFacts {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
             LineBack {
                 width: parent.width
                 line: sheet.line
