@@ -29,6 +29,7 @@ class Form {
   void field(std::string_view name, ConeId id) { field(name, names_.cone(id)); }
   void field(std::string_view name, PlaceId id) { field(name, names_.place(id)); }
   void field(std::string_view name, PollenLotId id) { field(name, names_.pollen_lot(id)); }
+  void field(std::string_view name, PlantId id) { field(name, names_.plant(id)); }
   void field(std::string_view name, EntryId id) { field(name, id.value); }
   template <class Value>
   void field(std::string_view name, const std::optional<Value>& value) {
@@ -65,6 +66,36 @@ class Form {
   void operator()(const Sale& detail) {
     field("buyer", detail.buyer);
     field("cents", detail.cents);
+  }
+
+  void operator()(const ConeLook& detail) {
+    field("scales", word(detail.scales));
+    field("fertile_scales", detail.fertile_scales);
+  }
+  void operator()(const PlantNote& detail) {
+    field("plant", detail.plant);
+    if (detail.male_cone)
+      field("male_cone", word(*detail.male_cone));
+    field("to", detail.to);
+  }
+  void operator()(const PollenNote& detail) {
+    field("pollen_lot", detail.lot);
+    field("millilitres", detail.millilitres);
+    field("counted", detail.counted);
+    field("germinated", detail.germinated);
+    field("conditions", detail.conditions);
+  }
+  void operator()(const Correction& detail) {
+    for (const auto& change : detail.changes) {
+      field("plant", change.plant);
+      field("field", change.field);
+      field("stood", change.stood);
+      field("stands", change.stands);
+    }
+  }
+  void operator()(const DueAnswer& detail) {
+    field("due", detail.due);
+    field("until", detail.until);
   }
 
   [[nodiscard]] std::string text() && { return std::move(text_); }

@@ -20,6 +20,11 @@
 //   of a test          test
 //   of a keeping       store celsius until_from until_to
 //   of a sale          buyer cents
+//   of a cone's look   scales fertile_scales
+//   of a plant's note  plant male_cone to
+//   of a pollen note   pollen_lot millilitres counted germinated conditions
+//   of a correction    for each change plant field stood stands
+//   of an answer       due until
 //
 // Numbers are written as in the season folder (the shortest decimals that read back as the same
 // number), dates as ISO 8601. Rows have the numbers of their codes: a cone is "7", a place "3", a
@@ -52,6 +57,7 @@ class NamesInChain {
   virtual std::int64_t cone(ConeId id) = 0;
   virtual std::int64_t place(PlaceId id) = 0;
   virtual std::int64_t pollen_lot(PollenLotId id) = 0;
+  virtual std::int64_t plant(PlantId id) = 0;
 };
 
 /// `number` and `origin_number` are those of the codes, without the book's series.

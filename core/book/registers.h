@@ -58,6 +58,7 @@ struct Registers {
   std::vector<Cone> cones;
   std::vector<Purchase> purchases;
   std::vector<Figure> figures; ///< by name
+  std::vector<PollenStore> pollen_stores;
 
   [[nodiscard]] const Taxon& taxon(TaxonId id) const { return row_of(taxa, id); }
   [[nodiscard]] const Place& place(PlaceId id) const { return row_of(places, id); }

@@ -11,6 +11,9 @@ void add_core_commands(CommandLine& line) {
   add_figures(line);
   add_coming(line);
   add_crosses(line);
+  add_diary_looks(line);
+  add_diary_verbs(line);
+  add_due(line);
   add_germination(line);
   add_growing_verbs(line);
   add_imperfect_test(line);
@@ -23,7 +26,6 @@ void add_core_commands(CommandLine& line) {
   add_mix(line);
   add_needs(line);
   add_opening(line);
-  add_parents(line);
   add_registers(line);
   add_report(line);
   add_season(line);

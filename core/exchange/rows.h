@@ -73,6 +73,27 @@ struct SaleRow {
   book::Sale sale;
 };
 
+struct ConeLookRow {
+  book::EntryId entry;
+  book::ConeLook look;
+};
+struct PlantNoteRow {
+  book::EntryId entry;
+  book::PlantNote note;
+};
+struct PollenNoteRow {
+  book::EntryId entry;
+  book::PollenNote note;
+};
+struct CorrectionRow {
+  book::EntryId entry;
+  book::FieldChange change;
+};
+struct DueAnswerRow {
+  book::EntryId entry;
+  book::DueAnswer answer;
+};
+
 /// A row and the line it came from. One with a fault of its own is kept, so that what depends on it
 /// is known.
 template <class Row>
@@ -95,7 +116,9 @@ using Sheets =
                Sheet<book::Plant>, Sheet<PaperRow>, Sheet<book::PollenLot>, Sheet<book::Cone>,
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
                Sheet<PollinationRow>, Sheet<WeighingRow>, Sheet<CleaningRow>, Sheet<SortingRow>,
-               Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
+               Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::PollenStore>, Sheet<ConeLookRow>,
+               Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>,
+               Sheet<DueAnswerRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
                Sheet<book::Link>>;
 
 template <class Row>
@@ -150,6 +173,19 @@ template <>
 inline constexpr std::string_view file_of<book::Temperature> = "temperatures.csv";
 template <>
 inline constexpr std::string_view file_of<book::Link> = "links.csv";
+
+template <>
+inline constexpr std::string_view file_of<book::PollenStore> = "pollen_stores.csv";
+template <>
+inline constexpr std::string_view file_of<ConeLookRow> = "cone_looks.csv";
+template <>
+inline constexpr std::string_view file_of<PlantNoteRow> = "plant_notes.csv";
+template <>
+inline constexpr std::string_view file_of<PollenNoteRow> = "pollen_notes.csv";
+template <>
+inline constexpr std::string_view file_of<CorrectionRow> = "corrections.csv";
+template <>
+inline constexpr std::string_view file_of<DueAnswerRow> = "due_answers.csv";
 
 /// A file that came later than others: written when there is something to write, and a folder
 /// without it is whole.

@@ -31,6 +31,9 @@ class NamesOfSeason : public book::NamesInChain {
   std::int64_t place(book::PlaceId id) override {
     return season_.registers.place(id).code.number_in_series();
   }
+  std::int64_t plant(book::PlantId id) override {
+    return season_.registers.plant(id).code.number_in_series();
+  }
   std::int64_t pollen_lot(book::PollenLotId id) override {
     return season_.registers.pollen_lot(id).code.number_in_series();
   }
@@ -92,6 +95,16 @@ struct AddDetail {
   void operator()(const book::Sorting& detail) const { add(sheets, SortingRow{entry, detail}); }
   void operator()(const book::Keeping& detail) const { add(sheets, KeepingRow{entry, detail}); }
   void operator()(const book::Sale& detail) const { add(sheets, SaleRow{entry, detail}); }
+  void operator()(const book::ConeLook& detail) const { add(sheets, ConeLookRow{entry, detail}); }
+  void operator()(const book::PlantNote& detail) const { add(sheets, PlantNoteRow{entry, detail}); }
+  void operator()(const book::PollenNote& detail) const {
+    add(sheets, PollenNoteRow{entry, detail});
+  }
+  void operator()(const book::Correction& detail) const {
+    for (const auto& change : detail.changes)
+      add(sheets, CorrectionRow{entry, change});
+  }
+  void operator()(const book::DueAnswer& detail) const { add(sheets, DueAnswerRow{entry, detail}); }
 };
 
 } // namespace
@@ -110,6 +123,7 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, registers.cones);
   add_all(sheets, registers.purchases);
   add_all(sheets, registers.figures);
+  add_all(sheets, registers.pollen_stores);
   add_all(sheets, season.lots);
   add_all(sheets, season.entries);
   add_all(sheets, season.temperatures);

@@ -20,6 +20,8 @@ constexpr std::string_view blamed<book::Taxon> = "name";
 template <>
 constexpr std::string_view blamed<book::Place> = "name";
 template <>
+constexpr std::string_view blamed<book::PollenStore> = "name";
+template <>
 constexpr std::string_view blamed<book::Pot> = "width_mm";
 template <>
 constexpr std::string_view blamed<book::Mix> = "name";
@@ -49,6 +51,7 @@ class StoreRegisters {
     put_mixes();
     put_routes();
     put_plants();
+    put_all<book::PollenStore>();
     put_all<book::PollenLot>();
     put_all<book::Cone>();
     put_all<book::Purchase>();
@@ -82,7 +85,7 @@ class StoreRegisters {
     }();
     if (!put)
       faults_.add(put.error().at(where(each, blamed<Row>)));
-    else if constexpr (!std::is_same_v<Row, book::Route>)
+    else if constexpr (!std::is_same_v<Row, book::Route> && !std::is_same_v<Row, book::PollenStore>)
       stored_.add(id, *put);
   }
 
@@ -215,27 +218,31 @@ class StoreRegisters {
       // A paper at fault is told by itself; the plant is put all the same, since others need it.
       for (const auto* paper : own)
         each.row.papers.push_back(paper->row.paper);
-      // A parent may stand further down.
-      each.row.seed_parent = each.row.pollen_parent = std::nullopt;
-      put(each);
+      auto alone = each;
+      alone.row.seed_parent.reset();
+      alone.row.pollen_parent.reset();
+      put(alone);
     }
-    for (const auto& each : sheet<book::Plant>().rows)
-      if (each.row.seed_parent || each.row.pollen_parent)
-        put_parents(each, papers[each.row.id]);
+    put_parents(papers);
   }
 
-  void put_parents(const Lined<book::Plant>& each, const std::vector<const Lined<PaperRow>*>& own) {
-    auto plant = each.row;
-    WithStoredIds io(stored_);
-    fields(io, plant);
-    const auto id = stored_.find(plant.id);
-    if (!each.sound || !io.whole() || !id)
-      return;
-    plant.id = *id;
-    for (const auto* paper : own)
-      plant.papers.push_back(paper->row.paper);
-    if (auto put = writing_.put(plant); !put)
-      faults_.add(put.error().at(where(each, "seed_parent")));
+  /// A plant may stand above its parents, so these are put in afterwards.
+  void put_parents(std::map<book::PlantId, std::vector<const Lined<PaperRow>*>>& papers) {
+    for (auto each : sheet<book::Plant>().rows) {
+      const auto id = stored_.find(each.row.id);
+      if (!id || (!each.row.seed_parent && !each.row.pollen_parent))
+        continue;
+      for (const auto* paper : papers[each.row.id])
+        each.row.papers.push_back(paper->row.paper);
+      WithStoredIds io(stored_);
+      fields(io, each.row);
+      each.row.id = *id;
+      if (!io.whole())
+        continue;
+      if (auto put = writing_.put(each.row); !put)
+        faults_.add(
+            put.error().at(where(each, each.row.seed_parent ? "seed_parent" : "pollen_parent")));
+    }
   }
 
   const Sheets& sheets_;

@@ -134,6 +134,10 @@ std::int64_t StoredNames::cone(book::ConeId id) {
 std::int64_t StoredNames::place(book::PlaceId id) {
   return number("place", id.value);
 }
+std::int64_t StoredNames::plant(book::PlantId id) {
+  return number("plant", id.value);
+}
+
 std::int64_t StoredNames::pollen_lot(book::PollenLotId id) {
   return number("pollen_lot", id.value);
 }

@@ -21,6 +21,7 @@ class StoredNames : public book::NamesInChain {
   std::int64_t cone(book::ConeId id) override;
   std::int64_t place(book::PlaceId id) override;
   std::int64_t pollen_lot(book::PollenLotId id) override;
+  std::int64_t plant(book::PlantId id) override;
 
  private:
   std::int64_t number(const char* table, std::int64_t id);

@@ -52,9 +52,9 @@ Result<void> of_this_book(const Code& code, int series) {
 
 book::Title Reading::title() {
   book::Title title;
-  tables_.ask("SELECT name, series, invented, made_on FROM book").each([&](const Row& row) {
+  tables_.ask("SELECT name, series, invented, made_on, hemisphere FROM book").each([&](const Row& row) {
     title = {row.text("name"), static_cast<int>(row.whole("series")), row.whole("invented") != 0,
-             row.date("made_on")};
+             row.date("made_on"), row.one_of<book::Hemisphere>("hemisphere")};
   });
   return title;
 }

@@ -83,6 +83,7 @@ class Reading {
   std::vector<book::Entry>
   entries_of(book::LotId lot); ///< those about it and those that moved from or to it
   std::vector<book::Entry> entries_of(book::ConeId cone);
+  std::vector<book::Entry> entries_of(book::PlantId plant); ///< what was noted of it or corrected
   Result<book::Entry> entry(book::EntryId id);
   /// The entry that reversed this one, if any.
   std::optional<book::EntryId> reversed_by(book::EntryId id);

@@ -2,11 +2,13 @@
 #include "core/book/pedigree.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
+#include "sql.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace coneline::store {
 
@@ -172,7 +174,8 @@ Result<void> Writing::put(const book::Title& title) {
   row.set("name", title.name)
       .set("series", title.series)
       .set("invented", title.invented ? 1 : 0)
-      .set("made_on", title.made_on);
+      .set("made_on", title.made_on)
+      .set_word("hemisphere", title.hemisphere);
   if (!there)
     row.set("id", 1);
   row.write(there.value_or(0));
@@ -292,8 +295,8 @@ Result<book::RouteId> Writing::put(const book::Route& route) {
 
 namespace {
 
-/// Parents of the right sex, and no plant that comes from itself.
-Result<void> sound_parents(const book::Plant& plant, std::vector<book::Plant> plants) {
+/// Parents of the right sex.
+Result<void> of_right_sex(const book::Plant& plant, const std::vector<book::Plant>& plants) {
   const auto wrong_sex = [&](const std::optional<book::PlantId>& parent, book::Sex wrong,
                              std::string_view role) -> Result<void> {
     if (!parent)
@@ -307,24 +310,60 @@ Result<void> sound_parents(const book::Plant& plant, std::vector<book::Plant> pl
   };
   if (auto is = wrong_sex(plant.seed_parent, book::Sex::male, "seed parent"); !is)
     return is;
-  if (auto is = wrong_sex(plant.pollen_parent, book::Sex::female, "pollen parent"); !is)
-    return is;
-  const auto at = std::ranges::find(plants, plant.id, &book::Plant::id);
-  if (at == plants.end())
-    return {}; // a new plant is nobody's ancestor yet
-  *at = plant;
-  if (const auto way = book::own_ancestor_in_words(plants, book::pedigree_of(plants)); !way.empty())
-    return refuse(fault(fmt::format("{} would be its own ancestor: {}", plant.code.text(), way),
-                        "Correct the parents of one of them."));
-  return {};
+  return wrong_sex(plant.pollen_parent, book::Sex::female, "pollen parent");
 }
 
 } // namespace
 
+Result<void> Writing::is_not_its_own_ancestor(const book::Plant& plant) {
+  std::map<std::int64_t, std::int64_t> child_of; // the plants passed on the way up
+  std::vector<std::int64_t> to_ask;
+  const auto pass = [&](std::int64_t parent, std::int64_t child) {
+    if (child_of.emplace(parent, child).second)
+      to_ask.push_back(parent);
+  };
+  for (const auto& parent : {plant.seed_parent, plant.pollen_parent})
+    if (parent)
+      pass(parent->value, plant.id.value);
+  while (!to_ask.empty() && !child_of.contains(plant.id.value)) {
+    const auto next = to_ask.back();
+    to_ask.pop_back();
+    tables().ask(sql::parents_of_plant).with(next).with(next).each([&](const Row& row) {
+      pass(row.whole("parent"), next);
+    });
+  }
+  if (!plant.id.stored() || !child_of.contains(plant.id.value))
+    return {};
+  std::string line = plant.code.text();
+  for (auto at = child_of.at(plant.id.value); at != plant.id.value; at = child_of.at(at)) {
+    const auto number = tables().ask("SELECT number FROM plant WHERE id = :id").with(at).number();
+    line += ", parent of " + tables().code(Kind::plant, number.value_or(at)).text();
+  }
+  return refuse(fault(fmt::format("{} would be its own ancestor: {}, parent of {}",
+                                  plant.code.text(), line, plant.code.text()),
+                      "Check both parents."));
+}
+
+Result<book::PollenStoreId> Writing::put(const book::PollenStore& store) {
+  if (store.name.empty())
+    return refuse(fault("a pollen store without a name", "Give it a name."));
+  if (store.years.value)
+    if (auto range = book::Range::of(store.years.value->low, store.years.value->high); !range)
+      return refuse(range.error());
+  const auto there =
+      tables().ask("SELECT id FROM pollen_store WHERE name = :name").with(store.name).number();
+  return book::PollenStoreId{RowToWrite(tables(), "pollen_store")
+                                 .set("name", store.name)
+                                 .set_range("years", store.years)
+                                 .write(there.value_or(store.id.value))};
+}
+
 Result<book::PlantId> Writing::put(const book::Plant& plant) {
   if (plant.seed_parent || plant.pollen_parent)
-    if (auto is = sound_parents(plant, registers().plants); !is)
+    if (auto is = of_right_sex(plant, registers().plants); !is)
       return refuse(is.error());
+  if (auto is = is_not_its_own_ancestor(plant); !is)
+    return refuse(is.error());
   auto number = new_number(tables(), "plant", plant.code, plant.id.value);
   if (!number)
     return refuse(number.error());
@@ -339,7 +378,11 @@ Result<book::PlantId> Writing::put(const book::Plant& plant) {
                              .set("place_id", plant.place)
                              .set("note", plant.note)
                              .set("seed_parent_id", plant.seed_parent)
+                             .set("seed_parent_said", plant.seed_parent_said)
                              .set("pollen_parent_id", plant.pollen_parent)
+                             .set("pollen_parent_said", plant.pollen_parent_said)
+                             .set_word("parents_certainty", plant.parents_certainty)
+                             .set_word("stands_in", plant.stands_in)
                              .write(plant.id.value)};
   tables().ask("DELETE FROM paper WHERE plant_id = :plant").with(id).run();
   for (const auto& paper : plant.papers)

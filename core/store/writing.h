@@ -25,8 +25,11 @@ class Writing : public Reading {
   Result<book::PotId> put(const book::Pot& pot);
   Result<book::MixId> put(const book::Mix& mix);
   Result<book::RouteId> put(const book::Route& route);
+  /// Fails, too, where the plant would be its own ancestor.
   Result<book::PlantId> put(const book::Plant& plant);
   Result<book::PollenLotId> put(const book::PollenLot& lot);
+  /// A store of this name that is there already is brought up to date.
+  Result<book::PollenStoreId> put(const book::PollenStore& store);
   Result<book::ConeId> put(const book::Cone& cone);
   Result<book::PurchaseId> put(const book::Purchase& purchase);
   Result<void> put(const book::Title& title);
@@ -50,6 +53,7 @@ class Writing : public Reading {
   Result<book::EntryId> enter(const book::Entry& entry);
 
  private:
+  Result<void> is_not_its_own_ancestor(const book::Plant& plant);
   Result<void> know_lots(const book::Entry& entry);
   Result<void> is_mirror(const book::Entry& entry);
   book::Ledger ledger_;

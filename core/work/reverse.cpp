@@ -22,6 +22,9 @@ Result<Done> reverse(store::Book& book, const Reverse& wanted) {
     auto first = writing.entry(wanted.entry);
     if (!first)
       return refuse(first.error());
+    if (first->verb == book::Verb::correct)
+      return refuse(fault(fmt::format("entry {} corrected the register", first->id.value),
+                          "Correct it again; what stood before is kept in its history."));
     auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
     entry.lot = first->lot;
     entry.cone = first->cone;

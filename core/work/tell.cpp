@@ -33,6 +33,30 @@ struct TellDetail {
            (detail.cents ? fmt::format(" for {}.{:02}", *detail.cents / 100, *detail.cents % 100)
                          : "");
   }
+  std::string operator()(const book::ConeLook& detail) const {
+    return std::string(book::word(detail.scales)) +
+           (detail.fertile_scales ? fmt::format(", {} fertile scales", *detail.fertile_scales)
+                                  : "");
+  }
+  std::string operator()(const book::PlantNote& detail) const {
+    return detail.male_cone ? std::string(book::word(*detail.male_cone)) : "to another place";
+  }
+  std::string operator()(const book::PollenNote& detail) const {
+    std::string text = detail.millilitres ? fmt::format("{} ml", *detail.millilitres) : "";
+    if (detail.counted)
+      text += fmt::format("{} of {} grains germinated", *detail.germinated, *detail.counted);
+    return text + (detail.conditions.empty() ? "" : (text.empty() ? "" : ", ") + detail.conditions);
+  }
+  std::string operator()(const book::Correction& detail) const {
+    std::string text;
+    for (const auto& change : detail.changes)
+      text += fmt::format("{}{} was '{}', is '{}'", text.empty() ? "" : "; ", change.field,
+                          change.stood, change.stands);
+    return text;
+  }
+  std::string operator()(const book::DueAnswer& detail) const {
+    return detail.due + (detail.until ? ", until " + detail.until->iso() : "");
+  }
 };
 
 std::string tell(store::Reading& reading, const book::Movement& movement) {

@@ -17,6 +17,9 @@ class DueList : public QObject {
   void set_session(Session* session);
   [[nodiscard]] Rows* rows() { return &rows_; }
 
+  /// Makes the entry of what needs nothing more. False where it cannot be made.
+  Q_INVOKABLE bool doNow(const QString& key);
+
  signals:
   void asked();
 

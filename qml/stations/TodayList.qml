@@ -68,7 +68,8 @@ Item {
             width: list.width
             chosen: row.code === page.chosen
             onClicked: page.opened(row.code)
-            onWanted: page.wanted(row.code, row.verb)
+            onWanted: row.atOnce ? due.doNow(row.key) : page.wanted(row.code, row.verb)
+            onLater: page.wanted(row.code, "later")
         }
     }
     Empty {

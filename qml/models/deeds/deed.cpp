@@ -9,8 +9,8 @@ namespace coneline::window {
 
 namespace {
 
-std::array<std::span<const Deed>, 6> all_deeds() {
-  return {cone_deeds(),    seed_deeds(),      growing_deeds(),
+std::array<std::span<const Deed>, 7> all_deeds() {
+  return {cone_deeds(),    diary_deeds(),     seed_deeds(),   growing_deeds(),
           leaving_deeds(), beginning_deeds(), nursery_deeds()};
 }
 

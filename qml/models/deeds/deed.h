@@ -43,6 +43,7 @@ std::vector<const Deed*> deeds_for(const Subject& subject);
 const Deed* deed_named(const QString& name);
 
 std::span<const Deed> cone_deeds();
+std::span<const Deed> diary_deeds();
 std::span<const Deed> seed_deeds();
 std::span<const Deed> growing_deeds();
 std::span<const Deed> leaving_deeds();

@@ -14,6 +14,8 @@ Flow {
             "lose": qsTr("Died"),
             "open": qsTr("Cut some open"),
             "labels": qsTr("Label"),
+            "later": qsTr("Put off or strike"),
+            "want label": qsTr("Label wanted"),
             "new cone": qsTr("New cone"),
             "new pollen": qsTr("Pollen collected")
         })

@@ -92,6 +92,11 @@ Item {
                 deeds: sheet.deeds
                 onWanted: verb => page.wanted(verb)
             }
+            DiaryFacts {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
             PapersPart {
                 width: parent.width
                 session: page.session
