@@ -46,7 +46,6 @@ TEST(CurveBand, SpreadBetweenTraysWidensIt) {
   const std::vector<double> sown{40, 60};
   EXPECT_DOUBLE_EQ(design_effect(sown, 0.1), 1 + (5200.0 / 100 - 1) * 0.1);
   const auto wide = CurveBand::of(counts, fit, design_effect(sown, 0.1), 0.95).value().at(200);
-  // At hour 200 all but a tenth of what germinates is up: nearly all of the range is the share's.
   EXPECT_LT(wide.low, plain.low);
   EXPECT_GT(wide.high, plain.high);
 }
