@@ -87,14 +87,14 @@ class Propose {
         return refuse(fault(
             fmt::format("the pinned crosses take {:g} ml of {}, and {:g} ml are left: {:g} too few",
                         needed, input_.pollen[lot].code.text(), *left, needed - *left),
-            "Unpin a cross, take less for each cone (--millilitres), or use another lot."));
+            "Unpin a cross, take less for each cone, or use another lot."));
     }
     for (const auto& [light, needed] : room)
       if (input_.room && needed > free_room(light) + rounding)
         return refuse(
             fault(fmt::format("the pinned crosses take {:.2f} m² of {}, and {:.2f} are free",
                               needed, book::word(light), free_room(light)),
-                  "Unpin a cross, or say how much room there will be (--room)."));
+                  "Unpin a cross, or say how much room there will be."));
     if (wish_.crosses && of_female.size() > static_cast<std::size_t>(*wish_.crosses))
       return refuse(fault(
           fmt::format("{} crosses are pinned and {} asked for", of_female.size(), *wish_.crosses),
@@ -117,7 +117,7 @@ class Propose {
     }
     return fault(fmt::format("none of the {} possible crosses may be proposed ({})",
                              possible_.size(), reasons),
-                 "Pin one, allow hybrids (--hybrids), or allow closer parents (--most-kinship).");
+                 "Pin one, allow hybrids, or allow closer parents.");
   }
 
   BinaryProgram limits() {
@@ -216,8 +216,8 @@ class Propose {
       return refuse(fault(fmt::format("{} crosses are asked for, and {:g} can be made with the "
                                       "cones, the pollen and the room there are",
                                       *wish_.crosses, most->value),
-                          "Ask for fewer, collect more pollen, take less for each cone "
-                          "(--millilitres), or say how much room there will be (--room)."));
+                          "Ask for fewer, collect more pollen, take less for each cone, "
+                          "or say how much room there will be."));
     return *wish_.crosses;
   }
 
@@ -246,8 +246,8 @@ class Propose {
         }
     return fault("no cross fits within the pollen and the room there are, with what is pinned" +
                      reasons,
-                 "Unpin a cross, collect more pollen, take less for each cone (--millilitres), or "
-                 "say how much room there will be (--room).");
+                 "Unpin a cross, collect more pollen, take less for each cone, or "
+                 "say how much room there will be.");
   }
 
   /// Of all choices as good as `best`, the one in which the other values add up to most.

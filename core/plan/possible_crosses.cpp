@@ -166,7 +166,7 @@ Result<std::vector<PossibleCross>> possible_crosses(const CrossingInput& input) 
   if (input.females.empty())
     return refuse(fault("no female has a cone that takes pollen now or will",
                         "Enter the cone when it is seen, or name a female that is expected to "
-                        "cone (--female)."));
+                        "cone."));
   if (input.pollen.empty())
     return refuse(fault("no pollen is left in any lot",
                         "Enter the pollen that was collected, or correct its amount."));

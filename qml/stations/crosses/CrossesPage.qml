@@ -21,6 +21,8 @@ Item {
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: choice.rows
+        // Another list begins at its top; one that a cross was pinned in stays where it is.
+        onCountChanged: Qt.callLater(list.positionViewAtBeginning)
         header: Column {
             width: list.width
             topPadding: 16
