@@ -101,7 +101,8 @@ class Write {
     days(item, settled.date, std::nullopt);
     if (todo() && !settled.dismissed) {
       auto at = time_of(settled.date);
-      at.is_date = 0; // COMPLETED is a moment in UTC
+      at.is_date = 0; // COMPLETED is a moment in UTC; the book knows the day
+      at.hour = at.minute = at.second = 0;
       at.zone = icaltimezone_get_utc_timezone();
       add(item, icalproperty_new_status(ICAL_STATUS_COMPLETED));
       add(item, icalproperty_new_completed(at));

@@ -94,6 +94,7 @@ exchange::Season small_season(Text text) {
                {},
                text(""),
                {}}};
+  r.figures = {{text("worth of a plant"), 18.5}};
   r.pollen_stores = {{{1}, "refrigerator", {Range{2, 3}, text("common practice, no source")}},
                      {{2}, "freezer", {{}, text("sources disagree")}}};
   r.pollen_lots = {
@@ -142,7 +143,7 @@ exchange::Season small_season(Text text) {
   enter(Verb::pollinate, "2024-05-04", 0,
         Pollination{PollinationMethod::wet, {{PollenLotId{1}, 0.5}, {{}, {}}}}, {})
       .cone = ConeId{1};
-  enter(Verb::harvest, "2025-01-10", 1, {}, {move(1, State::cone, 1, unsorted, 100)});
+  enter(Verb::harvest, "2025-01-10", 1, Weighing{{15.2, 14.9}, 15.05}, {move(1, State::cone, 1, unsorted, 100)});
   enter(Verb::clean, "2025-01-12", 1, Cleaning{2}, {move(1, unsorted, 1, lost_in_cleaning, 3)});
   enter(Verb::sort, "2025-01-13", 1, Sorting{SeedTest::floating},
         {move(1, unsorted, 1, judged_filled, 80), move(1, unsorted, 1, judged_empty, 17)});
