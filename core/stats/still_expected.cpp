@@ -246,22 +246,36 @@ CountMixture mixture_of(std::span<const FamilySample> samples, std::int64_t wait
   return {waiting, parts};
 }
 
-/// The share of the group below which the samples lie with a probability, for each of those asked.
-std::vector<double> shares_at(std::span<const FamilySample> samples,
-                              std::initializer_list<double> probabilities) {
+/// The group's share: its median, and the shortest range that holds `confidence`.
+struct ShareFound {
+  double median = 0;
+  Interval range;
+};
+
+ShareFound share_found(std::span<const FamilySample> samples, double confidence) {
   std::vector<std::pair<double, double>> weighed; // share, weight
   for (const auto& [sample, weight] : samples)
     for (const auto& point : sample.points)
       weighed.emplace_back(point.found.share, weight * point.weight);
   std::ranges::sort(weighed);
-  std::vector<double> shares;
-  for (const double probability : probabilities) {
-    double below = 0;
-    const auto found = std::ranges::find_if(
-        weighed, [&](const auto& point) { return (below += point.second) >= probability; });
-    shares.push_back(found != weighed.end() ? found->first : weighed.back().first);
+  ShareFound found{weighed.back().first, {weighed.front().first, weighed.back().first}};
+  double below = 0; // of the points before `first`
+  double held = 0;  // of those from `first` up to `last`
+  std::size_t first = 0;
+  for (const auto& [share, weight] : weighed) {
+    if (below + held < 0.5 && below + held + weight >= 0.5)
+      found.median = share;
+    held += weight;
+    for (; held - weighed[first].second >= confidence; ++first) {
+      held -= weighed[first].second;
+      below += weighed[first].second;
+    }
+    if (held >= confidence && share - weighed[first].first < found.range.high - found.range.low)
+      found.range = {weighed[first].first, share};
   }
-  return shares;
+  found.range.low = std::min(found.range.low, found.median);
+  found.range.high = std::max(found.range.high, found.median);
+  return found;
 }
 
 } // namespace
@@ -283,9 +297,8 @@ StillExpected still_expected(std::span<const Tray> trays, const IntervalCounts& 
   const auto samples = sampled(families, evidence, counts, last_day);
   const auto more = mixture_of(samples, waiting);
   const auto range = more.shortest(confidence);
-  const double tail = (1 - confidence) / 2;
-  const auto shares = shares_at(samples, {0.5, tail, 1 - tail});
-  return {more.median(), range.low, range.high, shares[0], Interval{shares[1], shares[2]}};
+  const auto share = share_found(samples, confidence);
+  return {more.median(), range.low, range.high, share.median, share.range};
 }
 
 } // namespace coneline::stats

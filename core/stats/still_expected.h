@@ -41,7 +41,7 @@ struct StillExpected {
   std::int64_t low = 0; ///< with `high` the shortest range that holds the confidence
   std::int64_t high = 0;
   /// The share of such seed that will have come up in the end, if none is removed: the group's mean
-  /// d, at the middle of what is possible and in a range with (1 - confidence)/2 on each side.
+  /// d, at the middle of what is possible and in the shortest range that holds the confidence.
   /// Nothing where no seed is waiting.
   std::optional<double> share;
   std::optional<Interval> share_range;

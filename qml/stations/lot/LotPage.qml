@@ -92,6 +92,11 @@ Item {
                 deeds: sheet.deeds
                 onWanted: verb => page.wanted(verb)
             }
+            StillToCome {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
             DiaryFacts {
                 width: parent.width
                 session: page.session
