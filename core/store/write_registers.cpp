@@ -359,11 +359,11 @@ Result<book::PollenStoreId> Writing::put(const book::PollenStore& store) {
 }
 
 Result<book::PlantId> Writing::put(const book::Plant& plant) {
+  if (auto is = is_not_its_own_ancestor(plant); !is)
+    return refuse(is.error());
   if (plant.seed_parent || plant.pollen_parent)
     if (auto is = of_right_sex(plant, registers().plants); !is)
       return refuse(is.error());
-  if (auto is = is_not_its_own_ancestor(plant); !is)
-    return refuse(is.error());
   auto number = new_number(tables(), "plant", plant.code, plant.id.value);
   if (!number)
     return refuse(number.error());

@@ -70,13 +70,11 @@ void TrayOutlook::reckon() {
   const auto trays = session_->ask(
       [&](store::Reading& reading) { return work::trays_done(reading, today, {}, *code); });
   if (!trays)
-    return;
-  if (!*trays)
-    lines_ << text(trays->error().text());
-  else if ((*trays)->empty())
-    lines_ << QStringLiteral("Its counts cannot be worked with, or no seed waits in it.");
-  else
-    lines_ = lines_of((*trays)->front(), today);
+    return; // the session tells its fault
+  lines_ =
+      trays->empty()
+          ? QStringList{QStringLiteral("Its counts cannot be worked with, or no seed waits in it.")}
+          : lines_of(trays->front(), today);
   emit told();
 }
 

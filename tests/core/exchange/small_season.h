@@ -94,7 +94,7 @@ exchange::Season small_season(Text text) {
                {},
                text(""),
                {}}};
-  r.figures = {{text("worth of a plant"), 18.5}};
+  r.figures = {{"worth of a plant", 18.5}};
   r.pollen_stores = {{{1}, "refrigerator", {Range{2, 3}, text("common practice, no source")}},
                      {{2}, "freezer", {{}, text("sources disagree")}}};
   r.pollen_lots = {
