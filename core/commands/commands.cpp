@@ -18,9 +18,6 @@ void add_core_commands(CommandLine& line) {
   add_growing_verbs(line);
   add_imperfect_test(line);
   add_learning(line);
-  add_coming(line);
-  add_germination(line);
-  add_growing_verbs(line);
   add_leaves(line);
   add_looks(line);
   add_mix(line);

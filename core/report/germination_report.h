@@ -68,7 +68,7 @@ struct Asked {
   double confidence = 0.95;
   By by = By::cross;
   int season_begins = 1;                           ///< month, 1 to 12
-  std::optional<work::DegreeDayRules> degree_days; ///< none: times are days
+  std::optional<work::DegreeDayRules> degree_days{}; ///< none: times are days
 };
 
 /// One cross; in a report by season, all of a season.
@@ -100,7 +100,7 @@ struct GerminationReport {
   Date as_of;
   double confidence = 0.95;
   By by = By::cross;
-  std::optional<work::DegreeDayRules> degree_days;
+  std::optional<work::DegreeDayRules> degree_days{};
   std::vector<CrossReport> crosses; ///< in the order of their names
   std::vector<TrayLeftOut> left_out;
   std::vector<stats::GroupComparison> comparisons; ///< of every two crosses, by their places

@@ -95,7 +95,6 @@ class OneSheet : public Sheet {
     chart_series_set_name(series, from.name.c_str());
     lxw_chart_line line{};
     line.width = 2;
-    lxw_chart_marker none{};
     switch (from.stroke) {
     case Stroke::seen:
       line.color = 0x20281F;
