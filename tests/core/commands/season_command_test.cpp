@@ -53,7 +53,7 @@ TEST_F(SeasonCommand, DryRunMakesNoBook) {
   const auto json = Json::parse(out_.str());
   EXPECT_EQ(json["imported"], false);
   EXPECT_EQ(json["faults"].size(), 0U);
-  EXPECT_EQ(json["files"][14]["rows"], 14);
+  EXPECT_EQ(json["files"][14]["rows"], 22);
   EXPECT_FALSE(fs::exists(book_));
 }
 
