@@ -140,8 +140,9 @@ class Seasons {
         must(work::pollinate(book_,
                              {cone, method, pollen_for(plan, then), {then, "Tobias Renn", ""}}));
       });
-    // Seed sets on four of five scales at best; a cone that still stands was counted all the same.
-    const auto fertile = plan.seeds > 0 ? plan.seeds * 5 / 8 + 4 : 120;
+    // Between half a seed and one and a half a scale; a cone that still stands was counted too.
+    const auto fertile =
+        plan.seeds > 0 ? plan.seeds * (5 + static_cast<int>(stream / 1000 % 4)) / 9 + 4 : 150;
     must(work::check_scales(book_, {cone, book::Scales::loose, fertile, {on, "Ines Marlow", ""}}));
     diary_.plan(on.plus_days(8), [this, cone](Date then) {
       must(work::check_scales(

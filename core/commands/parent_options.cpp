@@ -7,6 +7,14 @@ namespace coneline::commands {
 
 namespace {
 
+/// "P1742" and the like are meant as codes, and a mistyped one must not become a word.
+bool looks_like_a_code(const std::string& text) {
+  constexpr std::string_view digits = "0123456789";
+  return text.size() > 2 && (text[0] == 'P' || text[0] == 'p') &&
+         digits.find(text[1]) != std::string_view::npos &&
+         digits.find(text[2]) != std::string_view::npos && text.find(' ') == std::string::npos;
+}
+
 Result<void> parent(const std::optional<std::string>& given, const book::Registers& registers,
                     std::optional<book::PlantId>& id, std::string& said) {
   if (!given)
@@ -14,6 +22,8 @@ Result<void> parent(const std::optional<std::string>& given, const book::Registe
   id.reset();
   said.clear();
   const auto code = Code::parse(*given);
+  if (!code && looks_like_a_code(*given))
+    return refuse(code.error());
   if (!code || code->kind() != Kind::plant) {
     said = *given;
     return {};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/cone_course.h"
 
+#include "core/stats/next_value.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -14,6 +15,7 @@ namespace {
 constexpr double days_a_month = 365.25 / 12;
 constexpr double about_low = 11;
 constexpr double about_high = 13;
+constexpr double sure_of_seeds = 0.8;
 constexpr std::size_t enough_cones = 9; // between the least and the most of nine: 80 in 100
 
 void add_look(ConeCourse& course, const book::Entry& entry) {
@@ -74,22 +76,22 @@ std::optional<Expected> seeds_expected(const ConeCourse& course,
     if (other->fertile_scales)
       shares.push_back(seeds.back() / (2.0 * static_cast<double>(*other->fertile_scales)));
   }
-  const auto chance = [](std::size_t n) {
-    return fmt::format("{} earlier cones of the plant: right {:.0f} times in 100", n,
-                       100.0 * static_cast<double>(n - 1) / static_cast<double>(n + 1));
+  const auto told = [](std::size_t n) {
+    return fmt::format("{} earlier cones of the plant: right 8 times in 10", n);
   };
   if (course.fertile_scales) {
     const auto ceiling = 2.0 * static_cast<double>(*course.fertile_scales);
-    if (shares.size() < 2)
+    const auto share = stats::next_value(shares, sure_of_seeds);
+    if (!share)
       return Expected{0, ceiling, "two a fertile scale at most"};
-    const auto [least, most] = std::ranges::minmax(shares);
-    return Expected{std::floor(least * ceiling), std::ceil(most * ceiling),
-                    "scales and " + chance(shares.size())};
+    return Expected{std::floor(share->low * ceiling),
+                    std::min(ceiling, std::ceil(share->high * ceiling)),
+                    "scales and " + told(shares.size())};
   }
-  if (seeds.size() < 2)
+  const auto range = stats::next_value(seeds, sure_of_seeds);
+  if (!range)
     return std::nullopt;
-  const auto [least, most] = std::ranges::minmax(seeds);
-  return Expected{least, most, chance(seeds.size())};
+  return Expected{std::floor(range->low), std::ceil(range->high), told(seeds.size())};
 }
 
 } // namespace

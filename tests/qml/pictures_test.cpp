@@ -165,6 +165,37 @@ std::vector<Page> pages() {
            if (cone.harvested == 0)
              return station(s, "cones", QString::fromStdString(cone.cone.code.text()), "pollinate");
        }},
+      {"cones-scales",
+       [](ShownWindow& s) {
+         station(s, "cones",
+                 QString::fromStdString(s.session().standing().cones.back().cone.code.text()),
+                 "check scales");
+       }},
+      {"pollen-lot",
+       [](ShownWindow& s) {
+         station(s, "pollen",
+                 QString::fromStdString(
+                     s.session().standing().registers.pollen_lots.front().code.text()));
+       }},
+      {"pollen-test",
+       [](ShownWindow& s) {
+         station(s, "pollen",
+                 QString::fromStdString(
+                     s.session().standing().registers.pollen_lots.front().code.text()),
+                 "test pollen");
+       }},
+      {"pollen-male-cone",
+       [](ShownWindow& s) {
+         for (const auto& plant : s.session().standing().registers.plants)
+           if (plant.sex == book::Sex::male)
+             return station(s, "pollen", QString::fromStdString(plant.code.text()),
+                            "watch male cone");
+       }},
+      {"today-later",
+       [](ShownWindow& s) {
+         station(s, "today", QString::fromStdString(s.session().standing().due.front().code.text()),
+                 "later");
+       }},
       {"seed", [](ShownWindow& s) { station(s, "seed"); }},
       {"seed-batch",
        [](ShownWindow& s) { station(s, "seed", code_of(s, Kind::batch, State::judged_filled)); }},

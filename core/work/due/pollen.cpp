@@ -68,12 +68,13 @@ void pollen_due(const DueGround& ground, DueList& list) {
     const auto from = line.old_from->plus_days(-habits.days_before_old);
     if (std::ranges::any_of(line.tests, [&](const auto& test) { return test.date >= from; }))
       continue;
-    list.add(
-        {DueKind::test_pollen, line.lot.code, static_cast<int>(line.tests.size()), from,
-         line.old_to,
-         fmt::format("{} of {} is old from {}: use it first, or test it ({})", line.lot.code.text(),
-                     book::plant_name(ground.registers.plant(line.lot.plant)), line.old_from->iso(),
-                     line.years_source)});
+    const std::string advice =
+        *line.old_to < ground.day ? "test it, or throw it away" : "use it first, or test it";
+    list.add({DueKind::test_pollen, line.lot.code, static_cast<int>(line.tests.size()), from,
+              line.old_to,
+              fmt::format("{} of {} is old from {}: {} ({})", line.lot.code.text(),
+                          book::plant_name(ground.registers.plant(line.lot.plant)),
+                          line.old_from->iso(), advice, line.years_source)});
   }
 }
 
