@@ -4,6 +4,7 @@
 #include "core/commands/commands.h"
 #include "core/commands/number_options.h"
 #include "core/commands/table.h"
+#include "core/work/temperature.h"
 #include "core/work/why.h"
 
 #include <fmt/format.h>
@@ -148,6 +149,9 @@ Result<Answer> run(const Asked& asked) {
                             "Write its name as the book has it."));
       wanted.taxon = taxon->id;
     }
+    const auto registers = reading.registers();
+    const auto trays = work::observed_trays(reading, registers, *as_of);
+    wanted.celsius = work::celsius_of_trays(work::Warmth(reading, registers, {}), trays);
     return work::why(reading, wanted).map(answer_of);
   });
 }
