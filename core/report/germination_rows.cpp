@@ -106,8 +106,10 @@ class Cells {
   std::vector<Cell> done() { return std::move(cells_); }
 
  private:
-  Cells& put(Cell cell) {
-    cells_.push_back(std::move(cell));
+  /// Made in its place: a cell that is moved in looks half made to GCC 12.
+  template <class Value>
+  Cells& put(Value value) {
+    cells_.emplace_back(std::in_place_type<Value>, std::move(value));
     return *this;
   }
   std::vector<Cell> cells_;
