@@ -8,6 +8,7 @@
 #include "core/stats/beta_binomial.h"
 #include "core/work/germination.h"
 #include "core/work/overview.h"
+#include "core/work/pollen.h"
 
 #include <boost/math/distributions/beta.hpp>
 #include <boost/math/distributions/students_t.hpp>
@@ -163,23 +164,20 @@ class Gather {
   }
 
   void pollen() {
-    std::map<book::PollenLotId, double> used;
     std::map<book::ConeId, double> by_cone;
     for (const auto& entry : reading_.standing_entries(book::Verb::pollinate))
       if (const auto* pass = std::get_if<book::Pollination>(&entry.detail);
           pass != nullptr && entry.date <= asked_.today)
-        for (const auto& share : pass->pollen) {
-          if (share.lot)
-            used[*share.lot] += share.millilitres.value_or(0);
+        for (const auto& share : pass->pollen)
           if (entry.cone && share.millilitres)
             by_cone[*entry.cone] += *share.millilitres;
-        }
-    for (const auto& lot : input_.registers.pollen_lots)
-      add_pollen(lot, used[lot.id]);
+    for (const auto& line : work::pollen_lines(reading_, input_.registers))
+      add_pollen(line);
     take_a_cone(by_cone);
   }
 
-  void add_pollen(const book::PollenLot& lot, double used) {
+  void add_pollen(const work::PollenLine& line) {
+    const auto& lot = line.lot;
     const auto& father = input_.registers.plant(lot.plant);
     const auto leave_out = [&](std::string why) {
       input_.left_out.emplace_back(lot.code, std::move(why));
@@ -191,13 +189,25 @@ class Gather {
       return leave_out(fmt::format("it is said to come from {}, a female plant: correct the sex or "
                                    "the plant",
                                    father.code.text()));
-    std::optional<double> left;
-    if (lot.millilitres)
-      left = *lot.millilitres - used;
-    if (left && *left <= 1e-9)
-      return leave_out(
-          fmt::format("it has run out: {:g} ml collected, {:g} ml used", *lot.millilitres, used));
-    input_.pollen.push_back({lot.code, lot.plant, left, std::nullopt, lot.collected, lot.store});
+    if (line.gone)
+      return leave_out(fmt::format("it is gone since {}", line.gone->iso()));
+    if (line.left && *line.left <= 1e-9)
+      return leave_out(fmt::format("it has run out: {:g} ml collected, {:g} ml used",
+                                   line.collected.value_or(0), line.used + line.discarded));
+    input_.pollen.push_back(
+        {lot.code, lot.plant, line.left, viability(line), lot.collected, lot.store});
+  }
+
+  /// From the last test by the day asked about.
+  [[nodiscard]] std::optional<plan::Estimate> viability(const work::PollenLine& line) const {
+    std::optional<plan::Estimate> found;
+    for (const auto& test : line.tests)
+      if (test.date <= asked_.today)
+        found = plan::Estimate{
+            static_cast<double>(test.germinated) / static_cast<double>(test.counted),
+            book::Range{test.range.low, test.range.high},
+            fmt::format("{} of {} grains on {}", test.germinated, test.counted, test.date.iso())};
+    return found;
   }
 
   void take_a_cone(const std::map<book::ConeId, double>& by_cone) {

@@ -18,11 +18,12 @@ QString due_of(const Standing& standing, const Code& code) {
   return {};
 }
 
-Listed of_pollen(const Standing& standing, const book::PollenLot& lot) {
+Listed of_pollen(const Standing& standing, const work::PollenLine& line) {
+  const auto& lot = line.lot;
   const auto& plant = standing.registers.plant(lot.plant);
   auto what = "collected " + shown(lot.collected);
-  if (lot.millilitres)
-    what += ", " + shown(*lot.millilitres, 1) + " ml";
+  if (line.collected)
+    what += ", " + shown(*line.collected, 1) + " ml";
   return {lot.code, text(book::plant_name(plant)), what, text(lot.store), {}, false};
 }
 
@@ -82,8 +83,8 @@ Kind kind_at(Station station) {
 std::vector<Listed> listed(const Standing& standing, Station station, bool by_place) {
   std::vector<Listed> all;
   if (station == Station::pollen) {
-    for (const auto& lot : standing.registers.pollen_lots)
-      all.push_back(of_pollen(standing, lot));
+    for (const auto& line : standing.pollen)
+      all.push_back(of_pollen(standing, line));
     for (const auto& plant : standing.registers.plants)
       all.push_back(of_plant(standing, plant));
   } else if (station == Station::cones) {

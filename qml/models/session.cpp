@@ -39,6 +39,12 @@ const work::ConeLine* Standing::cone(const Code& code) const {
   return found == cones.end() ? nullptr : &*found;
 }
 
+const work::PollenLine* Standing::pollen_lot(const Code& code) const {
+  const auto found =
+      std::ranges::find_if(pollen, [&](const auto& line) { return line.lot.code == code; });
+  return found == pollen.end() ? nullptr : &*found;
+}
+
 bool Standing::knows(const Code& code) const {
   switch (code.kind()) {
   case Kind::plant:
@@ -142,6 +148,7 @@ void Session::read_anew() {
     now.registers = reading.registers();
     now.lots = work::lot_lines(reading, now.registers);
     now.cones = work::cone_lines(reading, now.registers);
+    now.pollen = work::pollen_lines(reading, now.registers);
     now.due = work::due_on(reading, now.registers, today);
     now.on_hand = work::on_hand(reading, now.registers);
     return now;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/pollen.h"
 #include "tests/core/commands/run_command.h"
 #include "tests/core/store/first_cone.h"
 
@@ -40,6 +41,18 @@ TEST_F(CrossesCommand, ProposesForAnExpectedCone) {
   // 500 seeds of the only cone, 0.7 up, 0.9 × 0.9 alive by the route; no range from one cone.
   EXPECT_NEAR(cross["plants"]["likely"].get<double>(), 500 * 0.7 * 0.81, 1e-9);
   EXPECT_TRUE(cross["plants"]["low"].is_null());
+}
+
+TEST_F(CrossesCommand, ReckonsWithTestedPollenAndAllThatWasCollected) {
+  auto book = store::Book::open(path, store::Access::write).value();
+  const work::Noted noted{tests::day("2025-02-01"), "", ""};
+  ASSERT_TRUE(work::test_pollen(book, {first.pollen, 100, 60, "", noted}));
+  ASSERT_TRUE(work::collect_pollen(book, {first.pollen, 2.5, "", noted}));
+  const auto json = run("--female " + first.mother.text() + " --json").json();
+  const auto& lot = json["pollen"][0];
+  EXPECT_EQ(lot["millilitres_left"], 6.0) << "3.5 and then 2.5";
+  EXPECT_DOUBLE_EQ(lot["viability"]["likely"], 0.6);
+  EXPECT_NEAR(json["crosses"][0]["plants"]["likely"].get<double>(), 500 * 0.6 * 0.7 * 0.81, 1e-9);
 }
 
 TEST_F(CrossesCommand, AFemaleIsNoFather) {
