@@ -313,12 +313,10 @@ struct PlantOptions {
     if (const auto wrong = first_fault(code, gender, sure))
       return refuse(*wrong);
     plant = {{}, *code, name, found->id, *sure, *gender, origin, {}, {}, {}, {}};
-    if (!acquired.empty()) {
-      auto day = Date::parse(acquired);
-      if (!day)
-        return refuse(day.error());
-      plant.acquired = *day;
-    }
+    auto day = some_date(acquired, "--acquired");
+    if (!day)
+      return refuse(day.error());
+    plant.acquired = *day;
     if (!place.empty()) {
       const auto* at = book::named(registers.places, place);
       if (at == nullptr)

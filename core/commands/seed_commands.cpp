@@ -207,14 +207,9 @@ struct StoreOptions {
     command.add_option("--place", place, "Where it is kept");
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
-    const auto date = [](const std::string& text) -> Result<std::optional<Date>> {
-      if (text.empty())
-        return std::nullopt;
-      return Date::parse(text).map([](Date day) { return std::optional(day); });
-    };
     auto code = code_given(book, batch);
-    auto ready_from = date(from);
-    auto ready_to = date(to);
+    auto ready_from = some_date(from, "--ready-from");
+    auto ready_to = some_date(to, "--ready-to");
     auto at = code_given(book, place);
     if (const auto wrong = first_fault(code, ready_from, ready_to, at))
       return refuse(*wrong);
@@ -254,8 +249,7 @@ struct RecheckOptions {
     auto code = code_given(book, batch);
     auto count = Count::of(dead);
     auto which = word_given<book::State>(state);
-    auto day = next.empty() ? Result<std::optional<Date>>(std::nullopt)
-                            : Date::parse(next).map([](Date at) { return std::optional(at); });
+    auto day = some_date(next, "--next");
     if (const auto wrong = first_fault(code, count, which, day))
       return refuse(*wrong);
     return work::recheck(book, {*code, *count, *which, *day, std::move(noted)});

@@ -198,8 +198,11 @@ Result<Answer> run(const TableOptions& options) {
     return refuse(code.error());
   auto asked = options.asked;
   auto view = book->read([&](store::Reading& reading) {
-    asked.figures = over(options.given, report::figures_in(reading.registers()));
-    return report::harvest_view(reading, *code, *day, asked);
+    return report::harvest_ground(reading, *code, *day)
+        .and_then([&](const report::HarvestGround& ground) {
+          asked.figures = over(options.given, report::figures_in(ground.registers));
+          return report::harvest_view(ground, asked);
+        });
   });
   if (!view)
     return refuse(view.error());

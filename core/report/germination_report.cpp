@@ -14,31 +14,6 @@ namespace coneline::report {
 
 namespace {
 
-stats::Tray counts_of(const work::ObservedTray& seen) {
-  stats::Tray tray{{}, seen.lot.code.text(), seen.sown, {}};
-  for (const auto& look : seen.looks)
-    tray.looks.push_back({look.day, look.germinated, look.removed});
-  return tray;
-}
-
-/// All trays as one, looks of one day after sowing taken together.
-stats::Tray together(std::span<const stats::Tray> trays) {
-  stats::Tray all;
-  std::map<double, stats::Look> by_day;
-  for (const auto& tray : trays) {
-    all.sown += tray.sown;
-    for (const auto& look : tray.looks) {
-      auto& day = by_day[look.day];
-      day.day = look.day;
-      day.germinated += look.germinated;
-      day.removed += look.removed;
-    }
-  }
-  for (const auto& [day, look] : by_day)
-    all.looks.push_back(look);
-  return all;
-}
-
 std::vector<CurvePoint> curve_of(const stats::Tray& tray) {
   std::vector<CurvePoint> points{{0, 0}};
   std::int64_t up = 0;
@@ -151,7 +126,7 @@ TrayReport tray_of(const work::ObservedTray& seen, const book::Registers& regist
                    double confidence) {
   TrayReport tray;
   tray.seen = seen;
-  const auto counts = counts_of(seen);
+  const auto counts = work::counts_of(seen);
   tray.germinated = counts.germinated();
   tray.removed = counts.removed();
   tray.waiting = counts.waiting();
@@ -214,7 +189,7 @@ Grouped grouped(std::span<const work::ObservedTray> trays, const Asked& asked,
       report.left_out.push_back({tray.lot.code, with_times.error().what});
       continue;
     }
-    const auto faults = stats::faults_of(counts_of(with_times->seen));
+    const auto faults = stats::faults_of(work::counts_of(with_times->seen));
     if (faults.empty() && tray.sown > 0)
       groups[key_of(tray, asked)].push_back(std::move(*with_times));
     else
@@ -238,7 +213,7 @@ std::optional<stats::CurveBand> band_of(const stats::GroupFigures& figures,
 
 /// What is said of all trays of a cross as one, but for the figures.
 void add_sums(CrossReport& cross, std::span<const stats::Tray> counts, double confidence) {
-  const auto all = together(counts);
+  const auto all = stats::as_one(counts);
   cross.together = stats::germination_measures(all);
   cross.curve = curve_of(all);
   std::vector<const work::ObservedTray*> seen;
@@ -274,7 +249,7 @@ void add_figures(GerminationReport& report) {
   for (std::size_t place = 0; place < report.crosses.size(); ++place) {
     first.push_back(counts.size());
     for (const auto& tray : report.crosses[place].trays) {
-      counts.push_back(counts_of(tray.seen));
+      counts.push_back(work::counts_of(tray.seen));
       counts.back().group = std::to_string(place); // two crosses may have one name
     }
   }

@@ -183,35 +183,42 @@ GrowersFigures figures_in(const book::Registers& registers) {
           kept(figure::bench_price), kept(figure::keep_cost).value_or(0)};
 }
 
-Result<HarvestView> harvest_view(store::Reading& reading, const Code& batch, Date today,
-                                 const HarvestAsked& asked) {
-  if (auto is = stats::inside_0_and_1(asked.assurance, "assurance"); !is)
-    return refuse(is.error());
-  const auto registers = reading.registers();
-  auto table = work::harvest_table(reading, registers, batch, today);
+Result<HarvestGround> harvest_ground(store::Reading& reading, const Code& batch, Date today) {
+  HarvestGround ground;
+  ground.registers = reading.registers();
+  ground.today = today;
+  auto table = work::harvest_table(reading, ground.registers, batch, today);
   if (!table)
     return refuse(table.error());
-  if (asked.counting)
-    if (auto counted = table->add(*asked.counting); !counted)
-      return refuse(counted.error());
-  auto judged = table->judged(asked.confidence);
-  if (!judged)
-    return refuse(judged.error());
-  const auto& taxon = registers.taxon(table->origin.taxon_id);
-  HarvestView view;
-  view.float_test = taxon.float_test.value;
-  view.float_source = taxon.float_test.source;
-  view.judged = *judged;
-  view.sank = part_view(table->filled, judged->sank, asked.assurance);
-  view.floated = part_view(table->empty, judged->floated, asked.assurance);
-  view.table = std::move(*table);
-  auto history = work::float_history(reading, registers, taxon.name, today);
+  const auto& taxon = ground.registers.taxon(table->origin.taxon_id).name;
+  auto history = work::float_history(reading, ground.registers, taxon, today);
   if (!history)
     return refuse(history.error());
-  view.history = std::move(*history);
-  if (auto decided = decide(view, registers, asked); !decided)
+  ground.table = std::move(*table);
+  ground.history = std::move(*history);
+  return ground;
+}
+
+Result<HarvestView> harvest_view(const HarvestGround& ground, const HarvestAsked& asked) {
+  if (auto is = stats::inside_0_and_1(asked.assurance, "assurance"); !is)
+    return refuse(is.error());
+  HarvestView view;
+  view.table = ground.table;
+  view.history = ground.history;
+  view.float_test = ground.history.now.value;
+  view.float_source = ground.history.now.source;
+  if (asked.counting)
+    if (auto counted = view.table.add(*asked.counting); !counted)
+      return refuse(counted.error());
+  auto judged = view.table.judged(asked.confidence);
+  if (!judged)
+    return refuse(judged.error());
+  view.judged = *judged;
+  view.sank = part_view(view.table.filled, judged->sank, asked.assurance);
+  view.floated = part_view(view.table.empty, judged->floated, asked.assurance);
+  if (auto decided = decide(view, ground.registers, asked); !decided)
     return refuse(decided.error());
-  view.next = next_step(view, today, asked.assurance);
+  view.next = next_step(view, ground.today, asked.assurance);
   view.cautions = {"All parts of cycads are poisonous, seed most of all: gloves, and keep children "
                    "and animals away from seed and waste."};
   return view;

@@ -62,9 +62,17 @@ struct HarvestView {
   std::vector<std::string> cautions;
 };
 
-/// Fails: no such batch, more counted than there is, a confidence or assurance outside 0 to 1,
-/// figures that cannot be.
-Result<HarvestView> harvest_view(store::Reading& reading, const Code& batch, Date today,
-                                 const HarvestAsked& asked);
+/// What the page of a batch rests on: read once, it serves for every count that is tried on it.
+struct HarvestGround {
+  work::HarvestTable table;
+  work::FloatHistory history;
+  book::Registers registers;
+  Date today;
+};
+/// Fails: no such batch.
+Result<HarvestGround> harvest_ground(store::Reading& reading, const Code& batch, Date today);
+/// Fails: more counted than there is, a confidence or assurance outside 0 to 1, figures that cannot
+/// be.
+Result<HarvestView> harvest_view(const HarvestGround& ground, const HarvestAsked& asked);
 
 } // namespace coneline::report

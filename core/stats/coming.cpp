@@ -9,8 +9,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <tuple>
-#include <utility>
 
 namespace coneline::stats {
 
@@ -29,30 +27,6 @@ TrayEnd end_of(const Tray& tray) {
           static_cast<double>(tray.waiting())};
 }
 
-/// The range that holds `confidence` with the fewest counts, grown from the likeliest by the
-/// likelier neighbour until the next one would take it further above the confidence than it is
-/// below; the median is always in it. Equal tails would hold too much wherever nothing at all is
-/// the likeliest.
-std::pair<std::int64_t, std::int64_t> shortest(const std::vector<double>& probability,
-                                               std::int64_t median, double confidence) {
-  const auto last = std::ssize(probability) - 1;
-  const auto at = [&](std::ptrdiff_t y) {
-    return y < 0 || y > last ? -1 : probability[static_cast<std::size_t>(y)];
-  };
-  auto low = std::ranges::max_element(probability) - probability.begin();
-  auto high = low;
-  double held = at(low);
-  while (low > 0 || high < last) {
-    const bool down = at(low - 1) >= at(high + 1);
-    const double next = down ? at(low - 1) : at(high + 1);
-    if (held >= confidence || held + next - confidence > confidence - held)
-      break;
-    held += next;
-    (down ? low : high) += down ? -1 : 1;
-  }
-  return {std::min<std::int64_t>(low, median), std::max<std::int64_t>(high, median)};
-}
-
 /// One count's distribution, gathered point by point.
 struct Gathering {
   std::vector<CountPart> parts;
@@ -65,8 +39,8 @@ struct Gathering {
 
   [[nodiscard]] CountRange range(std::int64_t most, double confidence) const {
     const CountMixture mixture(most, parts);
-    CountRange range{mixture.median(), 0, 0, 0};
-    std::tie(range.low, range.high) = shortest(mixture.probabilities(), range.median, confidence);
+    const auto shortest = mixture.shortest(confidence);
+    CountRange range{mixture.median(), shortest.low, shortest.high, 0};
     for (const auto& part : parts)
       range.mean += part.weight * part.mean;
     return range;

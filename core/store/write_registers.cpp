@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/book/pedigree.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 #include "sql.h"
@@ -295,22 +294,21 @@ Result<book::RouteId> Writing::put(const book::Route& route) {
 
 namespace {
 
-/// Parents of the right sex.
-Result<void> of_right_sex(const book::Plant& plant, const std::vector<book::Plant>& plants) {
-  const auto wrong_sex = [&](const std::optional<book::PlantId>& parent, book::Sex wrong,
-                             std::string_view role) -> Result<void> {
-    if (!parent)
-      return {};
-    const auto& found = book::row_of(plants, *parent);
-    if (found.sex != wrong)
-      return {};
-    return refuse(fault(fmt::format("{} is a {} plant and cannot be the {}", found.code.text(),
-                                    book::word(wrong), role),
-                        "Name another plant, or correct the sex."));
-  };
-  if (auto is = wrong_sex(plant.seed_parent, book::Sex::male, "seed parent"); !is)
-    return is;
-  return wrong_sex(plant.pollen_parent, book::Sex::female, "pollen parent");
+/// A parent of a sex that can be one.
+Result<void> may_be_parent(Tables& tables, const std::optional<book::PlantId>& parent,
+                           book::Sex wrong, std::string_view role) {
+  Result<void> is;
+  if (parent)
+    tables.ask("SELECT number, sex FROM plant WHERE id = :id")
+        .with(*parent)
+        .each([&](const Row& row) {
+          if (row.one_of<book::Sex>("sex") == wrong)
+            is = refuse(fault(fmt::format("{} is a {} plant and cannot be the {}",
+                                          tables.code(Kind::plant, row.whole("number")).text(),
+                                          book::word(wrong), role),
+                              "Name another plant, or correct the sex."));
+        });
+  return is;
 }
 
 } // namespace
@@ -361,8 +359,10 @@ Result<book::PollenStoreId> Writing::put(const book::PollenStore& store) {
 Result<book::PlantId> Writing::put(const book::Plant& plant) {
   if (auto is = is_not_its_own_ancestor(plant); !is)
     return refuse(is.error());
-  if (plant.seed_parent || plant.pollen_parent)
-    if (auto is = of_right_sex(plant, registers().plants); !is)
+  for (const auto& [parent, wrong, role] :
+       {std::tuple(plant.seed_parent, book::Sex::male, "seed parent"),
+        std::tuple(plant.pollen_parent, book::Sex::female, "pollen parent")})
+    if (auto is = may_be_parent(tables(), parent, wrong, role); !is)
       return refuse(is.error());
   auto number = new_number(tables(), "plant", plant.code, plant.id.value);
   if (!number)

@@ -114,13 +114,6 @@ double usual_day(const book::Route* route) {
   return (route->germination_months.low + route->germination_months.high) / 2 * days_a_month;
 }
 
-stats::Tray counts_of(const ObservedTray& seen) {
-  stats::Tray tray{seen.origin.name, seen.lot.code.text(), seen.sown, {}};
-  for (const auto& look : seen.looks)
-    tray.looks.push_back({look.day, look.germinated, look.removed});
-  return tray;
-}
-
 Result<ComingBook> coming(store::Reading& reading, Date as_of, const stats::ComingAsked& asked,
                           const std::optional<Code>& only) {
   if (const auto good = sound(asked); !good)

@@ -44,7 +44,4 @@ Result<ComingBook> coming(store::Reading& reading, Date as_of, const stats::Comi
 /// the route's months, else half a year (common practice, no source).
 double usual_day(const book::Route* route);
 
-/// The counts of a tray as stats takes them.
-stats::Tray counts_of(const ObservedTray& seen);
-
 } // namespace coneline::work

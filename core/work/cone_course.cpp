@@ -129,10 +129,9 @@ std::vector<ConeCourse> cone_courses(store::Reading& reading, const book::Regist
 Result<Done> check_scales(store::Book& book, const CheckScales& wanted) {
   return book.write([&](store::Writing& writing) -> Result<Done> {
     const auto registers = writing.registers();
-    const auto* cone = book::coded(registers.cones, wanted.cone);
-    if (cone == nullptr)
-      return refuse(
-          fault(fmt::format("there is no cone {}", wanted.cone.text()), "Check the code."));
+    auto cone = cone_coded(registers, wanted.cone);
+    if (!cone)
+      return refuse(cone.error());
     for (const auto& course : cone_courses(writing, registers)) {
       if (course.line.cone.id != cone->id)
         continue;
@@ -149,13 +148,8 @@ Result<Done> check_scales(store::Book& book, const CheckScales& wanted) {
     auto entry = entry_for(book::Verb::check_scales, wanted.noted);
     entry.cone = cone->id;
     entry.detail = book::ConeLook{wanted.scales, wanted.fertile_scales};
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format("scales of {}: {}", wanted.cone.text(), book::word(wanted.scales));
-    return done;
+    return entered(writing, entry,
+                   fmt::format("scales of {}: {}", wanted.cone.text(), book::word(wanted.scales)));
   });
 }
 

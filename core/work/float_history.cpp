@@ -74,16 +74,23 @@ struct BatchTells {
 
 class Histories {
  public:
-  Histories(store::Reading& reading, const book::Registers& registers, Date as_of)
-      : reading_(reading), registers_(registers) {
+  /// Of all taxa, or of one.
+  Histories(store::Reading& reading, const book::Registers& registers, Date as_of,
+            std::optional<book::TaxonId> only) {
+    const auto origins = origin_names(reading, registers);
+    const auto wanted = [&](const book::Origin& origin) {
+      return !only || origins.at(origin).taxon_id == *only;
+    };
     for (auto& tray : observed_trays(reading, registers, as_of))
-      if (tray.lot.judged_by == book::SeedTest::floating)
+      if (tray.lot.judged_by == book::SeedTest::floating && wanted(tray.lot.origin))
         trays_[tray.lot.origin].push_back(std::move(tray));
-    for (const auto& lot : reading.lots())
-      if (lot.code.kind() == Kind::batch)
-        if (auto table = harvest_table(reading, registers, lot.code, as_of);
-            table && !table->floated.empty())
-          by_taxon_[table->origin.taxon_id][lot.origin].push_back(std::move(*table));
+    for (const auto& lot : reading.lots()) {
+      if (lot.code.kind() != Kind::batch || !wanted(lot.origin))
+        continue;
+      auto table = harvest_table(reading, lot, origins.at(lot.origin), as_of);
+      if (!table.floated.empty())
+        by_taxon_[table.origin.taxon_id][lot.origin].push_back(std::move(table));
+    }
   }
 
   FloatHistory of(const book::Taxon& taxon) const {
@@ -131,8 +138,6 @@ class Histories {
     return tells;
   }
 
-  store::Reading& reading_;
-  const book::Registers& registers_;
   std::map<book::Origin, std::vector<ObservedTray>> trays_;
   std::map<book::TaxonId, std::map<book::Origin, std::vector<HarvestTable>>> by_taxon_;
 };
@@ -141,7 +146,7 @@ class Histories {
 
 std::vector<FloatHistory> float_histories(store::Reading& reading, const book::Registers& registers,
                                           Date as_of) {
-  const Histories all(reading, registers, as_of);
+  const Histories all(reading, registers, as_of, std::nullopt);
   std::vector<FloatHistory> found;
   for (const auto& taxon : registers.taxa)
     if (all.has(taxon.id))
@@ -154,7 +159,7 @@ Result<FloatHistory> float_history(store::Reading& reading, const book::Register
   const auto* found = book::named(registers.taxa, taxon);
   if (found == nullptr)
     return refuse(fault(fmt::format("there is no taxon '{}'", taxon), "Check the name."));
-  return Histories(reading, registers, as_of).of(*found);
+  return Histories(reading, registers, as_of, found->id).of(*found);
 }
 
 Result<Done> accept_float_test(store::Book& book, const std::string& taxon, Date as_of) {

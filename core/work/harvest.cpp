@@ -56,10 +56,9 @@ Result<CountedSeeds> counted_seeds(const Harvest& wanted) {
 Result<Done> harvest(store::Book& book, const Harvest& wanted) {
   return book.write([&](store::Writing& writing) -> Result<Done> {
     const auto registers = writing.registers();
-    const auto* cone = book::coded(registers.cones, wanted.cone);
-    if (cone == nullptr)
-      return refuse(
-          fault(fmt::format("there is no cone {}", wanted.cone.text()), "Check the code."));
+    auto cone = cone_coded(registers, wanted.cone);
+    if (!cone)
+      return refuse(cone.error());
     for (const auto& pass : writing.entries_of(cone->id))
       if (pass.verb == book::Verb::pollinate && !writing.reversed_by(pass.id) &&
           pass.date > wanted.noted.on)

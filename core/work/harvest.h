@@ -10,7 +10,8 @@ struct Harvest {
   Code cone;
   Count seeds; ///< counted by hand
   Noted noted;
-  std::optional<book::Weighing> weighed = {}; ///< given: the count is by weight, and `seeds` is none
+  std::optional<book::Weighing> weighed =
+      {}; ///< given: the count is by weight, and `seeds` is none
 };
 
 /// Fails: no such cone, no seeds, a day before the last pollination, weighings that do not do.

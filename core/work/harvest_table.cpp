@@ -181,15 +181,12 @@ Result<stats::Sorted> HarvestTable::judged(double confidence) const {
   return stats::sort_by_water(filled.cut_test(), empty.cut_test(), confidence);
 }
 
-Result<HarvestTable> harvest_table(store::Reading& reading, const book::Registers& registers,
-                                   const Code& batch, Date today) {
-  auto lot = lot_of_kind(reading, batch, Kind::batch);
-  if (!lot)
-    return refuse(lot.error());
+HarvestTable harvest_table(store::Reading& reading, const book::Lot& batch,
+                           const OriginName& origin, Date today) {
   HarvestTable table;
-  table.batch = *lot;
-  table.origin = origin_names(reading, registers).at(lot->origin);
-  for (const auto& balance : reading.balances_of(lot->id)) {
+  table.batch = batch;
+  table.origin = origin;
+  for (const auto& balance : reading.balances_of(batch.id)) {
     if (balance.account.state == State::unsorted)
       table.unsorted = balance.count;
     if (balance.account.state == State::judged_filled)
@@ -197,9 +194,17 @@ Result<HarvestTable> harvest_table(store::Reading& reading, const book::Register
     if (balance.account.state == State::judged_empty)
       table.empty.on_hand = balance.count;
   }
-  count_flows(table, reading.flows(lot->origin));
+  count_flows(table, reading.flows(batch.origin));
   read_history(table, reading, today);
   return table;
+}
+
+Result<HarvestTable> harvest_table(store::Reading& reading, const book::Registers& registers,
+                                   const Code& batch, Date today) {
+  auto lot = lot_of_kind(reading, batch, Kind::batch);
+  if (!lot)
+    return refuse(lot.error());
+  return harvest_table(reading, *lot, origin_names(reading, registers).at(lot->origin), today);
 }
 
 } // namespace coneline::work

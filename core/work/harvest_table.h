@@ -72,6 +72,10 @@ struct HarvestTable {
 Result<Done> enter(store::Book& book, const Code& batch, const TableCount& count,
                    const Noted& noted);
 
+/// The table of a batch whose origin is known by name already, where many are asked about.
+HarvestTable harvest_table(store::Reading& reading, const book::Lot& batch,
+                           const OriginName& origin, Date today);
+
 /// Fails: no such batch.
 Result<HarvestTable> harvest_table(store::Reading& reading, const book::Registers& registers,
                                    const Code& batch, Date today);

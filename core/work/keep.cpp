@@ -71,15 +71,11 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
     entry.lot = batch->id;
     entry.place = *place;
     entry.detail = keeping;
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format(
-        "{} of {} put by: {}{}", counted(seeds, "seed", "seeds"), wanted.batch.text(), wanted.store,
-        keeping.until_from ? ", to look at from " + keeping.until_from->iso() : "");
-    return done;
+    return entered(
+        writing, entry,
+        fmt::format("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"), wanted.batch.text(),
+                    wanted.store,
+                    keeping.until_from ? ", to look at from " + keeping.until_from->iso() : ""));
   });
 }
 

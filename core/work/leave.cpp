@@ -103,15 +103,11 @@ Result<Done> leave(store::Book& book, const Leave& wanted) {
     entry.movements = {{{lot->id, *state}, {lot->id, way.end}, wanted.count}};
     if (wanted.way == WayOut::sold)
       entry.detail = book::Sale{wanted.buyer, wanted.cents};
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format("{} of {} {}", wanted.count.value(), wanted.lot.text(), way.told);
-    done.cautions = cautions_of(wanted.way);
-    done.cautions.insert(done.cautions.begin(), said->begin(), said->end());
-    return done;
+    auto cautions = cautions_of(wanted.way);
+    cautions.insert(cautions.begin(), said->begin(), said->end());
+    return entered(writing, entry,
+                   fmt::format("{} of {} {}", wanted.count.value(), wanted.lot.text(), way.told),
+                   std::move(cautions));
   });
 }
 

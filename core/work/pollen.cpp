@@ -40,16 +40,6 @@ Result<book::PollenLot> pollen_lot(const book::Registers& registers, const Code&
   return refuse(fault(fmt::format("there is no pollen lot {}", code.text()), "Check the code."));
 }
 
-Result<Done> enter(store::Writing& writing, const book::Entry& entry, std::string told) {
-  auto id = writing.enter(entry);
-  if (!id)
-    return refuse(id.error());
-  Done done;
-  done.entries = {*id};
-  done.told = std::move(told);
-  return done;
-}
-
 } // namespace
 
 Result<Done> watch_male_cone(store::Book& book, const WatchMaleCone& wanted) {
@@ -60,7 +50,7 @@ Result<Done> watch_male_cone(store::Book& book, const WatchMaleCone& wanted) {
       return refuse(plant.error());
     auto entry = entry_for(book::Verb::watch_male_cone, wanted.noted);
     entry.detail = book::PlantNote{plant->id, wanted.state, {}};
-    auto done = enter(
+    auto done = entered(
         writing, entry,
         fmt::format("male cone of {}: {}", book::plant_name(*plant), book::word(wanted.state)));
     if (done && wanted.state == book::MaleCone::removed)
@@ -87,7 +77,7 @@ Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted) {
         return refuse(fault(fmt::format("no amount collected into {}", lot->code.text()),
                             "Give the millilitres."));
       entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
-      return enter(writing, entry, "collected into " + lot->code.text());
+      return entered(writing, entry, "collected into " + lot->code.text());
     }
     auto plant = male_plant(writing, registers, wanted.source, wanted.noted);
     auto code = writing.next_code(Kind::pollen);
@@ -101,8 +91,9 @@ Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted) {
       return refuse(lot.error());
     // The register row has the first amount, so that no number is kept twice.
     entry.detail = book::PollenNote{*lot, {}, {}, {}, {}};
-    auto done = enter(writing, entry,
-                      fmt::format("{} collected from {}", code->text(), book::plant_name(*plant)));
+    auto done =
+        entered(writing, entry,
+                fmt::format("{} collected from {}", code->text(), book::plant_name(*plant)));
     if (done)
       done->made = {*code};
     return done;
@@ -127,10 +118,10 @@ Result<Done> test_pollen(store::Book& book, const TestPollen& wanted) {
     auto entry = entry_for(book::Verb::test_pollen, wanted.noted);
     entry.detail =
         book::PollenNote{lot->id, {}, wanted.counted, wanted.germinated, wanted.conditions};
-    return enter(writing, entry,
-                 fmt::format("{}: {:.0f}-{:.0f} % of the grains germinate, {} of {} did",
-                             lot->code.text(), 100 * range->low, 100 * range->high,
-                             wanted.germinated, wanted.counted));
+    return entered(writing, entry,
+                   fmt::format("{}: {:.0f}-{:.0f} % of the grains germinate, {} of {} did",
+                               lot->code.text(), 100 * range->low, 100 * range->high,
+                               wanted.germinated, wanted.counted));
   });
 }
 
@@ -145,10 +136,10 @@ Result<Done> discard_pollen(store::Book& book, const DiscardPollen& wanted) {
       return refuse(is.error());
     auto entry = entry_for(book::Verb::discard_pollen, wanted.noted);
     entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
-    return enter(writing, entry,
-                 wanted.millilitres
-                     ? fmt::format("{} ml of {} thrown away", *wanted.millilitres, lot->code.text())
-                     : "the rest of " + lot->code.text() + " thrown away");
+    return entered(writing, entry,
+                   wanted.millilitres ? fmt::format("{} ml of {} thrown away", *wanted.millilitres,
+                                                    lot->code.text())
+                                      : "the rest of " + lot->code.text() + " thrown away");
   });
 }
 

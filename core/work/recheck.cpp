@@ -50,16 +50,11 @@ Result<Done> recheck(store::Book& book, const Recheck& wanted) {
       entry.movements = {
           {{table->batch.id, *state}, {table->batch.id, book::State::dead}, wanted.dead}};
     }
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format("{}: {} dead, {} left; the next look from {}", wanted.batch.text(),
-                            wanted.dead.value(), table->on_hand() - wanted.dead.value(),
-                            keeping->until_from->iso());
-    done.cautions = {poison_caution};
-    return done;
+    return entered(writing, entry,
+                   fmt::format("{}: {} dead, {} left; the next look from {}", wanted.batch.text(),
+                               wanted.dead.value(), table->on_hand() - wanted.dead.value(),
+                               keeping->until_from->iso()),
+                   {poison_caution});
   });
 }
 

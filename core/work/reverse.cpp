@@ -32,13 +32,7 @@ Result<Done> reverse(store::Book& book, const Reverse& wanted) {
     entry.movements = first->movements;
     for (auto& movement : entry.movements)
       std::swap(movement.from, movement.to);
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = "reversed: " + told(writing, *first);
-    return done;
+    return entered(writing, entry, "reversed: " + told(writing, *first));
   });
 }
 

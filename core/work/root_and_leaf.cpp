@@ -22,24 +22,6 @@ stats::Tray leaves_of(const ObservedTray& seen) {
   return tray;
 }
 
-/// All trays as one, looks of one day after sowing taken together.
-stats::Tray together(const std::vector<stats::Tray>& trays) {
-  stats::Tray all;
-  std::map<double, stats::Look> by_day;
-  for (const auto& tray : trays) {
-    all.sown += tray.sown;
-    for (const auto& look : tray.looks) {
-      auto& day = by_day[look.day];
-      day.day = look.day;
-      day.germinated += look.germinated;
-      day.removed += look.removed;
-    }
-  }
-  for (const auto& [day, look] : by_day)
-    all.looks.push_back(look);
-  return all;
-}
-
 void add_waits(LeafWait& wait, const ObservedTray& tray) {
   std::deque<double> leafless; // the day of each root, the earliest first
   for (const auto& look : tray.looks) {
@@ -75,8 +57,8 @@ RootAndLeaf cross_of(const Trays& seen, double confidence) {
   }
   cross.root = figures_of(roots, confidence);
   cross.leaf = figures_of(leaves, confidence);
-  cross.root_measures = stats::germination_measures(together(roots));
-  cross.leaf_measures = stats::germination_measures(together(leaves));
+  cross.root_measures = stats::germination_measures(stats::as_one(roots));
+  cross.leaf_measures = stats::germination_measures(stats::as_one(leaves));
   cross.wait = leaf_wait(seen, confidence);
   return cross;
 }

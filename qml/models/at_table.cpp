@@ -20,7 +20,7 @@ AtTable::AtTable(QObject* parent)
       ranges_({"label", "figure", "likely", "low", "high", "at", "hint"}, this),
       choices_({"label", "plants", "cost", "gain", "chosen"}, this) {
   connect(this, &AtTable::asked, this, &AtTable::begin);
-  connect(this, &AtTable::counted, this, &AtTable::read);
+  connect(this, &AtTable::counted, this, &AtTable::reckon);
 }
 
 void AtTable::set_session(Session* session) {
@@ -30,6 +30,11 @@ void AtTable::set_session(Session* session) {
 }
 
 void AtTable::begin() {
+  load();
+  reset();
+}
+
+void AtTable::reset() {
   doing_.clear();
   fault_.clear();
   first_ = second_ = 0;
@@ -75,18 +80,28 @@ std::optional<work::TableCount> AtTable::counting() const {
                           Count::sure(std::max(second_, 0))};
 }
 
-void AtTable::read() {
+void AtTable::load() {
+  ground_.reset();
   const auto code = Code::parse(plain(batch_));
   if (!session_ || !session_->is_open() || !code || code->kind() != Kind::batch)
     return;
-  Result<report::HarvestView> view;
-  session_->ask([&](store::Reading& reading) {
-    report::HarvestAsked asked;
-    asked.figures = report::figures_in(reading.registers());
-    asked.counting = counting();
-    view = report::harvest_view(reading, *code, session_->today(), asked);
-    return true;
+  ground_ = session_->ask([&](store::Reading& reading) {
+    return report::harvest_ground(reading, *code, session_->today());
   });
+}
+
+void AtTable::read() {
+  load();
+  reckon();
+}
+
+void AtTable::reckon() {
+  if (!ground_)
+    return;
+  report::HarvestAsked asked;
+  asked.figures = report::figures_in(ground_->registers);
+  asked.counting = counting();
+  const auto view = report::harvest_view(*ground_, asked);
   fault_ = view ? QString() : text(view.error().text());
   if (view)
     tell(*view);
@@ -114,7 +129,6 @@ void AtTable::offer_doings(const work::HarvestTable& table) {
 }
 
 void AtTable::tell(const report::HarvestView& view) {
-  taxon_ = view.history.name;
   title_ = text(view.table.origin.name);
   next_ = text(view.next);
   float_told_ =
@@ -215,16 +229,19 @@ bool AtTable::record() {
     emit told();
     return false;
   }
-  begin();
+  reset(); // the session said `changed`, so the ground is new
   return true;
 }
 
 bool AtTable::accept() {
-  return session_ && session_
-                         ->act([&](store::Book& book) {
-                           return work::accept_float_test(book, taxon_, session_->today());
-                         })
-                         .has_value();
+  if (!session_ || !ground_)
+    return false;
+  const auto taxon = ground_->history.name; // the ground is read anew while it is written
+  return session_
+      ->act([&](store::Book& book) {
+        return work::accept_float_test(book, taxon, session_->today());
+      })
+      .has_value();
 }
 
 } // namespace coneline::window

@@ -66,7 +66,10 @@ class AtTable : public QObject {
 
  private:
   void begin();
-  void read();
+  void reset();  ///< the counters, and what is counted
+  void load();   ///< the ground, from the book
+  void read();   ///< that, and what is told of it
+  void reckon(); ///< with what is on the counters
   [[nodiscard]] std::optional<work::TableCount> counting() const;
   void tell(const report::HarvestView& view);
   void tell_pieces(const work::HarvestTable& table);
@@ -80,7 +83,7 @@ class AtTable : public QObject {
   QStringList doings_;
   int first_ = 0;
   int second_ = 0;
-  std::string taxon_;
+  std::optional<report::HarvestGround> ground_; ///< as the book has it
   QString title_, next_, float_told_, suggestion_, decision_, total_, fault_;
   Rows pieces_;
   Rows ranges_;

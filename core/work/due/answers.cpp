@@ -26,25 +26,15 @@ Result<Due> due_of_key(store::Reading& reading, const book::Registers& registers
                       "It may be done, dismissed or another one by now: look at the list."));
 }
 
-Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told) {
-  auto id = writing.enter(entry);
-  if (!id)
-    return refuse(id.error());
-  Done done;
-  done.entries = {*id};
-  done.told = std::move(told);
-  return done;
-}
-
 /// An entry about a lot or a cone.
 Result<book::Entry> entry_about(store::Reading& reading, book::Verb verb, const Code& code,
                                 const Noted& noted) {
   auto entry = entry_for(verb, noted);
   if (code.kind() == Kind::cone) {
     const auto registers = reading.registers();
-    const auto* cone = book::coded(registers.cones, code);
-    if (cone == nullptr)
-      return refuse(fault(fmt::format("there is no cone {}", code.text()), "Check the code."));
+    auto cone = cone_coded(registers, code);
+    if (!cone)
+      return refuse(cone.error());
     entry.cone = cone->id;
     return entry;
   }

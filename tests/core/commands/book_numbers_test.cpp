@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // coming, trays done, leaves and why, from a book.
-#include "core/commands/commands.h"
-#include "tests/core/work/small_nursery.h"
-
-#include <sstream>
+#include "tests/core/commands/with_nursery.h"
 
 namespace coneline::commands {
 namespace {
 
-class BookNumbers : public testing::Test {
+class BookNumbers : public WithNursery {
  protected:
   BookNumbers() {
     for (const auto* mother : {"Old Sentinel", "Harbour Girl"}) {
@@ -20,20 +17,7 @@ class BookNumbers : public testing::Test {
     }
   }
 
-  int run(std::vector<std::string> arguments) {
-    out_.str("");
-    err_.str("");
-    arguments.insert(arguments.end(), {"--book", nursery_.at("book.coneline").string()});
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
-  }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
-
-  tests::SmallNursery nursery_;
   book::LotId tray_;
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(BookNumbers, ComingHasEveryHorizonAskedForAndItsPrior) {

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/commands/commands.h"
-#include "tests/core/work/small_nursery.h"
+#include "tests/core/commands/with_nursery.h"
 
 #include <fstream>
-#include <sstream>
 
 namespace coneline::commands {
 namespace {
 
-class ReportCommand : public testing::Test {
+class ReportCommand : public WithNursery {
  protected:
   ReportCommand() {
     const auto cone = nursery_.cone(nursery_.plant("Old Sentinel", book::Sex::female));
@@ -17,23 +15,10 @@ class ReportCommand : public testing::Test {
     nursery_.inspect(tray, "2025-06-01", 5);
   }
 
-  int run(std::vector<std::string> arguments) {
-    out_.str("");
-    err_.str("");
-    arguments.insert(arguments.end(), {"--book", nursery_.at("book.coneline").string()});
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
-  }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
   [[nodiscard]] std::string contents(const std::string& name) const {
     std::ifstream file(nursery_.at(name));
     return {std::istreambuf_iterator<char>(file), {}};
   }
-
-  tests::SmallNursery nursery_;
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(ReportCommand, ShowsATableThatSaysTheDataAreInvented) {

@@ -1,18 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/commands/commands.h"
-#include "tests/core/work/small_nursery.h"
+#include "tests/core/commands/with_nursery.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
 #include <fstream>
-#include <sstream>
 
 namespace coneline::commands {
 namespace {
 
 /// A tray on a bench with a logger, looked at three times.
-class TemperatureCommand : public testing::Test {
+class TemperatureCommand : public WithNursery {
  protected:
   TemperatureCommand() {
     const auto bench = nursery_.write([&](store::Writing& writing) {
@@ -43,20 +41,8 @@ class TemperatureCommand : public testing::Test {
     }
     return nursery_.at(name).string();
   }
-  int run(std::vector<std::string> arguments) {
-    out_.str("");
-    err_.str("");
-    arguments.insert(arguments.end(), {"--book", nursery_.at("book.coneline").string()});
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
-  }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
 
-  tests::SmallNursery nursery_;
   std::string place_;
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(TemperatureCommand, TakesInShowsAndTakesOut) {

@@ -55,9 +55,11 @@ class Table : public testing::Test {
     return book.read([](store::Reading& reading) { return reading.registers(); }).value();
   }
   report::HarvestView view(const report::HarvestAsked& asked = {}) {
-    auto seen = book.read([&](store::Reading& reading) {
-      return report::harvest_view(reading, first.batch, day("2026-02-20"), asked);
+    const auto ground = book.read([&](store::Reading& reading) {
+      return report::harvest_ground(reading, first.batch, day("2026-02-20"));
     });
+    EXPECT_TRUE(ground) << ground.error().text();
+    auto seen = report::harvest_view(*ground, asked);
     EXPECT_TRUE(seen) << seen.error().text();
     return *seen;
   }
