@@ -129,7 +129,8 @@ std::string table_of(const plan::CrossingInput& input,
   text += "  " + report::bound_text(proposal) + "\n";
   for (const auto at : proposal.chosen) {
     const auto& cross = possible[at];
-    text += fmt::format("  {} with {}: {}, {}\n", input.females[cross.female].code.text(),
+    const auto& female = input.females[cross.female];
+    text += fmt::format("  {} ({}) with {}: {}, {}\n", female.code.text(), female.when,
                         input.pollen[cross.pollen].code.text(), cross.name,
                         report::estimate_text(cross.plants));
     for (const auto& missing : cross.missing)

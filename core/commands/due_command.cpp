@@ -5,23 +5,17 @@
 #include "core/commands/first_fault.h"
 #include "core/commands/table.h"
 #include "core/commands/verb_command.h"
-#include "core/exchange/calendar.h"
+#include "core/exchange/book_calendar.h"
 #include "core/report/whole_file.h"
 #include "core/work/due.h"
 
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 
-#include <chrono>
-#include <fstream>
 #include <memory>
-#include <sstream>
 
 namespace coneline::commands {
 
 namespace {
-
-constexpr int days_of_settled = 60; // what was settled stays in the calendar file so long
 
 struct DueOptions {
   BookOption book;
@@ -73,18 +67,14 @@ Result<Answer> due(const DueOptions& options) {
     auto given = listed(all, *day);
     if (options.calendar.empty())
       return given;
-    const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-    const auto settled =
-        work::settled_since(reading, registers, day->plus_days(-days_of_settled), *day);
-    const auto text = exchange::calendar_text(
-        {registers.title, all, settled,
-         options.as == "todo" ? exchange::CalendarAs::todo : exchange::CalendarAs::event,
-         fmt::format("{:%Y%m%dT%H%M%S}Z", now)});
+    const auto [text, settled] = exchange::book_calendar(
+        reading, registers, all, *day,
+        options.as == "todo" ? exchange::CalendarAs::todo : exchange::CalendarAs::event);
     if (auto written = report::write_whole(options.calendar, text); !written)
       return refuse(written.error());
     given.json["calendar"] = options.calendar;
     given.table +=
-        fmt::format("{} due and {} settled in {}\n", all.size(), settled.size(), options.calendar);
+        fmt::format("{} due and {} settled in {}\n", all.size(), settled, options.calendar);
     return given;
   });
 }
@@ -142,14 +132,6 @@ struct DoneOptions {
   }
 };
 
-Result<std::string> whole_text(const std::string& path) {
-  std::ifstream file(path, std::ios::binary);
-  std::ostringstream text;
-  if (!file || !(text << file.rdbuf()))
-    return refuse(fault(fmt::format("'{}' cannot be read", path), "Check the name."));
-  return text.str();
-}
-
 /// What a calendar says of one piece of work, taken into the book.
 struct TakeIn {
   std::string file;
@@ -158,64 +140,8 @@ struct TakeIn {
     command.add_option("file", file, "The iCalendar file that the calendar program wrote")
         ->required();
   }
-
-  Result<work::Done> run(store::Book& book, work::Noted noted) const {
-    auto text = whole_text(file);
-    auto title = book.read([](store::Reading& reading) { return reading.title(); });
-    if (const auto wrong = first_fault(text, title))
-      return refuse(*wrong);
-    auto read = exchange::read_calendar(*text, file, *title);
-    if (!read)
-      return refuse(read.error());
-    work::DueHabits habits;
-    habits.days_ahead = 366;
-    auto there = book.read([&](store::Reading& reading) {
-      return work::due_on(reading, reading.registers(), noted.on, habits);
-    });
-    if (!there)
-      return refuse(there.error());
-    work::Done all;
-    int as_is = 0;
-    std::string by_hand;
-    for (const auto& line : read->lines) {
-      const auto found = std::ranges::find(*there, line.key, &work::Due::key);
-      if (found == there->end()) {
-        ++as_is;
-        continue;
-      }
-      auto done = take(book, line, *found, noted);
-      if (!done)
-        by_hand += fmt::format("\n  line {}: {}", line.line, done.error().text());
-      else if (done->entries.empty())
-        ++as_is;
-      else
-        all.entries.insert(all.entries.end(), done->entries.begin(), done->entries.end());
-    }
-    all.told = fmt::format("{} taken in, {} as they are, {} of other calendars passed over",
-                           all.entries.size(), as_is, read->of_others) +
-               (by_hand.empty() ? "" : "; still to be entered:" + by_hand);
-    return all;
-  }
-
- private:
-  static Result<work::Done> take(store::Book& book, const exchange::CalendarLine& line,
-                                 const work::Due& due, const work::Noted& noted) {
-    if (line.completed) {
-      auto done = noted;
-      done.on = std::min(line.completed_on.value_or(noted.on), noted.on);
-      if (due.done_at_once)
-        return work::do_due(book, line.key, done);
-      return refuse(fault(fmt::format("{} is ticked in the calendar", line.key),
-                          "Enter what was done; the tick does not say it."));
-    }
-    auto reason = noted;
-    if (reason.note.empty())
-      reason.note = "in the calendar";
-    if (line.cancelled)
-      return work::answer_due(book, {line.key, std::nullopt, reason});
-    if (line.from && *line.from > due.from && *line.from > noted.on)
-      return work::answer_due(book, {line.key, line.from, reason});
-    return work::Done{};
+  Result<work::Done> run(store::Book& book, const work::Noted& noted) const {
+    return exchange::take_in_calendar(book, file, noted);
   }
 };
 

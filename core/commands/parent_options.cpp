@@ -1,39 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/parent_options.h"
 
-#include <fmt/format.h>
+#include "core/work/correct.h"
 
 namespace coneline::commands {
 
 namespace {
 
-/// "P1742" and the like are meant as codes, and a mistyped one must not become a word.
-bool looks_like_a_code(const std::string& text) {
-  constexpr std::string_view digits = "0123456789";
-  return text.size() > 2 && (text[0] == 'P' || text[0] == 'p') &&
-         digits.find(text[1]) != std::string_view::npos &&
-         digits.find(text[2]) != std::string_view::npos && text.find(' ') == std::string::npos;
-}
-
 Result<void> parent(const std::optional<std::string>& given, const book::Registers& registers,
                     std::optional<book::PlantId>& id, std::string& said) {
-  if (!given)
-    return {};
-  id.reset();
-  said.clear();
-  const auto code = Code::parse(*given);
-  if (!code && looks_like_a_code(*given))
-    return refuse(code.error());
-  if (!code || code->kind() != Kind::plant) {
-    said = *given;
-    return {};
-  }
-  const auto* plant = book::coded(registers.plants, *code);
-  if (plant == nullptr)
-    return refuse(fault(fmt::format("there is no plant {}", code->text()),
-                        "Enter it first, or say the parent in words."));
-  id = plant->id;
-  return {};
+  return given ? work::give_parent(*given, registers, id, said) : Result<void>();
 }
 
 template <class Set>

@@ -6,12 +6,12 @@
 #include "core/plan/needs.h"
 #include "core/report/needs_input.h"
 #include "core/stats/beta_binomial.h"
+#include "core/stats/next_value.h"
+#include "core/work/cone_course.h"
 #include "core/work/germination.h"
-#include "core/work/overview.h"
 #include "core/work/pollen.h"
 
 #include <boost/math/distributions/beta.hpp>
-#include <boost/math/distributions/students_t.hpp>
 #include <fmt/format.h>
 
 #include <cmath>
@@ -23,25 +23,39 @@ namespace {
 
 constexpr int days_of_passes = 14;          // common practice, no source
 constexpr std::size_t enough_for_range = 3; // with two a range says next to nothing
+constexpr double sure_of_next = 0.8;        // from 10 to 90 %
 constexpr double assumed_millilitres = 1.5; // three passes of half a millilitre; no source
 
-/// The next one of such counts.
-plan::Estimate next_of(const std::vector<double>& counts, std::string source) {
-  const auto n = static_cast<double>(counts.size());
+/// The next one of such numbers: their geometric mean, with the range 8 in 10 fall into.
+plan::Estimate next_of(const std::vector<double>& seen, std::string source) {
   double mean = 0;
-  for (const double count : counts)
-    mean += std::log(count) / n;
+  for (const double each : seen)
+    mean += std::log(each) / static_cast<double>(seen.size());
   plan::Estimate next{std::exp(mean), std::nullopt, std::move(source)};
-  if (counts.size() < enough_for_range)
+  if (seen.size() < enough_for_range)
     return next;
-  double squares = 0;
-  for (const double count : counts)
-    squares += std::pow(std::log(count) - mean, 2);
-  const boost::math::students_t spread(n - 1);
-  const double width =
-      boost::math::quantile(spread, 0.9) * std::sqrt(squares / (n - 1) * (1 + 1 / n));
-  next.range = book::Range{std::exp(mean - width), std::exp(mean + width)};
+  if (const auto range = stats::next_value(seen, sure_of_next))
+    next.range = book::Range{range->low, range->high};
   return next;
+}
+
+plan::Estimate scaled(plan::Estimate estimate, double by) {
+  estimate.likely *= by;
+  if (estimate.range)
+    estimate.range = book::Range{estimate.range->low * by, estimate.range->high * by};
+  return estimate;
+}
+
+plan::Estimate at_most(plan::Estimate estimate, double most) {
+  estimate.likely = std::min(estimate.likely, most);
+  if (estimate.range)
+    estimate.range =
+        book::Range{std::min(estimate.range->low, most), std::min(estimate.range->high, most)};
+  return estimate;
+}
+
+double ceiling_of(std::int64_t fertile_scales) {
+  return 2.0 * static_cast<double>(fertile_scales);
 }
 
 class Gather {
@@ -50,7 +64,7 @@ class Gather {
     input_.today = asked.today;
     input_.registers = reading.registers();
     input_.parents = book::pedigree_of(input_.registers.plants);
-    cones_ = work::cone_lines(reading, input_.registers);
+    cones_ = work::cone_courses(reading, input_.registers);
     trays_ = work::observed_trays(reading, input_.registers, asked.today);
   }
 
@@ -69,41 +83,77 @@ class Gather {
     return input_.registers.plant(plant).taxon;
   }
 
-  [[nodiscard]] std::optional<plan::Estimate> seeds_of(book::PlantId plant) const {
+  /// A number of every cone harvested by the day, of the plant where enough of its cones have it,
+  /// else of its taxon; those without it give none.
+  template <class Number>
+  std::optional<plan::Estimate> of_earlier(book::PlantId plant, std::string_view what,
+                                           Number number) const {
     std::vector<double> own;
     std::vector<double> of_taxon;
-    for (const auto& cone : cones_) {
+    for (const auto& course : cones_) {
+      const auto& cone = course.line;
       if (cone.harvested <= 0 || *cone.harvested_on > asked_.today ||
           taxon(cone.cone.plant) != taxon(plant))
         continue;
-      of_taxon.push_back(static_cast<double>(cone.harvested));
+      const std::optional<double> counted = number(course);
+      if (!counted)
+        continue;
+      of_taxon.push_back(*counted);
       if (cone.cone.plant == plant)
-        own.push_back(of_taxon.back());
+        own.push_back(*counted);
     }
     const bool enough = own.size() >= enough_for_range;
     const auto& counts = enough ? own : of_taxon;
-    if (counts.empty() && !asked_.seeds_a_cone)
+    if (counts.empty())
       return std::nullopt;
-    auto counted =
-        counts.empty()
-            ? plan::Estimate{*asked_.seeds_a_cone, std::nullopt, "as asked"}
-            : next_of(counts, fmt::format("{} earlier cones of {}", counts.size(),
-                                          enough ? input_.registers.plant(plant).code.text()
-                                                 : input_.registers.taxon(taxon(plant)).name));
-    if (const auto share = sown_share(taxon(plant))) {
-      counted.likely *= *share;
-      if (counted.range)
-        counted.range = book::Range{counted.range->low * *share, counted.range->high * *share};
-      counted.source += fmt::format(", of which {:.0f} % were sown", 100 * *share);
+    return next_of(counts, fmt::format("{}{} earlier cones of {}", what, counts.size(),
+                                       enough ? input_.registers.plant(plant).code.text()
+                                              : input_.registers.taxon(taxon(plant)).name));
+  }
+
+  [[nodiscard]] std::optional<plan::Estimate>
+  seeds_of(book::PlantId plant, std::optional<std::int64_t> fertile_scales) const {
+    const auto seeds = [](const work::ConeCourse& course) -> std::optional<double> {
+      return static_cast<double>(course.line.harvested);
+    };
+    const auto set = [](const work::ConeCourse& course) -> std::optional<double> {
+      if (course.fertile_scales.value_or(0) <= 0)
+        return std::nullopt;
+      return static_cast<double>(course.line.harvested) / ceiling_of(*course.fertile_scales);
+    };
+    if (fertile_scales) {
+      const auto ceiling = ceiling_of(*fertile_scales);
+      const auto told = fmt::format("{} fertile scales, ", *fertile_scales);
+      if (const auto share = of_earlier(plant, told, set))
+        return at_most(scaled(*share, ceiling), ceiling);
+      if (const auto counted = of_earlier(plant, told + "two seeds each at most, ", seeds))
+        return at_most(*counted, ceiling);
     }
-    return counted;
+    if (auto counted = of_earlier(plant, "", seeds))
+      return counted;
+    if (asked_.seeds_a_cone)
+      return plan::Estimate{*asked_.seeds_a_cone, std::nullopt, "as asked"};
+    return std::nullopt;
+  }
+
+  /// Of the seeds a cone gives, those that come to be sown.
+  [[nodiscard]] std::optional<plan::Estimate>
+  sown_of(book::PlantId plant, std::optional<std::int64_t> fertile_scales) const {
+    auto seeds = seeds_of(plant, fertile_scales);
+    const auto share = sown_share(taxon(plant));
+    if (!seeds || !share)
+      return seeds;
+    seeds = scaled(*seeds, *share);
+    seeds->source += fmt::format(", of which {:.0f} % were sown", 100 * *share);
+    return seeds;
   }
 
   /// Of the seed of cones that were sown from at all.
   [[nodiscard]] std::optional<double> sown_share(book::TaxonId of) const {
     double harvested = 0;
     double sown = 0;
-    for (const auto& cone : cones_) {
+    for (const auto& course : cones_) {
+      const auto& cone = course.line;
       if (cone.harvested <= 0 || *cone.harvested_on > asked_.today || taxon(cone.cone.plant) != of)
         continue;
       std::int64_t from_it = 0;
@@ -118,26 +168,41 @@ class Gather {
     return harvested > 0 ? std::optional(std::min(1.0, sown / harvested)) : std::nullopt;
   }
 
-  void add_female(const Code& code, book::PlantId plant, std::string when) {
-    input_.females.push_back({code, plant, seeds_of(plant), std::move(when)});
+  void add_female(const Code& code, book::PlantId plant, std::string when,
+                  std::optional<std::int64_t> fertile_scales = {}) {
+    input_.females.push_back({code, plant, sown_of(plant, fertile_scales), std::move(when)});
   }
 
   void standing_cones() {
-    for (const auto& cone : cones_) {
+    for (const auto& course : cones_) {
+      const auto& cone = course.line;
       const bool seen = !cone.cone.first_seen || *cone.cone.first_seen <= asked_.today;
       const bool harvested = cone.harvested_on && *cone.harvested_on <= asked_.today;
       if (!seen || harvested)
         continue;
+      const auto leave_out = [&](std::string why) {
+        input_.left_out.emplace_back(cone.cone.code, std::move(why));
+      };
       const auto first = std::ranges::min_element(cone.passes);
       const int since = first == cone.passes.end() ? 0 : days_between(*first, asked_.today);
-      if (since > days_of_passes)
-        input_.left_out.emplace_back(cone.cone.code,
-                                     fmt::format("its first pass was {} days ago", since));
+      if (course.closed && *course.closed <= asked_.today)
+        leave_out(fmt::format("it closed on {}", course.closed->iso()));
+      else if (since > days_of_passes)
+        leave_out(fmt::format("its first pass was {} days ago", since));
       else
-        add_female(cone.cone.code, cone.cone.plant,
-                   first == cone.passes.end() ? "not pollinated yet"
-                                              : fmt::format("first pass {}", first->iso()));
+        add_female(cone.cone.code, cone.cone.plant, state_of(course), course.fertile_scales);
     }
+  }
+
+  /// "loose on 2026-05-02, first pass 2026-05-02".
+  [[nodiscard]] std::string state_of(const work::ConeCourse& course) const {
+    std::string told;
+    for (const auto& look : course.looks)
+      if (look.date <= asked_.today)
+        told = fmt::format("{} on {}, ", book::word(look.scales), look.date.iso());
+    const auto first = std::ranges::min_element(course.line.passes);
+    return told + (first == course.line.passes.end() ? "not pollinated yet"
+                                                     : fmt::format("first pass {}", first->iso()));
   }
 
   Result<void> named_females() {
@@ -296,7 +361,7 @@ class Gather {
   store::Reading& reading_;
   const CrossingAsked& asked_;
   plan::CrossingInput input_;
-  std::vector<work::ConeLine> cones_;
+  std::vector<work::ConeCourse> cones_;
   std::vector<work::ObservedTray> trays_;
 };
 

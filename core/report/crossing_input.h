@@ -2,14 +2,16 @@
 #pragma once
 // The one place where a book becomes what a choice of crosses starts from.
 //
-// Which cones: those not harvested by the day that were not pollinated yet, or whose first pass was
-// at most two weeks ago (common practice, no source). Which pollen: every lot collected by the day
+// Which cones: those neither harvested nor closed by the day that were not pollinated yet, or whose
+// first pass was at most two weeks ago (common practice, no source). Which pollen: every lot collected by the day
 // with something left of it.
 //
 // Seeds of a cone: from the cones harvested before, of the plant where it had three, else of its
 // taxon. The likely value is the geometric mean; the range is the one of 10 to 90 % for the next
 // cone if the logarithms of the counts are normal: mean ± t(0.9; n - 1) · s · sqrt(1 + 1/n). With
-// fewer than three there is no range. Of these, the share that earlier cones' seed came to be sown.
+// fewer than three there is no range. Where the cone's fertile scales were counted, earlier cones
+// with counted scales tell the share of two seeds a scale instead, and two a scale are the ceiling
+// (common practice, no source). Of these, the share that earlier cones' seed came to be sown.
 // Germination: mean and 10 to 90 % of the beta-binomial fit to the trays of the taxon whose time by
 // the route is over, from three on; else the route's own value without a range.
 

@@ -51,6 +51,7 @@ Json cross_json(const plan::CrossingInput& input, const plan::PossibleCross& cro
     founders.push_back(registers.plant(id).code.text());
   const auto why = plan::why_not(cross, wish);
   return {{"cone", female.code.text()},
+          {"cone_state", female.when},
           {"pollen", pollen.code.text()},
           {"seed_parent", plant_json(registers, female.plant)},
           {"pollen_parent", plant_json(registers, pollen.plant)},

@@ -62,7 +62,34 @@ Result<void> agrees_with_cones(const book::Registers& registers, const book::Pla
   return {};
 }
 
+/// "P1742" and the like are meant as codes, and a mistyped one must not become a word.
+bool looks_like_a_code(const std::string& text) {
+  constexpr std::string_view digits = "0123456789";
+  return text.size() > 2 && (text[0] == 'P' || text[0] == 'p') &&
+         digits.find(text[1]) != std::string_view::npos &&
+         digits.find(text[2]) != std::string_view::npos && text.find(' ') == std::string::npos;
+}
+
 } // namespace
+
+Result<void> give_parent(const std::string& written, const book::Registers& registers,
+                         std::optional<book::PlantId>& id, std::string& said) {
+  id.reset();
+  said.clear();
+  const auto code = Code::parse(written);
+  if (!code && looks_like_a_code(written))
+    return refuse(code.error());
+  if (!code || code->kind() != Kind::plant) {
+    said = written;
+    return {};
+  }
+  const auto* plant = book::coded(registers.plants, *code);
+  if (plant == nullptr)
+    return refuse(fault(fmt::format("there is no plant {}", code->text()),
+                        "Enter it first, or say the parent in words."));
+  id = plant->id;
+  return {};
+}
 
 std::vector<book::FieldChange> changes_between(const book::Plant& before, const book::Plant& after,
                                                const book::Registers& registers) {

@@ -26,6 +26,11 @@ Result<Done> correct(store::Book& book, const Correct& wanted);
 Result<book::EntryId> correct_to(store::Writing& writing, const book::Registers& registers,
                                  const book::Plant& plant, const Noted& noted);
 
+/// A parent as it was written: a plant's code, or words where it is not in the book; empty for not
+/// known. Fails: a mistyped code, a plant that is not in the book.
+Result<void> give_parent(const std::string& written, const book::Registers& registers,
+                         std::optional<book::PlantId>& id, std::string& said);
+
 /// The fields that differ, each in words.
 std::vector<book::FieldChange> changes_between(const book::Plant& before, const book::Plant& after,
                                                const book::Registers& registers);

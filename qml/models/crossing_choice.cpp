@@ -124,8 +124,8 @@ void CrossingChoice::tell(const Result<plan::Proposal>& proposal, const plan::Cr
       continue;
     const auto why = plan::why_not(cross, wish);
     const auto facts =
-        tr("%1, %2; kinship %3; %4 founders")
-            .arg(text(lot.code.text()),
+        tr("%1; %2, %3; kinship %4; %5 founders")
+            .arg(text(input_.females[cross.female].when), text(lot.code.text()),
                  lot.millilitres ? tr("%1 ml left").arg(shown(*lot.millilitres, 1))
                                  : tr("not measured"),
                  QString::number(cross.kinship, 'g', 4), QString::number(cross.founders.size()));

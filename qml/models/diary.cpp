@@ -2,8 +2,6 @@
 #include "diary.h"
 
 #include "core/book/cross.h"
-#include "core/work/cone_course.h"
-#include "core/work/pollen.h"
 #include "wording.h"
 
 namespace coneline::window {
@@ -76,7 +74,8 @@ QString parent(const std::optional<book::PlantId>& id, const std::string& words,
 Facts of_plant(const book::Plant& plant, const book::Registers& registers,
                const std::vector<work::ConeCourse>& courses) {
   Facts facts;
-  say(facts, "Taxon", text(book::word(plant.taxon_certainty)));
+  if (plant.taxon_certainty != book::Certainty::certain)
+    say(facts, "Taxon", text(book::word(plant.taxon_certainty)));
   say(facts, "Seed parent", parent(plant.seed_parent, plant.seed_parent_said, registers));
   say(facts, "Pollen parent", parent(plant.pollen_parent, plant.pollen_parent_said, registers));
   if (plant.parents_certainty != book::Certainty::certain)
@@ -94,19 +93,13 @@ Facts of_plant(const book::Plant& plant, const book::Registers& registers,
   return facts;
 }
 
-Facts facts_of(store::Reading& reading, const book::Registers& registers, const Code& code) {
-  if (code.kind() == Kind::pollen)
-    for (const auto& line : work::pollen_lines(reading, registers))
-      if (line.lot.code == code)
-        return of_pollen(line);
-  if (code.kind() != Kind::cone && code.kind() != Kind::plant)
-    return {};
-  const auto courses = work::cone_courses(reading, registers);
-  for (const auto& course : courses)
-    if (course.line.cone.code == code)
-      return of_cone(course);
-  if (const auto* plant = book::coded(registers.plants, code))
-    return of_plant(*plant, registers, courses);
+Facts facts_of(const Standing& standing, const Code& code) {
+  if (const auto* line = standing.pollen_lot(code))
+    return of_pollen(*line);
+  if (const auto* course = standing.cone_course(code))
+    return of_cone(*course);
+  if (const auto* plant = book::coded(standing.registers.plants, code))
+    return of_plant(*plant, standing.registers, standing.cones);
   return {};
 }
 
@@ -130,10 +123,7 @@ void Diary::read() {
     facts_.replace({});
     return;
   }
-  auto facts = session_->ask([&](store::Reading& reading) {
-    return facts_of(reading, session_->standing().registers, *code);
-  });
-  facts_.replace(facts.value_or(Facts{}));
+  facts_.replace(facts_of(session_->standing(), *code));
 }
 
 } // namespace coneline::window

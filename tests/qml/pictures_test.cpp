@@ -93,8 +93,8 @@ void station(ShownWindow& shown, const char* page, const QString& chosen = {},
 /// A harvest of 500 seeds on the table, at one of three moments.
 void harvest(ShownWindow& s, int moment) {
   const auto today = s.session().today();
-  for (const auto& cone : s.session().standing().cones)
-    if (cone.harvested_on || !cone.passes.empty()) {
+  for (const auto& course : s.session().standing().cones)
+    if (const auto& cone = course.line; cone.harvested_on || !cone.passes.empty()) {
       const auto made = s.session().act([&](store::Book& book) {
         return work::harvest(book, {cone.cone.code, Count::sure(500), {today, {}, {}}, {}});
       });
@@ -150,7 +150,7 @@ std::vector<Page> pages() {
       {"cones",
        [](ShownWindow& s) {
          station(s, "cones",
-                 QString::fromStdString(s.session().standing().cones.back().cone.code.text()));
+                 QString::fromStdString(s.session().standing().cones.back().line.cone.code.text()));
        }},
       {"crosses", [](ShownWindow& s) { station(s, "crosses"); }},
       {"crosses-every-female",
@@ -162,13 +162,18 @@ std::vector<Page> pages() {
       {"cones-pollinate",
        [](ShownWindow& s) {
          for (const auto& cone : s.session().standing().cones)
-           if (cone.harvested == 0)
-             return station(s, "cones", QString::fromStdString(cone.cone.code.text()), "pollinate");
+           if (!cone.line.harvested_on && !cone.closed)
+             return station(s, "cones", QString::fromStdString(cone.line.cone.code.text()),
+                            "pollinate");
+         station(
+             s, "cones",
+             QString::fromStdString(s.session().standing().registers.plants.front().code.text()),
+             "pollinate");
        }},
       {"cones-scales",
        [](ShownWindow& s) {
          station(s, "cones",
-                 QString::fromStdString(s.session().standing().cones.back().cone.code.text()),
+                 QString::fromStdString(s.session().standing().cones.back().line.cone.code.text()),
                  "check scales");
        }},
       {"pollen-lot",
@@ -190,6 +195,20 @@ std::vector<Page> pages() {
            if (plant.sex == book::Sex::male)
              return station(s, "pollen", QString::fromStdString(plant.code.text()),
                             "watch male cone");
+       }},
+      {"pollen-plant-right",
+       [](ShownWindow& s) {
+         station(
+             s, "pollen",
+             QString::fromStdString(s.session().standing().registers.plants.front().code.text()),
+             "correct plant");
+       }},
+      {"pollen-store", [](ShownWindow& s) { station(s, "pollen", "", "pollen store"); }},
+      {"today-by-day",
+       [](ShownWindow& s) {
+         station(s, "today");
+         s.tap("byDay");
+         s.tap("calendar");
        }},
       {"today-later",
        [](ShownWindow& s) {
@@ -253,6 +272,11 @@ std::vector<Page> pages() {
        [](ShownWindow& s) {
          station(s, "results");
          s.tap("results-why");
+       }},
+      {"results-pollen",
+       [](ShownWindow& s) {
+         station(s, "results");
+         s.tap("results-pollen");
        }},
       {"results-temperature",
        [](ShownWindow& s) {

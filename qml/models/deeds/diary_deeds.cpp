@@ -41,14 +41,6 @@ bool has_label(const Subject& subject) {
   return subject.standing->cone(subject.code) || subject.standing->lot(subject.code);
 }
 
-template <class Set>
-QStringList all_words() {
-  QStringList words;
-  for (const auto& [value, word] : book::Words<Set>::all)
-    words << text(word);
-  return words;
-}
-
 std::vector<FieldSpec> scales_fields(const Subject& subject) {
   return with_day_and_note(
       subject,

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What came up: the crosses, what may explain them, and the temperature of the places.
+// What came up: the crosses, what may explain them, pollen by age, the temperature of the places.
 import QtQuick
 import ConelineWindow
 
@@ -29,6 +29,10 @@ Item {
                     "word": qsTr("Why")
                 },
                 {
+                    "view": "pollen",
+                    "word": qsTr("Pollen")
+                },
+                {
                     "view": "temperature",
                     "word": qsTr("Temperature")
                 }
@@ -49,7 +53,7 @@ Item {
         y: views.y + views.height + 8
         width: parent.width
         height: parent.height - y
-        sourceComponent: page.view === "why" ? why : page.view === "temperature" ? temperature : crosses
+        sourceComponent: page.view === "why" ? why : page.view === "pollen" ? pollen : page.view === "temperature" ? temperature : crosses
     }
     Component {
         id: crosses
@@ -63,6 +67,13 @@ Item {
         id: why
 
         WhyView {
+            session: page.session
+        }
+    }
+    Component {
+        id: pollen
+
+        PollenView {
             session: page.session
         }
     }

@@ -55,6 +55,33 @@ TEST_F(CrossesCommand, ReckonsWithTestedPollenAndAllThatWasCollected) {
   EXPECT_NEAR(json["crosses"][0]["plants"]["likely"].get<double>(), 500 * 0.6 * 0.7 * 0.81, 1e-9);
 }
 
+TEST_F(CrossesCommand, CountedScalesSetTheCeilingAndAClosedConeIsLeftOut) {
+  const auto book = " --book " + path.string();
+  const auto entered =
+      run_command("enter cone " + first.mother.text() + " --first-seen 2026-02-20 --json" + book);
+  const auto cone = entered.json()["as"].get<std::string>();
+  const auto scales = "check-scales " + cone + book;
+  ASSERT_EQ(run_command(scales + " loose --fertile-scales 100 --on 2026-02-24").status, 0);
+  auto cross = run("--json").json()["crosses"][0];
+  EXPECT_EQ(cross["cone"], cone);
+  EXPECT_EQ(cross["cone_state"], "loose on 2026-02-24, not pollinated yet");
+  // The only earlier cone held 500; a hundred scales hold 200 at most.
+  EXPECT_NEAR(cross["plants"]["likely"].get<double>(), 200 * 0.7 * 0.81, 1e-9);
+
+  // Where the earlier cone's scales were counted too, its share of two a scale is the guide.
+  ASSERT_EQ(run_command("check-scales " + first.cone.text() + book +
+                        " closed --fertile-scales 500 --on 2024-06-01")
+                .status,
+            0);
+  cross = run("--json").json()["crosses"][0];
+  EXPECT_NEAR(cross["plants"]["likely"].get<double>(), 200 * 0.5 * 0.7 * 0.81, 1e-9);
+
+  ASSERT_EQ(run_command(scales + " closed --on 2026-02-26").status, 0);
+  const auto ran = run("");
+  EXPECT_EQ(ran.status, 1);
+  EXPECT_NE(ran.err.find("no female"), std::string::npos) << ran.err;
+}
+
 TEST_F(CrossesCommand, AFemaleIsNoFather) {
   const auto ran = run("--female " + first.mother.text() + " --pin " + first.mother.text() + "=" +
                        first.mother.text());
