@@ -72,7 +72,7 @@ std::string table_of(const work::ComingBook& book) {
   }
   auto text = table.text() + "\nWhat the book knew of each taxon beforehand:\n";
   for (const auto& cross : book.crosses)
-    text += fmt::format("  {}: {}\n", cross.name, told(cross.prior, book.asked.confidence));
+    text += fmt::format("  {}: {}\n", cross.name, work::told(cross.prior, book.asked.confidence));
   for (const auto& tray : book.left_out)
     text += fmt::format("Left out: {}: {}\n", tray.code.text(), tray.why);
   return text;

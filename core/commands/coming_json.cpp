@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/coming_json.h"
 
-#include <boost/math/distributions/normal.hpp>
-#include <fmt/format.h>
-
 #include <cmath>
 
 namespace coneline::commands {
@@ -27,27 +24,8 @@ Json json_of(const std::optional<stats::DayRange>& range, Date as_of) {
           {"high", date_of(range->high, as_of)}};
 }
 
-double z_of(double confidence) {
-  return quantile(boost::math::normal(), (1 + confidence) / 2);
-}
-
-double share_of(double logit) {
-  return 1 / (1 + std::exp(-logit));
-}
-
-double rho_of(double shifted) {
-  return std::max(0.0, std::exp(shifted) - 0.01);
-}
-
-template <class Scale>
-Json on_scale(const stats::Belief& belief, double z, Scale scale) {
-  return {{"median", scale(belief.middle)},
-          {"low", scale(belief.middle - z * belief.spread)},
-          {"high", scale(belief.middle + z * belief.spread)}};
-}
-
-double exponential(double value) {
-  return std::exp(value);
+Json json_of(const stats::BeliefRange& range) {
+  return {{"median", range.median}, {"low", range.low}, {"high", range.high}};
 }
 
 } // namespace
@@ -70,28 +48,11 @@ Json json_of(const stats::Coming& coming, Date as_of) {
 }
 
 Json json_of(const stats::GerminationPrior& prior, double confidence) {
-  const double z = z_of(confidence);
   return {{"crosses", prior.crosses},
-          {"germinable", on_scale(prior.share, z, share_of)},
-          {"days_to_half", on_scale(prior.half, z, exponential)},
-          {"steepness", on_scale(prior.steepness, z, exponential)},
-          {"rho", on_scale(prior.spread, z, rho_of)}};
-}
-
-std::string told(const stats::GerminationPrior& prior, double confidence) {
-  const double z = z_of(confidence);
-  const auto share = [&](double side) {
-    return 100 * share_of(prior.share.middle + side * z * prior.share.spread);
-  };
-  const auto days = [&](double side) {
-    return std::exp(prior.half.middle + side * z * prior.half.spread);
-  };
-  const auto known = prior.crosses == 0 ? std::string("no other cross of the taxon")
-                     : prior.crosses == 1
-                         ? std::string("1 other cross of the taxon")
-                         : fmt::format("{} other crosses of the taxon", prior.crosses);
-  return fmt::format("{}: {:.0f}–{:.0f} % germinable, half of it up by day {:.0f}–{:.0f}", known,
-                     share(-1), share(1), days(-1), days(1));
+          {"germinable", json_of(stats::share_range(prior.share, confidence))},
+          {"days_to_half", json_of(stats::exponential_range(prior.half, confidence))},
+          {"steepness", json_of(stats::exponential_range(prior.steepness, confidence))},
+          {"rho", json_of(stats::rho_range(prior.spread, confidence))}};
 }
 
 } // namespace coneline::commands

@@ -13,7 +13,4 @@ Json json_of(const stats::Coming& coming, Date as_of);
 /// The prior on the scales of a grower: shares, days, rho, each with a range.
 Json json_of(const stats::GerminationPrior& prior, double confidence);
 
-/// "3 other crosses of the taxon: 41–83 % germinable, half of it up by day 90–210".
-std::string told(const stats::GerminationPrior& prior, double confidence);
-
 } // namespace coneline::commands

@@ -2,7 +2,6 @@
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/table.h"
-#include "core/report/harvest_view.h"
 
 #include <fmt/format.h>
 
@@ -17,9 +16,9 @@ struct FiguresOptions {
 };
 
 const std::vector<std::string>& known_figures() {
-  static const std::vector<std::string> names{
-      report::figure::plant_worth, report::figure::seed_cost, report::figure::litre_price,
-      report::figure::bench_price, report::figure::keep_cost};
+  static const std::vector<std::string> names{book::figure::plant_worth, book::figure::seed_cost,
+                                              book::figure::litre_price, book::figure::bench_price,
+                                              book::figure::keep_cost,   book::figure::done_below};
   return names;
 }
 
@@ -60,7 +59,8 @@ void add_figures(CommandLine& line) {
   options->book.add_to(command);
   auto* name = command.add_option("name", options->name, "One of the figures, to set it")
                    ->check(CLI::IsMember(known_figures()));
-  command.add_option("value", options->value, "Its value in your own money")->needs(name);
+  command.add_option("value", options->value, "Its value: in your own money, a chance from 0 to 1")
+      ->needs(name);
 }
 
 } // namespace coneline::commands

@@ -31,7 +31,7 @@ std::string share_text(const stats::FinalShare& share) {
 }
 
 std::vector<std::string> row_of(const report::CrossReport& cross) {
-  const auto& more = cross.figures.still_expected;
+  const auto more = cross.expected();
   return {cross.name,
           cross.alike,
           std::to_string(cross.figures.sown),

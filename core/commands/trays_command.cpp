@@ -19,9 +19,9 @@ namespace {
 struct Asked {
   BookOption book;
   std::string as_of;
-  work::DoneHabits habits;
-  double price = 0;
-  bool priced = false;
+  double confidence = work::DoneHabits{}.confidence;
+  std::optional<double> below;
+  std::optional<double> price;
   bool only_done = false;
 };
 
@@ -71,21 +71,21 @@ std::vector<std::string> row_of(const work::TrayDone& tray, const book::Register
 }
 
 Answer answer_of(const std::vector<work::TrayDone>& trays, const book::Registers& registers,
-                 const Asked& asked, Date as_of) {
+                 const work::DoneHabits& habits, bool only_done, Date as_of) {
   Answer answer;
-  const auto& cents = asked.habits.cents_a_square_metre_month;
+  const auto& cents = habits.cents_a_square_metre_month;
   answer.json = {{"as_of", as_of.iso()},
-                 {"done_below", asked.habits.done_below},
-                 {"confidence", asked.habits.confidence},
+                 {"done_below", habits.done_below},
+                 {"confidence", habits.confidence},
                  {"cents_a_square_metre_month", cents ? Json(*cents) : Json(nullptr)},
                  {"trays", Json::array()}};
   Table table({"tray", "cross", "on", "waiting", "% chance of one more",
-               fmt::format("another month brings, {:g} % range", 100 * asked.habits.confidence),
+               fmt::format("another month brings, {:g} % range", 100 * habits.confidence),
                "on average", "m²", "bench a month", "bench a seedling", ""});
   std::size_t done = 0;
   for (const auto& tray : trays) {
     done += tray.done ? 1 : 0;
-    if (asked.only_done && !tray.done)
+    if (only_done && !tray.done)
       continue;
     answer.json["trays"].push_back(json_of(tray, registers, as_of));
     table.row(row_of(tray, registers));
@@ -94,26 +94,29 @@ Answer answer_of(const std::vector<work::TrayDone>& trays, const book::Registers
     answer.table = table.text();
   answer.table += fmt::format("{} of {} trays with waiting seed are done: the chance of even one "
                               "more is below {:g} in 100.\n",
-                              done, trays.size(), 100 * asked.habits.done_below);
+                              done, trays.size(), 100 * habits.done_below);
   return answer;
 }
 
-Result<Answer> run(Asked asked) {
+Result<Answer> run(const Asked& asked) {
   const auto as_of = date_or_today(asked.as_of, "--as-of");
   if (!as_of)
     return refuse(as_of.error());
-  if (asked.priced) {
-    if (!(asked.price >= 0 && asked.price < 1e9))
-      return refuse(usage_fault(fmt::format("--price {}", asked.price),
-                                "Write what a square metre of bench costs a month, as in 4.50."));
-    asked.habits.cents_a_square_metre_month = std::llround(asked.price * 100);
-  }
+  if (asked.price && !(*asked.price >= 0 && *asked.price < 1e9))
+    return refuse(usage_fault(fmt::format("--price {}", *asked.price),
+                              "Write what a square metre of bench costs a month, as in 4.50."));
   auto book = asked.book.open(store::Access::read);
   if (!book)
     return refuse(book.error());
   return book->read([&](store::Reading& reading) -> Result<Answer> {
-    return work::trays_done(reading, *as_of, asked.habits).map([&](const auto& trays) {
-      return answer_of(trays, reading.registers(), asked, *as_of);
+    const auto registers = reading.registers();
+    auto habits = work::done_habits(registers);
+    habits.confidence = asked.confidence;
+    habits.done_below = asked.below.value_or(habits.done_below);
+    if (asked.price)
+      habits.cents_a_square_metre_month = std::llround(*asked.price * 100);
+    return work::trays_done(reading, *as_of, habits).map([&](const auto& trays) {
+      return answer_of(trays, registers, habits, asked.only_done, *as_of);
     });
   });
 }
@@ -126,11 +129,12 @@ void add_trays(CommandLine& line) {
                            [asked] { return run(*asked); });
   asked->book.add_to(command);
   command.add_option("--as-of", asked->as_of, "As it was known on that day; today when left out");
-  real_option(command, "--below", asked->habits.done_below,
-              "Done when the chance of even one more seed is below this; 0.05 unless said");
-  real_option(command, "--price", asked->price, "What a square metre of bench costs a month")
-      ->each([asked](const std::string&) { asked->priced = true; });
-  real_option(command, "--confidence", asked->habits.confidence,
+  real_option(
+      command, "--below", asked->below,
+      "Done when the chance of even one more seed is below this; the book's figure, or 0.05");
+  real_option(command, "--price", asked->price,
+              "What a square metre of bench costs a month; the book's figure where not given");
+  real_option(command, "--confidence", asked->confidence,
               "Confidence of what another month would bring; 0.8 unless said");
   command.add_flag("--only-done", asked->only_done, "Leave out those that still wait");
 }

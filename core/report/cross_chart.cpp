@@ -23,13 +23,14 @@ std::vector<CurvePoint> stair(const stats::Stepwise& stepwise, double last) {
 
 std::optional<Coming> coming_of(const CrossReport& cross) {
   const auto& figures = cross.figures;
-  if (figures.sown == 0 || figures.still_expected.high == 0)
+  const auto expected = cross.expected();
+  if (figures.sown == 0 || expected.high == 0)
     return std::nullopt;
   const auto share = [&](std::int64_t more) {
     return static_cast<double>(figures.germinated + more) / static_cast<double>(figures.sown);
   };
-  return Coming{cross.curve.back().day, share(figures.still_expected.low),
-                share(figures.still_expected.median), share(figures.still_expected.high)};
+  return Coming{cross.curve.back().day, share(expected.low), share(expected.median),
+                share(expected.high)};
 }
 
 } // namespace

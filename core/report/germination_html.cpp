@@ -79,7 +79,7 @@ std::string bar(const stats::FinalShare& share) {
 }
 
 std::string expected_text(const CrossReport& cross) {
-  const auto& more = cross.figures.still_expected;
+  const auto more = cross.expected();
   if (cross.waiting == 0)
     return "none";
   if (more.high == 0)
@@ -183,8 +183,11 @@ std::string details(const GerminationReport& report, const CrossReport& cross) {
       "<th>T50 {}</th><th>leaves</th><th class=\"text\">state</th></tr></thead><tbody>\n",
       escaped(cross.name),
       cross.taxon.empty() ? "" : fmt::format("<i>{}</i>. ", escaped(cross.taxon)),
-      escaped(cross.told), leaf_text(cross.leaf), curve_text(cross), chart(report, cross),
-      short_unit(report), short_unit(report));
+      escaped(cross.told + (!cross.known
+                                ? std::string()
+                                : " Still to come leans on " + cross.known->beforehand + ".")),
+      leaf_text(cross.leaf), curve_text(cross), chart(report, cross), short_unit(report),
+      short_unit(report));
   for (const auto& tray : cross.trays)
     html += fmt::format(
         "<tr><td><code>{}</code></td><td class=\"text "

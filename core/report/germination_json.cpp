@@ -95,6 +95,15 @@ Json json_of(const GerminationReport& report, const stats::GroupComparison& pair
           {"curve_p_value", json_of(pair.curve_p_value)}};
 }
 
+Json json_of(const std::optional<KnownToCome>& known) {
+  if (!known)
+    return nullptr;
+  return {{"median", known->seeds.median},
+          {"low", known->seeds.low},
+          {"high", known->seeds.high},
+          {"beforehand", known->beforehand}};
+}
+
 Json json_of(const CrossReport& cross) {
   const auto& expected = cross.figures.still_expected;
   Json trays = Json::array();
@@ -117,6 +126,7 @@ Json json_of(const CrossReport& cross) {
           {"t50", json_of(cross.together.t50_farooq)},
           {"still_expected",
            {{"median", expected.median}, {"low", expected.low}, {"high", expected.high}}},
+          {"known_to_come", json_of(cross.known)},
           {"first_leaf", json_of(cross.leaf)},
           {"trays_sprouting", cross.trays_sprouting},
           {"told", cross.told},

@@ -4,6 +4,7 @@
 #include "core/plan/route_walk.h"
 #include "core/report/ranking.h"
 #include "core/stats/share_posterior.h"
+#include "core/work/coming.h"
 
 #include <fmt/format.h>
 
@@ -307,6 +308,13 @@ std::optional<By> by_named(std::string_view word) {
   return std::nullopt;
 }
 
+stats::CountRange CrossReport::expected() const {
+  if (known)
+    return known->seeds;
+  const auto& own = figures.still_expected;
+  return {own.median, own.low, own.high, 0};
+}
+
 std::string GerminationReport::time_unit() const {
   return degree_days ? fmt::format("degree-days above {:g} °C", degree_days->base) : "days";
 }
@@ -329,13 +337,32 @@ Result<GerminationReport> germination_report(std::span<const work::ObservedTray>
   return report;
 }
 
+namespace {
+
+/// The counts of a cross are few while it sprouts: what the book knows of the taxon helps.
+void add_known(GerminationReport& report, const work::ComingBook& book) {
+  for (auto& cross : report.crosses)
+    for (const auto& known : book.crosses)
+      if (known.name == cross.name && known.taxon == cross.taxon)
+        cross.known = KnownToCome{known.coming.seeds, work::told(known.prior, report.confidence)};
+}
+
+} // namespace
+
 Result<GerminationReport> germination_report(store::Reading& reading, const Asked& asked) {
   const auto registers = reading.registers();
   const auto trays = work::observed_trays(reading, registers, asked.as_of);
   std::optional<work::Warmth> warmth;
   if (asked.degree_days)
     warmth.emplace(reading, registers, *asked.degree_days);
-  return germination_report(trays, registers, asked, warmth ? &*warmth : nullptr);
+  auto report = germination_report(trays, registers, asked, warmth ? &*warmth : nullptr);
+  if (!report || asked.by != By::cross || asked.degree_days)
+    return report;
+  const auto book = work::coming(reading, asked.as_of, {asked.confidence, {}});
+  if (!book)
+    return refuse(book.error());
+  add_known(*report, *book);
+  return report;
 }
 
 } // namespace coneline::report

@@ -5,6 +5,7 @@
 // can rise, and the report says so. Times are days since sowing, or degree-days where the book
 // holds the temperature of the places.
 
+#include "core/stats/coming.h"
 #include "core/stats/curve_band.h"
 #include "core/stats/germination_figures.h"
 #include "core/work/temperature.h"
@@ -67,8 +68,14 @@ struct Asked {
   Date as_of;
   double confidence = 0.95;
   By by = By::cross;
-  int season_begins = 1;                           ///< month, 1 to 12
+  int season_begins = 1;                             ///< month, 1 to 12
   std::optional<work::DegreeDayRules> degree_days{}; ///< none: times are days
+};
+
+/// What is still to come with what the book knows of the taxon (work/coming.h).
+struct KnownToCome {
+  stats::CountRange seeds;
+  std::string beforehand; ///< what was known beforehand, in words
 };
 
 /// One cross; in a report by season, all of a season.
@@ -86,7 +93,11 @@ struct CrossReport {
   std::size_t rank = 0;                 ///< from 1, by share
   std::string alike;                    ///< letters; crosses that share one cannot be told apart
   std::string told;
+  std::optional<KnownToCome> known; ///< besides figures.still_expected, which knows no book
   std::vector<TrayReport> trays; ///< in the order of codes
+
+  /// What to expect: with what the book knows, else by the cross's own counts.
+  [[nodiscard]] stats::CountRange expected() const;
 };
 
 /// A tray whose counts cannot be worked with, and why.
@@ -142,7 +153,7 @@ Result<GerminationReport> germination_report(std::span<const work::ObservedTray>
                                              const book::Registers& registers, const Asked& asked,
                                              const work::Warmth* warmth = nullptr);
 
-/// The same from a book.
+/// The same from a book. A report by cross and by days says what the book knows beforehand, too.
 Result<GerminationReport> germination_report(store::Reading& reading, const Asked& asked);
 
 } // namespace coneline::report

@@ -39,6 +39,11 @@ constexpr std::array all_columns{
            "how many more will ever come up, lower end of its range; of crosses only"},
     Column{"still_expected_median", "whole", "seeds", "the same, the middle"},
     Column{"still_expected_high", "whole", "seeds", "the same, upper end"},
+    Column{"known_to_come_low", "whole", "seeds",
+           "the same with what the book knows of the taxon, lower end; of a report by cross"},
+    Column{"known_to_come_median", "whole", "seeds", "the same, the middle"},
+    Column{"known_to_come_high", "whole", "seeds", "the same, upper end"},
+    Column{"known_beforehand", "text", "", "what the book knew of the taxon"},
     Column{"curve_family", "text", "",
            "log-logistic, weibull or log-normal: F(t) = germinable · H(shape · ln(t / scale)); of "
            "crosses only"},
@@ -94,6 +99,14 @@ class Cells {
         .number(fit->curve.scale)
         .number(fit->scale_error);
   }
+  Cells& known(const std::optional<KnownToCome>& known) {
+    if (!known)
+      return none(4);
+    return whole(known->seeds.low)
+        .whole(known->seeds.median)
+        .whole(known->seeds.high)
+        .text(known->beforehand);
+  }
   Cells& leaf(const LeafFigures& leaf) {
     return whole(leaf.leaves).share(leaf.share).number(leaf.days_from_root);
   }
@@ -142,6 +155,7 @@ std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& c
       .whole(figures.still_expected.low)
       .whole(figures.still_expected.median)
       .whole(figures.still_expected.high)
+      .known(cross.known)
       .curve(figures.curve)
       .leaf(cross.leaf)
       .text(report.time_unit())
@@ -169,7 +183,7 @@ std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& c
       .none()
       .number(tray.figures.measures.mean_time)
       .number(tray.figures.measures.t50_farooq)
-      .none(3 + 7) // what is still expected and the curve are said of the cross
+      .none(3 + 4 + 7) // what is still expected and the curve are said of the cross
       .leaf(tray.leaf)
       .text(report.time_unit());
   if (report.degree_days)

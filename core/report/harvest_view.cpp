@@ -179,8 +179,9 @@ GrowersFigures figures_in(const book::Registers& registers) {
     const auto* found = book::named(registers.figures, name);
     return found != nullptr ? std::optional(found->value) : std::nullopt;
   };
-  return {kept(figure::plant_worth), kept(figure::seed_cost), kept(figure::litre_price),
-          kept(figure::bench_price), kept(figure::keep_cost).value_or(0)};
+  return {kept(book::figure::plant_worth), kept(book::figure::seed_cost),
+          kept(book::figure::litre_price), kept(book::figure::bench_price),
+          kept(book::figure::keep_cost).value_or(0)};
 }
 
 Result<HarvestGround> harvest_ground(store::Reading& reading, const Code& batch, Date today) {

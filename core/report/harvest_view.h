@@ -21,14 +21,6 @@ struct GrowersFigures {
 };
 
 /// The names under which a book keeps them.
-namespace figure {
-inline constexpr const char* plant_worth = "worth of a plant";
-inline constexpr const char* seed_cost = "cost of a sown seed";
-inline constexpr const char* litre_price = "price of a litre of mix";
-inline constexpr const char* bench_price = "price of a square metre of bench a month";
-inline constexpr const char* keep_cost = "cost of a kept seed";
-} // namespace figure
-
 /// Those kept in the book.
 GrowersFigures figures_in(const book::Registers& registers);
 

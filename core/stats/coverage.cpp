@@ -52,8 +52,9 @@ class Cross {
   }
 
   [[nodiscard]] Said says(double confidence) const {
-    return {still_expected(trays_, counts_, families_, confidence),
-            share_range(share_, confidence)};
+    auto more = still_expected(trays_, counts_, families_, confidence);
+    const auto now = share_range(share_, confidence, more.diluted);
+    return {std::move(more), now};
   }
 
  private:

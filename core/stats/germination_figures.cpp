@@ -63,8 +63,6 @@ GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<
     figures.germinated += trays[place].germinated();
     figures.removed += trays[place].removed();
   }
-  figures.final = from.share ? share_of_cross(*from.share, options.confidence)
-                             : FinalShare{{}, {}, "nothing sown"};
   figures.spread = fit_spread(outcomes_of(trays, group.trays));
   figures.curve = best_of(from);
   figures.stepwise = stepwise(from.counts);
@@ -73,6 +71,9 @@ GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<
     own.push_back(trays[place]);
   figures.told = boundaries_of(own, from.counts, figures.curve);
   figures.still_expected = still_expected(own, from.counts, from.families, options.confidence);
+  figures.final =
+      from.share ? share_of_cross(*from.share, options.confidence, figures.still_expected.diluted)
+                 : FinalShare{{}, {}, "nothing sown"};
   return figures;
 }
 
@@ -116,8 +117,8 @@ std::vector<GroupComparison> comparisons_of(std::span<const Prepared> groups, do
 
 } // namespace
 
-FinalShare share_of_cross(const GroupShare& share, double confidence) {
-  return {share.share(), share_range(share, confidence),
+FinalShare share_of_cross(const GroupShare& share, double confidence, double dilution) {
+  return {share.share(), share_range(share, confidence, dilution),
           share.trays() > 1 ? "beta-binomial, spread averaged over"
                             : "beta-binomial, one tray: spread unknown"};
 }

@@ -27,8 +27,9 @@ struct FinalShare {
 };
 
 /// Of a cross that its trays are samples of: the range counts the spread between trays, also where
-/// there is one tray alone and nothing is known of it but the prior.
-FinalShare share_of_cross(const GroupShare& share, double confidence);
+/// there is one tray alone and nothing is known of it but the prior. `dilution` as in
+/// share_posterior.h.
+FinalShare share_of_cross(const GroupShare& share, double confidence, double dilution = 1);
 
 struct TrayFigures {
   std::size_t tray = 0; ///< place in the trays given

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_prior.h"
 
+#include <boost/math/distributions/normal.hpp>
+
 #include <array>
 #include <cmath>
 
@@ -101,6 +103,28 @@ GerminationPrior prior_from(std::span<const EarlierCross> earlier, double usual_
           belief_of_next(of_all(earlier, &EarlierCross::half), weak_half(usual_day)),
           belief_of_next(of_all(earlier, &EarlierCross::steepness), weak_steepness),
           belief_of_next(of_all(earlier, &EarlierCross::spread), weak_spread), earlier.size()};
+}
+
+namespace {
+template <class Scale>
+BeliefRange read_back(const Belief& belief, double confidence, Scale scale) {
+  const double z = quantile(boost::math::normal(), (1 + confidence) / 2);
+  return {scale(belief.middle), scale(belief.middle - z * belief.spread),
+          scale(belief.middle + z * belief.spread)};
+}
+} // namespace
+
+BeliefRange share_range(const Belief& share, double confidence) {
+  return read_back(share, confidence, [](double logit) { return 1 / (1 + std::exp(-logit)); });
+}
+
+BeliefRange exponential_range(const Belief& ln, double confidence) {
+  return read_back(ln, confidence, [](double value) { return std::exp(value); });
+}
+
+BeliefRange rho_range(const Belief& spread, double confidence) {
+  return read_back(spread, confidence,
+                   [](double shifted) { return std::max(0.0, std::exp(shifted) - 0.01); });
 }
 
 } // namespace coneline::stats

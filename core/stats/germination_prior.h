@@ -49,6 +49,16 @@ Belief belief_of_next(std::span<const Belief> seen, const WeakBelief& weak);
 /// a twentieth.
 std::optional<Belief> without_prior(const Belief& both, const Belief& prior);
 
+/// A belief read back from its scale: its middle, and the ends between which the confidence lies.
+struct BeliefRange {
+  double median = 0;
+  double low = 0;
+  double high = 0;
+};
+BeliefRange share_range(const Belief& share, double confidence);    ///< 0 to 1
+BeliefRange exponential_range(const Belief& ln, double confidence); ///< days, or steepness
+BeliefRange rho_range(const Belief& spread, double confidence);     ///< 0 or more
+
 struct GerminationPrior {
   Belief share;
   Belief half;

@@ -64,11 +64,12 @@ class GroupShare {
   std::vector<std::vector<double>> density_; ///< by node, each of sum 1
 };
 
-/// Prior times the evidence of all the groups, which share one rho; sums to 1.
-std::vector<double> rho_weights(std::span<const GroupShare* const> groups);
+/// Prior of this mean times the evidence of all the groups, which share one rho; sums to 1.
+std::vector<double> rho_weights(std::span<const GroupShare* const> groups, double mean = mean_rho);
 
 /// Equal tails of (1 - confidence)/2, widened where needed to hold the share seen; low is 0 when
-/// none germinated, high 1 when all did.
-Interval share_range(const GroupShare& group, double confidence);
+/// none germinated, high 1 when all did. `dilution`, above 0 to 1: of the spread between trays in
+/// the end, as much as shows by now (see `diluted` in still_expected.h).
+Interval share_range(const GroupShare& group, double confidence, double dilution = 1);
 
 } // namespace coneline::stats

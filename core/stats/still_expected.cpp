@@ -144,6 +144,19 @@ CountMixture mixture_of(std::span<const FamilySample> samples, std::int64_t wait
   return {waiting, parts};
 }
 
+/// See `diluted` in the header; `up` is F d, the share seen.
+double diluted(std::span<const FamilySample> samples, double up) {
+  double mean = 0;
+  double weights = 0;
+  for (const auto& [sample, weight] : samples)
+    for (const auto& point : sample.points)
+      if (const double share = std::max(point.found.share, up); share > 0 && up < 1) {
+        mean += weight * point.weight * (up / share) * (1 - share) / (1 - up);
+        weights += weight * point.weight;
+      }
+  return weights > 0 ? mean / weights : 1;
+}
+
 /// The group's share: its median, and the shortest range that holds `confidence`.
 struct ShareFound {
   double median = 0;
@@ -181,9 +194,13 @@ ShareFound share_found(std::span<const FamilySample> samples, double confidence)
 StillExpected still_expected(std::span<const Tray> trays, const IntervalCounts& counts,
                              std::span<const FamilyFit> families, double confidence) {
   std::int64_t waiting = 0;
+  std::int64_t germinated = 0;
+  std::int64_t sown = 0;
   double last_day = 0;
   for (const auto& tray : trays) {
     waiting += tray.waiting();
+    germinated += tray.germinated();
+    sown += tray.sown;
     if (tray.waiting() > 0)
       last_day = std::max(last_day, tray.last_day());
   }
@@ -196,7 +213,8 @@ StillExpected still_expected(std::span<const Tray> trays, const IntervalCounts& 
   const auto more = mixture_of(samples, waiting);
   const auto range = more.shortest(confidence);
   const auto share = share_found(samples, confidence);
-  return {more.median(), range.low, range.high, share.median, share.range};
+  const double up = static_cast<double>(germinated) / static_cast<double>(sown);
+  return {more.median(), range.low, range.high, share.median, share.range, diluted(samples, up)};
 }
 
 } // namespace coneline::stats

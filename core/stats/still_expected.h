@@ -45,6 +45,10 @@ struct StillExpected {
   /// Nothing where no seed is waiting.
   std::optional<double> share;
   std::optional<Interval> share_range;
+  /// Of the spread between trays in the end (rho), as much as shows by now: trays whose shares in
+  /// the end are d ± s show F d ± F s while the curve is at F, and as a correlation that is
+  /// rho F (1 - d) / (1 - F d). The mean over what is possible; 1 where no seed is waiting.
+  double diluted = 1;
 
   bool operator==(const StillExpected&) const = default;
 };

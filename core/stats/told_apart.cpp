@@ -66,9 +66,8 @@ std::vector<std::vector<std::size_t>> not_told_apart(std::size_t order,
       pieces.push_back(set.without(b));
     }
     // Of two pieces that hold each other's members the larger is put in first.
-    std::ranges::stable_sort(pieces, std::greater<>(), [&](const Set& set) {
-      return set.members(order).size();
-    });
+    std::ranges::stable_sort(pieces, std::greater<>(),
+                             [&](const Set& set) { return set.members(order).size(); });
     for (const auto& piece : pieces)
       put(kept, piece);
     sets = std::move(kept);

@@ -106,6 +106,17 @@ Result<void> sound(const stats::ComingAsked& asked) {
 
 } // namespace
 
+std::string told(const stats::GerminationPrior& prior, double confidence) {
+  const auto share = stats::share_range(prior.share, confidence);
+  const auto days = stats::exponential_range(prior.half, confidence);
+  const auto known = prior.crosses == 0 ? std::string("no other cross of the taxon")
+                     : prior.crosses == 1
+                         ? std::string("1 other cross of the taxon")
+                         : fmt::format("{} other crosses of the taxon", prior.crosses);
+  return fmt::format("{}: {:.0f}–{:.0f} % germinable, half of it up by day {:.0f}–{:.0f}", known,
+                     100 * share.low, 100 * share.high, days.low, days.high);
+}
+
 double usual_day(const book::Route* route) {
   constexpr double half_a_year = 182;
   constexpr double days_a_month = 30.44;

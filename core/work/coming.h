@@ -40,6 +40,9 @@ struct ComingBook {
 Result<ComingBook> coming(store::Reading& reading, Date as_of, const stats::ComingAsked& asked,
                           const std::optional<Code>& only = std::nullopt);
 
+/// "3 other crosses of the taxon: 41–83 % germinable, half of it up by day 90–210".
+std::string told(const stats::GerminationPrior& prior, double confidence);
+
 /// Half of the seed that germinates is up by this day, where nothing else is known: the middle of
 /// the route's months, else half a year (common practice, no source).
 double usual_day(const book::Route* route);

@@ -77,6 +77,16 @@ class Standing {
 
 } // namespace
 
+DoneHabits done_habits(const book::Registers& registers) {
+  DoneHabits habits;
+  if (const auto* below = book::named(registers.figures, book::figure::done_below);
+      below != nullptr && below->value > 0 && below->value < 1)
+    habits.done_below = below->value;
+  if (const auto* price = book::named(registers.figures, book::figure::bench_price))
+    habits.cents_a_square_metre_month = std::llround(100 * price->value);
+  return habits;
+}
+
 Result<std::vector<TrayDone>> trays_done(store::Reading& reading, Date as_of,
                                          const DoneHabits& habits,
                                          const std::optional<Code>& only) {

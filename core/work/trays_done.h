@@ -15,6 +15,9 @@ struct DoneHabits {
   double confidence = 0.8; ///< of what another month would bring
 };
 
+/// What the grower keeps in the book of these (book/figure.h), else the usual.
+DoneHabits done_habits(const book::Registers& registers);
+
 struct TrayDone {
   ComingTray tray; ///< its `coming.within` is the month to come
   std::string cross;

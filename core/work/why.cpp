@@ -23,6 +23,7 @@ const Words& words_of(Condition condition) {
       {{"seed-parent", "seed parent", false},
        {"pollen-parents", "pollen parents", false},
        {"pollen-age", "age of the pollen, days", true},
+       {"pollen-test", "pollen that germinated in its test, %", true},
        {"judged", "float or other seed test", false},
        {"after-ripening", "months of after-ripening", true},
        {"store", "where the seed was kept", false},

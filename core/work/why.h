@@ -26,6 +26,7 @@ enum class Condition {
   seed_parent,
   pollen_parents, ///< all that were used on the cone, in the order of their codes
   pollen_age,     ///< days from collecting to pollinating, the mean over all that was used
+  pollen_test,    ///< % of grains that germinated in the last test before, the mean likewise
   judged,         ///< what a test said before sowing: "filled (float)", "not judged"
   after_ripening, ///< months from harvest, or purchase, to sowing
   store,          ///< where the seed was kept last before sowing, in the grower's words
@@ -33,18 +34,20 @@ enum class Condition {
   medium,         ///< the mix of the tray
   temperature,    ///< mean °C while the tray stood, where it was measured
 };
-inline constexpr std::array all_conditions{
-    Condition::seed_parent,  Condition::pollen_parents, Condition::pollen_age,
-    Condition::judged,       Condition::after_ripening, Condition::store,
-    Condition::sowing_month, Condition::medium,         Condition::temperature};
+inline constexpr std::array all_conditions{Condition::seed_parent, Condition::pollen_parents,
+                                           Condition::pollen_age,  Condition::pollen_test,
+                                           Condition::judged,      Condition::after_ripening,
+                                           Condition::store,       Condition::sowing_month,
+                                           Condition::medium,      Condition::temperature};
 
-/// "seed-parent", "pollen-parents", "pollen-age", "judged", "after-ripening", "store",
-/// "sowing-month", "medium", "temperature": for options and files.
+/// "seed-parent", "pollen-parents", "pollen-age", "pollen-test", "judged", "after-ripening",
+/// "store", "sowing-month", "medium", "temperature": for options and files.
 std::string_view condition_word(Condition condition);
 std::optional<Condition> condition_named(std::string_view word);
 /// For people: "months of after-ripening".
 std::string_view condition_title(Condition condition);
-/// True for pollen age, after-ripening and temperature: a number, not one of several words.
+/// True for pollen age and test, after-ripening and temperature: a number, not one of several
+/// words.
 bool measured(Condition condition);
 
 /// Its text for people; the number where the condition is measured.

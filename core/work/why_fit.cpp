@@ -156,6 +156,8 @@ std::string each_more(Condition condition) {
   switch (condition) {
   case Condition::pollen_age:
     return "each day older";
+  case Condition::pollen_test:
+    return "each % more";
   case Condition::after_ripening:
     return "each month more";
   default:
@@ -337,10 +339,11 @@ void look_together(Why& why) {
   for (const auto& tray : why.trays)
     chosen.trays.push_back(&tray);
   // Seed parents are many and take the most; what the grower can change comes first.
-  static constexpr std::array order{
-      Condition::judged,       Condition::after_ripening, Condition::store,
-      Condition::medium,       Condition::temperature,    Condition::pollen_age,
-      Condition::sowing_month, Condition::seed_parent,    Condition::pollen_parents};
+  static constexpr std::array order{Condition::judged,         Condition::after_ripening,
+                                    Condition::store,          Condition::medium,
+                                    Condition::temperature,    Condition::pollen_age,
+                                    Condition::sowing_month,   Condition::seed_parent,
+                                    Condition::pollen_parents, Condition::pollen_test};
   for (const auto which : order)
     for (auto& condition : why.conditions)
       if (condition.condition == which)

@@ -35,6 +35,12 @@ class Known {
     for (const auto& entry : reading.standing_entries(book::Verb::sow))
       if (entry.lot && entry.date <= as_of && !entry.movements.empty())
         batches_[*entry.lot] = entry.movements.front().from.lot;
+    for (const auto& entry : reading.standing_entries(book::Verb::test_pollen))
+      if (const auto* test = std::get_if<book::PollenNote>(&entry.detail);
+          test != nullptr && test->counted.value_or(0) > 0)
+        pollen_tests_[test->lot].emplace(entry.date,
+                                         100.0 * static_cast<double>(test->germinated.value_or(0)) /
+                                             static_cast<double>(*test->counted));
     for (auto& entry : reading.standing_entries(book::Verb::store))
       if (entry.lot)
         keepings_[*entry.lot].push_back(std::move(entry));
@@ -78,18 +84,41 @@ class Known {
     if (cross.unknown_father)
       fathers += fathers.empty() ? "unknown" : " + unknown";
     set(Condition::pollen_parents, ConditionValue{fathers});
+    pollen(passes->second, set);
+  }
+
+  /// Means over all that was used. The test is known where every lot was tested before.
+  template <class Set>
+  void pollen(const std::vector<book::Entry>& passes, Set set) const {
     double days = 0;
+    double germinated = 0;
     int lots = 0;
-    for (const auto& pass : passes->second)
+    int tested = 0;
+    for (const auto& pass : passes)
       if (const auto* pollination = std::get_if<book::Pollination>(&pass.detail))
         for (const auto& used : pollination->pollen)
           if (used.lot) {
             days += days_between(registers_.pollen_lot(*used.lot).collected, pass.date);
             ++lots;
+            if (const auto test = last_test(*used.lot, pass.date)) {
+              germinated += *test;
+              ++tested;
+            }
           }
     if (lots > 0)
       set(Condition::pollen_age,
           ConditionValue{fmt::format("{:.0f} days", days / lots), days / lots});
+    if (lots > 0 && tested == lots)
+      set(Condition::pollen_test,
+          ConditionValue{fmt::format("{:.0f} % of grains", germinated / lots), germinated / lots});
+  }
+
+  [[nodiscard]] std::optional<double> last_test(book::PollenLotId lot, Date day) const {
+    const auto tests = pollen_tests_.find(lot);
+    if (tests == pollen_tests_.end())
+      return std::nullopt;
+    const auto after = tests->second.upper_bound(day);
+    return after == tests->second.begin() ? std::nullopt : std::optional(std::prev(after)->second);
   }
 
   static std::string judgement(const book::Lot& lot) {
@@ -123,6 +152,7 @@ class Known {
 
   book::Registers registers_;
   std::map<book::ConeId, std::vector<book::Entry>> passes_;
+  std::map<book::PollenLotId, std::multimap<Date, double>> pollen_tests_; ///< %, by day
   std::map<book::LotId, book::Origin> origins_;
   std::map<book::Origin, Date> first_in_;
   std::map<book::LotId, book::LotId> batches_;

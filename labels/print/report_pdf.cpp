@@ -100,7 +100,7 @@ void cross_row(Paper& paper, const report::CrossReport& cross) {
 
 /// How many more are expected, as a range first.
 QString expected(const report::CrossReport& cross) {
-  const auto& more = cross.figures.still_expected;
+  const auto more = cross.expected();
   if (more.high == 0)
     return QStringLiteral("No more expected.");
   return QStringLiteral("Still expected: %1–%2, likely %3.")
@@ -116,7 +116,11 @@ void tray_rows(Paper& paper, const report::GerminationReport& report,
   paper.skip(4.4);
   paper.fitted(left, right - left,
                expected(cross) + QStringLiteral(" As of ") +
-                   QString::fromStdString(report.as_of.iso()) + QStringLiteral("."),
+                   QString::fromStdString(report.as_of.iso()) + QStringLiteral(".") +
+                   (!cross.known ? QString()
+                                 : QStringLiteral(" It leans on ") +
+                                       QString::fromStdString(cross.known->beforehand) +
+                                       QStringLiteral(".")),
                2.8, paper::forecast);
   paper.skip(3.5);
   chart_of_cross(paper, report, cross);

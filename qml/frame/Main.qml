@@ -199,6 +199,7 @@ Window {
                 page: window.page
                 tall: window.tall
                 onEntered: made => window.open(made, false)
+                onOpened: code => window.open(code, false)
             }
         }
         ReadyBar {

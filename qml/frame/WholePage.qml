@@ -10,6 +10,7 @@ Loader {
     property string page: ""
     property bool tall: false
     signal entered(string made)
+    signal opened(string code)
 
     visible: page === "crosses" || page === "results" || page === "season" || page === "start"
     active: visible
@@ -28,6 +29,7 @@ Loader {
         ResultsPage {
             session: whole.session
             tall: whole.tall
+            onOpened: code => whole.opened(code)
         }
     }
     Component {

@@ -25,7 +25,7 @@ QString range_of(const stats::FinalShare& final) {
 }
 
 QString expected(const report::CrossReport& cross) {
-  const auto& more = cross.figures.still_expected;
+  const auto more = cross.expected();
   if (more.high == 0)
     return QStringLiteral("no more expected");
   return range(more.low, more.high) + " more expected, likely " + shown(more.median);
@@ -62,8 +62,25 @@ void GerminationResults::read() {
   asked_of.by = by_;
   if (in_degree_days_)
     asked_of.degree_days.emplace();
-  report_ = session_->ask(
-      [&](store::Reading& reading) { return report::germination_report(reading, asked_of); });
+  if (!session_->is_open())
+    return;
+  reckoning_ = true;
+  fault_.clear();
+  emit asked();
+  aside_->ask(
+      plain(session_->path()),
+      [asked_of](store::Reading& reading) { return report::germination_report(reading, asked_of); },
+      [this](Result<report::GerminationReport> made) {
+        reckoning_ = false;
+        fault_ = made ? QString() : text(made.error().text());
+        report_.reset();
+        if (made)
+          report_ = std::move(*made);
+        show();
+      });
+}
+
+void GerminationResults::show() {
   std::vector<Rows::Row> rows;
   if (report_)
     for (const auto place : report_->ranking) {
@@ -204,7 +221,7 @@ double GerminationResults::coming_low() const {
   const auto* one = cross();
   if (!one || one->figures.sown == 0)
     return 0;
-  return 100 * static_cast<double>(one->figures.germinated + one->figures.still_expected.low) /
+  return 100 * static_cast<double>(one->figures.germinated + one->expected().low) /
          static_cast<double>(one->figures.sown);
 }
 
@@ -212,7 +229,7 @@ double GerminationResults::coming_high() const {
   const auto* one = cross();
   if (!one || one->figures.sown == 0)
     return 0;
-  return 100 * static_cast<double>(one->figures.germinated + one->figures.still_expected.high) /
+  return 100 * static_cast<double>(one->figures.germinated + one->expected().high) /
          static_cast<double>(one->figures.sown);
 }
 

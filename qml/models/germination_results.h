@@ -2,6 +2,7 @@
 #pragma once
 // Germination per cross or season, the highest share first, and the curve of the chosen one.
 
+#include "aside.h"
 #include "core/report/germination_report.h"
 #include "session.h"
 
@@ -31,6 +32,8 @@ class GerminationResults : public QObject {
   Q_PROPERTY(double comingLow READ coming_low NOTIFY chosenChanged)
   Q_PROPERTY(double comingHigh READ coming_high NOTIFY chosenChanged)
   Q_PROPERTY(QString leftOut READ left_out NOTIFY asked)
+  Q_PROPERTY(bool reckoning READ reckoning NOTIFY asked)
+  Q_PROPERTY(QString fault READ fault NOTIFY asked)
 
  public:
   explicit GerminationResults(QObject* parent = nullptr);
@@ -63,6 +66,9 @@ class GerminationResults : public QObject {
   [[nodiscard]] double coming_low() const;
   [[nodiscard]] double coming_high() const;
   [[nodiscard]] QString left_out() const;
+  /// True while the figures are worked out anew; what is shown is from before.
+  [[nodiscard]] bool reckoning() const { return reckoning_; }
+  [[nodiscard]] QString fault() const { return fault_; }
 
  signals:
   void asked();
@@ -70,9 +76,13 @@ class GerminationResults : public QObject {
 
  private:
   void read();
+  void show();
   [[nodiscard]] const report::CrossReport* cross() const;
 
   Session* session_ = nullptr;
+  Aside* aside_ = new Aside(this);
+  bool reckoning_ = false;
+  QString fault_;
   int chosen_ = 0;
   report::By by_ = report::By::cross;
   bool in_degree_days_ = false;

@@ -44,12 +44,12 @@ QStringList lines_of(const work::TrayDone& tray, Date today) {
 } // namespace
 
 TrayOutlook::TrayOutlook(QObject* parent) : QObject(parent) {
-  connect(this, &TrayOutlook::asked, this, &TrayOutlook::forget);
+  connect(this, &TrayOutlook::asked, this, &TrayOutlook::reckon);
 }
 
 void TrayOutlook::set_session(Session* session) {
   session_ = session;
-  connect(session, &Session::changed, this, &TrayOutlook::forget);
+  connect(session, &Session::changed, this, &TrayOutlook::reckon);
   emit asked();
 }
 
@@ -62,25 +62,27 @@ bool TrayOutlook::is_tray() const {
 }
 
 void TrayOutlook::reckon() {
+  aside_->forget();
   lines_.clear();
+  emit told();
   const auto code = Code::parse(plain(code_));
   if (!is_tray() || !code)
     return;
   const auto today = session_->today();
-  const auto trays = session_->ask(
-      [&](store::Reading& reading) { return work::trays_done(reading, today, {}, *code); });
-  if (!trays)
-    return; // the session tells its fault
-  lines_ =
-      trays->empty()
-          ? QStringList{QStringLiteral("Its counts cannot be worked with, or no seed waits in it.")}
-          : lines_of(trays->front(), today);
-  emit told();
-}
-
-void TrayOutlook::forget() {
-  lines_.clear();
-  emit told();
+  const auto ask = [today, tray = *code](store::Reading& reading) {
+    return work::trays_done(reading, today, work::done_habits(reading.registers()), tray);
+  };
+  aside_->ask(plain(session_->path()), ask,
+              [this, today](const Result<std::vector<work::TrayDone>>& trays) {
+                if (!trays)
+                  lines_ = QStringList{text(trays.error().text())};
+                else if (trays->empty())
+                  lines_ = QStringList{
+                      QStringLiteral("Its counts cannot be worked with, or no seed waits in it.")};
+                else
+                  lines_ = lines_of(trays->front(), today);
+                emit told();
+              });
 }
 
 } // namespace coneline::window

@@ -3,6 +3,7 @@
 // What is still to come of one tray, in plain words. It takes a moment to work out, since the other
 // crosses of the taxon are asked too, so it is told when asked for and forgotten at the next entry.
 
+#include "aside.h"
 #include "session.h"
 
 namespace coneline::window {
@@ -21,16 +22,16 @@ class TrayOutlook : public QObject {
 
   [[nodiscard]] bool is_tray() const; ///< a tray in which seed waits
   [[nodiscard]] QStringList lines() const { return lines_; }
-  Q_INVOKABLE void reckon();
 
  signals:
   void asked();
   void told();
 
  private:
-  void forget();
+  void reckon();
 
   Session* session_ = nullptr;
+  Aside* aside_ = new Aside(this);
   QString code_;
   QStringList lines_;
 };

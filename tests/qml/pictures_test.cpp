@@ -114,8 +114,8 @@ void harvest(ShownWindow& s, int moment) {
         enter(What::sinkers, 9, 1);
         ASSERT_TRUE(s.session().act([&](store::Book& book) {
           return book.write([&](store::Writing& writing) -> Result<work::Done> {
-            static_cast<void>(writing.put(book::Figure{report::figure::plant_worth, 18}));
-            static_cast<void>(writing.put(book::Figure{report::figure::seed_cost, 0.9}));
+            static_cast<void>(writing.put(book::Figure{book::figure::plant_worth, 18}));
+            static_cast<void>(writing.put(book::Figure{book::figure::seed_cost, 0.9}));
             return work::Done{};
           });
         }));

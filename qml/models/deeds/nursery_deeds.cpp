@@ -2,7 +2,6 @@
 // What a nursery is made of: places, kinds of trays and pots, mixes.
 #include "../wording.h"
 #include "common.h"
-#include "core/report/harvest_view.h"
 
 #include <QRegularExpression>
 
@@ -117,21 +116,26 @@ struct FigureAsked {
   const char* key;
   const char* name; ///< as the book keeps it
   const char* label;
+  const char* hint = "in your own money";
+  double times = 1; ///< what is asked, of what is kept
 };
 constexpr std::array figures_asked{
-    FigureAsked{"worth", report::figure::plant_worth, "A plant is worth"},
-    FigureAsked{"seed", report::figure::seed_cost, "A sown seed costs"},
-    FigureAsked{"litre", report::figure::litre_price, "or a litre of mix costs"},
-    FigureAsked{"bench", report::figure::bench_price, "and a m² of bench a month"},
-    FigureAsked{"keep", report::figure::keep_cost, "Keeping a seed costs"}};
+    FigureAsked{"worth", book::figure::plant_worth, "A plant is worth"},
+    FigureAsked{"seed", book::figure::seed_cost, "A sown seed costs"},
+    FigureAsked{"litre", book::figure::litre_price, "or a litre of mix costs"},
+    FigureAsked{"bench", book::figure::bench_price, "and a m² of bench a month"},
+    FigureAsked{"keep", book::figure::keep_cost, "Keeping a seed costs"},
+    FigureAsked{"done", book::figure::done_below,
+                "A tray is done when one more comes in fewer of 100", "5 where nothing is said",
+                100}};
 
 std::vector<FieldSpec> figures_fields(const Subject& subject) {
   std::vector<FieldSpec> fields;
   for (const auto& asked : figures_asked) {
     const auto* kept = book::named(subject.registers().figures, asked.name);
     fields.push_back(decimal_field(asked.key, asked.label,
-                                   kept ? QString::number(kept->value) : QString(),
-                                   "in your own money"));
+                                   kept ? QString::number(kept->value * asked.times) : QString(),
+                                   asked.hint));
   }
   return fields;
 }
@@ -140,7 +144,7 @@ Result<work::Done> run_figures(store::Book& book, Answers& answers) {
   std::vector<book::Figure> figures;
   for (const auto& asked : figures_asked)
     if (const auto given = answers.decimal(asked.key))
-      figures.push_back({asked.name, *given});
+      figures.push_back({asked.name, *given / asked.times});
   return answers.then([&] {
     return book.write([&](store::Writing& writing) -> Result<work::Done> {
       for (const auto& figure : figures)

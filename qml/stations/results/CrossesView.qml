@@ -60,6 +60,20 @@ Item {
 
             Say {
                 width: list.width - 32
+                visible: results.reckoning
+                text: qsTr("working it out …")
+                color: Look.quiet
+            }
+            Say {
+                width: list.width - 32
+                visible: text !== ""
+                text: results.fault
+                color: Look.lost
+                Accessible.role: Accessible.AlertMessage
+            }
+
+            Say {
+                width: list.width - 32
                 visible: text !== ""
                 text: [results.remarks, results.leftOut].filter(part => part !== "").join("\n")
                 font.pixelSize: Look.tiny

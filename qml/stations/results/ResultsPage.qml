@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What came up: the crosses, what may explain them, pollen by age, the temperature of the places.
+// What came up: the crosses, what may explain them, trays to empty, pollen by age, the temperature of the places.
 import QtQuick
 import ConelineWindow
 
@@ -9,6 +9,7 @@ Item {
     required property Session session
     property bool tall: false
     property string view: "crosses"
+    signal opened(string code)
 
     Flow {
         id: views
@@ -27,6 +28,10 @@ Item {
                 {
                     "view": "why",
                     "word": qsTr("Why")
+                },
+                {
+                    "view": "empty",
+                    "word": qsTr("Trays to empty")
                 },
                 {
                     "view": "pollen",
@@ -53,7 +58,7 @@ Item {
         y: views.y + views.height + 8
         width: parent.width
         height: parent.height - y
-        sourceComponent: page.view === "why" ? why : page.view === "pollen" ? pollen : page.view === "temperature" ? temperature : crosses
+        sourceComponent: page.view === "why" ? why : page.view === "empty" ? empty : page.view === "pollen" ? pollen : page.view === "temperature" ? temperature : crosses
     }
     Component {
         id: crosses
@@ -68,6 +73,14 @@ Item {
 
         WhyView {
             session: page.session
+        }
+    }
+    Component {
+        id: empty
+
+        EmptyView {
+            session: page.session
+            onOpened: code => page.opened(code)
         }
     }
     Component {

@@ -21,11 +21,11 @@ Column {
     Heading {
         text: qsTr("Still to come")
     }
-    Press {
-        objectName: "reckon"
+    Say {
+        width: parent.width
         visible: outlook.lines.length === 0
-        text: qsTr("Work out what still comes up")
-        onClicked: outlook.reckon()
+        text: qsTr("working it out …")
+        color: Look.quiet
     }
     Repeater {
         model: outlook.lines

@@ -51,6 +51,18 @@ TEST(StillExpected, NeverLookedAt) {
   EXPECT_NEAR(static_cast<double>(more.median), 20, 3);
 }
 
+// F (1 - d) / (1 - F d): next to nothing of the trays' spread shows while little is up, all of it
+// at the end.
+TEST(StillExpected, TheSpreadBetweenTraysShowsBitByBit) {
+  const auto early = expected({{"A", "1", 100, {{30, 0, 0}, {40, 2, 0}}}}).diluted;
+  const auto late = expected(chickweed()).diluted;
+  EXPECT_GT(early, 0);
+  EXPECT_LT(early, 0.15);
+  EXPECT_GT(late, 0.7);
+  EXPECT_LE(late, 1);
+  EXPECT_EQ(expected({{"A", "1", 20, {{5, 12, 0}, {9, 4, 4}}}}).diluted, 1);
+}
+
 TEST(StillExpected, TheSameCountsAlwaysGiveTheSameAnswer) {
   Draw draw(7);
   const auto cross = simulated_cross(draw);

@@ -93,6 +93,11 @@ TEST_F(StillToCome, RefusesFiguresThatCannotBe) {
   nursery.ask([&](store::Reading& reading) {
     EXPECT_FALSE(coming(reading, day("2026-01-01"), {1, {30}}));
     EXPECT_FALSE(coming(reading, day("2026-01-01"), {0.8, {0}}));
+    auto registers = reading.registers();
+    EXPECT_EQ(done_habits(registers).done_below, 0.05);
+    registers.figures = {{book::figure::done_below, 0.2}, {book::figure::bench_price, 4.5}};
+    EXPECT_EQ(done_habits(registers).done_below, 0.2);
+    EXPECT_EQ(done_habits(registers).cents_a_square_metre_month, 450);
     EXPECT_FALSE(trays_done(reading, day("2026-01-01"), {0, {}, 0.8}));
     EXPECT_FALSE(trays_done(reading, day("2026-01-01"), {0.05, -1, 0.8}));
     return true;

@@ -140,8 +140,19 @@ TEST(Why, ReadsTheConditionsOfABook) {
   EXPECT_EQ(all[0].value(Condition::pollen_age)->number, 31); // 2024-05-01 to 2024-06-01
   EXPECT_NEAR(all[0].value(Condition::after_ripening)->number, 91 / 30.4375, 1e-9);
   EXPECT_EQ(all[0].value(Condition::temperature)->number, 26.5);
-  EXPECT_FALSE(all[0].value(Condition::medium)); // sown without a mix here
+  EXPECT_FALSE(all[0].value(Condition::pollen_test)); // nobody tested it
+  EXPECT_FALSE(all[0].value(Condition::medium));      // sown without a mix here
   EXPECT_EQ(all[0].germinated, 15);
+  book::Entry test;
+  test.verb = book::Verb::test_pollen;
+  test.date = day("2024-05-20");
+  test.detail = book::PollenNote{book::PollenLotId{1}, {}, 100, 62, ""};
+  nursery.enter(test);
+  test.date = day("2024-07-01"); // after the pass: says nothing of what was used
+  test.detail = book::PollenNote{book::PollenLotId{1}, {}, 100, 10, ""};
+  nursery.enter(test);
+  ASSERT_TRUE(read()[0].value(Condition::pollen_test));
+  EXPECT_EQ(read()[0].value(Condition::pollen_test)->number, 62);
   wanted.by_day = 40;
   EXPECT_EQ(read()[0].germinated, 5);
   wanted.by_day = 100; // no look so late
