@@ -30,7 +30,7 @@ QString by_when(const QString& what, const std::optional<stats::DayRange>& range
 
 QStringList lines_of(const work::TrayDone& tray, Date today) {
   const auto& coming = tray.tray.coming;
-  QStringList lines{QStringLiteral("Most likely %1 of the %2 seeds that wait still come up.")
+  QStringList lines{QStringLiteral("Of the %2 seeds that wait, %1 still come up (8 times in 10).")
                         .arg(seeds_text(coming.seeds))
                         .arg(coming.waiting)};
   for (const auto& line :

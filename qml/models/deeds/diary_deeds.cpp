@@ -201,8 +201,16 @@ std::span<const Deed> diary_deeds() {
            plan_move_fields,
            nullptr,
            run_plan_move,
-           {caution::lifting}},
-      Deed{"want label", "Label wanted", has_label, only_day_and_note, nullptr, run_want_label, {}},
+           {caution::lifting},
+           is_plant},
+      Deed{"want label",
+           "Label wanted",
+           has_label,
+           only_day_and_note,
+           nullptr,
+           run_want_label,
+           {},
+           has_label},
       Deed{"later", "Put off or strike", is_due, later_fields, nullptr, run_later, {}}};
   return deeds;
 }
