@@ -19,6 +19,7 @@ Result<std::vector<exchange::FileCount>> invent(const std::filesystem::path& pas
   const auto began = season.registers.title.made_on;
   for (auto& entry : season.entries)
     entry.entered = std::max(entry.date, began).iso() + "T17:00:00Z";
+  season.links = exchange::chain_of(season);
   return exchange::write_season(season, folder, existing);
 }
 

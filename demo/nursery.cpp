@@ -202,7 +202,24 @@ void put_plants(store::Writing& writing, Nursery& nursery) {
     plant.acquired = day(plan.acquired);
     plant.place = place;
     plant.papers = papers_of(plan, ++number);
+    if (plan.origin == std::string("own seed"))
+      plant.seed_parent_said = plant.pollen_parent_said = "the first pair, long gone";
     nursery.plants[plant.name] = plant.code;
+    must(writing.put(plant));
+  }
+}
+
+/// The twins are of one sowing of the two older plants; of the father nobody is certain.
+void put_parents_of_twins(store::Writing& writing, const Nursery& nursery) {
+  const auto registers = writing.registers();
+  const auto id = [&](const char* name) {
+    return coded(registers.plants, nursery.plants.at(name))->id;
+  };
+  for (const auto* twin : {"Left Twin", "Right Twin"}) {
+    auto plant = registers.plant(id(twin));
+    plant.seed_parent = id("Old Sentinel");
+    plant.pollen_parent = id("Tall Piet");
+    plant.parents_certainty = Certainty::likely;
     must(writing.put(plant));
   }
 }
@@ -214,7 +231,7 @@ Date day(std::string_view iso) {
 }
 
 book::Title invented_title() {
-  return {"Amberfold Nursery (invented)", 37, true, day("2024-01-05")};
+  return {"Amberfold Nursery (invented)", 37, true, day("2024-01-05"), Hemisphere::northern};
 }
 
 Nursery found_nursery(store::Book& book) {
@@ -225,6 +242,7 @@ Nursery found_nursery(store::Book& book) {
     put_pots_and_mixes(writing);
     put_routes(writing);
     put_plants(writing, nursery);
+    put_parents_of_twins(writing, nursery);
     return {};
   }));
   return nursery;

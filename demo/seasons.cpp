@@ -2,8 +2,10 @@
 #include "demo/seasons.h"
 
 #include "core/work/clean.h"
+#include "core/work/cone_course.h"
 #include "core/work/harvest.h"
 #include "core/work/keep.h"
+#include "core/work/pollen.h"
 #include "core/work/pollinate.h"
 #include "core/work/sort.h"
 #include "demo/trays.h"
@@ -93,22 +95,26 @@ class Seasons {
   }
 
  private:
-  /// Pollen of each male once a season, collected two days before it is first used.
+  /// Pollen of each male once a season, collected two days before it is first used and on that day.
   Code pollen_of(const std::string& male, Date on) {
     const auto season = std::pair(male, on.year());
     if (const auto found = pollen_.find(season); found != pollen_.end())
       return found->second;
-    const auto code = must(book_.write([&](store::Writing& writing) -> Result<Code> {
-      const auto registers = writing.registers();
-      book::PollenLot lot;
-      lot.code = must(writing.next_code(Kind::pollen));
-      lot.plant = book::coded(registers.plants, nursery_.plants.at(male))->id;
-      lot.collected = on.plus_days(-2);
-      lot.millilitres = 12;
-      lot.store = "refrigerator, dry, in a jar with silica gel";
-      must(writing.put(lot));
-      return lot.code;
-    }));
+    const auto& plant = nursery_.plants.at(male);
+    const auto noted = [&](int days) { return work::Noted{on.plus_days(days), "Ines Marlow", ""}; };
+    must(work::watch_male_cone(book_, {plant, book::MaleCone::shedding, noted(-3)}));
+    must(work::watch_male_cone(book_, {plant, book::MaleCone::removed, noted(-3)}));
+    const auto code =
+        must(work::collect_pollen(
+                 book_, {plant, 12, "refrigerator, dry, in a jar with silica gel", noted(-2)}))
+            .made.front();
+    must(work::collect_pollen(book_, {code, 8, "", noted(0)}));
+    const auto germinated = 55 + 7 * static_cast<std::int64_t>(pollen_.size()) % 30;
+    must(work::test_pollen(book_,
+                           {code, 100, germinated, "10 % sugar, 48 hours at 25 °C", noted(0)}));
+    diary_.plan(on.plus_days(2), [this, plant](Date then) {
+      must(work::watch_male_cone(book_, {plant, book::MaleCone::spent, {then, "Ines Marlow", ""}}));
+    });
     pollen_.emplace(season, code);
     return code;
   }
@@ -134,6 +140,14 @@ class Seasons {
         must(work::pollinate(book_,
                              {cone, method, pollen_for(plan, then), {then, "Tobias Renn", ""}}));
       });
+    // Between half a seed and one and a half a scale; a cone that still stands was counted too.
+    const auto fertile =
+        plan.seeds > 0 ? plan.seeds * (5 + static_cast<int>(stream / 1000 % 4)) / 9 + 4 : 150;
+    must(work::check_scales(book_, {cone, book::Scales::loose, fertile, {on, "Ines Marlow", ""}}));
+    diary_.plan(on.plus_days(8), [this, cone](Date then) {
+      must(work::check_scales(
+          book_, {cone, book::Scales::closed, std::nullopt, {then, "Tobias Renn", ""}}));
+    });
     if (plan.seeds > 0)
       diary_.plan(day(plan.harvested),
                   [this, plan, cone, stream](Date then) { harvest(plan, cone, stream, then); });

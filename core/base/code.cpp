@@ -106,6 +106,13 @@ int Code::series() const {
   return static_cast<int>(rest);
 }
 
+std::int64_t Code::number_in_series() const {
+  auto power = std::int64_t{1};
+  while (running_ / power > 99)
+    power *= 10;
+  return running_ % power;
+}
+
 std::string Code::text() const {
   const auto body = fmt::format("{}{}", static_cast<char>(kind_), running_);
   return body + check_character(body).value_or('?');

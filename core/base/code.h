@@ -52,7 +52,9 @@ class Code {
   [[nodiscard]] int series() const;
   [[nodiscard]] std::int64_t running() const {
     return running_;
-  }                                       ///< series and number in one: 1742
+  } ///< series and number in one: 1742
+  /// The running number without the two digits of the series: 42.
+  [[nodiscard]] std::int64_t number_in_series() const;
   [[nodiscard]] std::string text() const; ///< "T1742Q"
 
   auto operator<=>(const Code&) const = default;

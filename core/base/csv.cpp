@@ -174,6 +174,32 @@ bool is_utf8(std::string_view text) {
   return !first_bad_byte(text);
 }
 
+std::optional<std::string> other_separator(const CsvTable& table) {
+  if (table.columns.size() != 1)
+    return std::nullopt;
+  if (table.columns.front().find(';') != std::string::npos)
+    return "semicolons";
+  if (table.columns.front().find('\t') != std::string::npos)
+    return "tabs";
+  return std::nullopt;
+}
+
+namespace {
+
+/// Most rows of another length come from a file with other separators, or from decimals with a
+/// comma.
+std::string remedy_for_row(const CsvTable& table, std::size_t fields) {
+  if (const auto other = other_separator(table))
+    return fmt::format("Columns seem to be separated by {}. Save the file with commas between "
+                       "columns and decimals with a point, such as 7.5.",
+                       *other);
+  if (fields > table.columns.size())
+    return "Check commas and quotes in this row; write decimals with a point, such as 7.5.";
+  return "Check commas and quotes in this row.";
+}
+
+} // namespace
+
 Result<CsvTable> read_csv(std::string_view text, std::string file) {
   constexpr std::string_view mark = "\xEF\xBB\xBF";
   if (text.starts_with(mark))
@@ -207,7 +233,7 @@ Result<CsvTable> read_csv(std::string_view text, std::string file) {
     if (row.fields.size() != table.columns.size())
       return refuse(fault(fmt::format("the row has {} fields, the header {}", row.fields.size(),
                                       table.columns.size()),
-                          "Check commas and quotes in this row.")
+                          remedy_for_row(table, row.fields.size()))
                         .at({table.file, row.line, {}}));
   return table;
 }

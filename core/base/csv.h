@@ -39,6 +39,10 @@ Result<CsvTable> read_csv(std::string_view text, std::string file);
 /// The same from a file. Also fails when the file cannot be read or is larger than 512 MB.
 Result<CsvTable> read_csv_file(const std::filesystem::path& path);
 
+/// "semicolons" or "tabs", where the header is one column that holds some: the file was meant to
+/// have several.
+std::optional<std::string> other_separator(const CsvTable& table);
+
 /// A field as written: quoted when it holds a comma, quote, line break or blank at its ends.
 std::string csv_field(std::string_view value);
 

@@ -6,6 +6,7 @@
 #include "core/base/count.h"
 #include "core/base/date.h"
 #include "core/book/account.h"
+#include "core/book/diary.h"
 #include "core/book/lot.h"
 #include "core/book/sourced.h"
 
@@ -34,6 +35,17 @@ enum class Verb {
   sell,
   plant_out,
   recount,
+  check_scales,
+  watch_male_cone,
+  collect_pollen,
+  test_pollen,
+  discard_pollen,
+  plan_move, ///< of a parent plant
+  correct,   ///< a plant's register row
+  put_off,
+  dismiss,
+  want_label,
+  print_label,
   reverse,
 };
 
@@ -58,6 +70,11 @@ struct Pollination {
   PollinationMethod method = PollinationMethod::dry;
   std::vector<PollenUsed> pollen; ///< at least one
 };
+/// Small seed counted by weight: the count of the entry follows from these.
+struct Weighing {
+  std::vector<double> hundreds; ///< grams of 100 seeds each
+  double grams = 0;             ///< of all the seed
+};
 struct Cleaning {
   int soak_days = 0;
 };
@@ -76,7 +93,8 @@ struct Sale {
   std::optional<std::int64_t> cents; ///< for all of it, whole cents
 };
 
-using Detail = std::variant<std::monostate, Pollination, Cleaning, Sorting, Keeping, Sale>;
+using Detail = std::variant<std::monostate, Pollination, Weighing, Cleaning, Sorting, Keeping, Sale,
+                            ConeLook, PlantNote, PollenNote, Correction, DueAnswer>;
 
 struct Entry {
   EntryId id;
@@ -96,7 +114,7 @@ struct Entry {
 template <>
 struct Words<Verb> {
   static constexpr std::string_view what = "verb";
-  static constexpr std::array<std::pair<Verb, std::string_view>, 18> all{
+  static constexpr std::array<std::pair<Verb, std::string_view>, 29> all{
       {{Verb::pollinate, "pollinate"},
        {Verb::harvest, "harvest"},
        {Verb::buy_in, "buy in"},
@@ -114,6 +132,17 @@ struct Words<Verb> {
        {Verb::sell, "sell"},
        {Verb::plant_out, "plant out"},
        {Verb::recount, "recount"},
+       {Verb::check_scales, "check scales"},
+       {Verb::watch_male_cone, "watch male cone"},
+       {Verb::collect_pollen, "collect pollen"},
+       {Verb::test_pollen, "test pollen"},
+       {Verb::discard_pollen, "discard pollen"},
+       {Verb::plan_move, "plan move"},
+       {Verb::correct, "correct"},
+       {Verb::put_off, "put off"},
+       {Verb::dismiss, "dismiss"},
+       {Verb::want_label, "want label"},
+       {Verb::print_label, "print label"},
        {Verb::reverse, "reverse"}}};
 };
 template <>

@@ -20,6 +20,7 @@ struct Id {
 using TaxonId = Id<struct TaxonTag>;
 using PlantId = Id<struct PlantTag>;
 using PollenLotId = Id<struct PollenLotTag>;
+using PollenStoreId = Id<struct PollenStoreTag>;
 using ConeId = Id<struct ConeTag>;
 using PurchaseId = Id<struct PurchaseTag>;
 using PlaceId = Id<struct PlaceTag>;

@@ -4,6 +4,7 @@
 // hundred of these, so they are read together and looked up in memory.
 
 #include "core/book/cone.h"
+#include "core/book/figure.h"
 #include "core/book/mix.h"
 #include "core/book/place.h"
 #include "core/book/plant.h"
@@ -56,6 +57,8 @@ struct Registers {
   std::vector<PollenLot> pollen_lots;
   std::vector<Cone> cones;
   std::vector<Purchase> purchases;
+  std::vector<Figure> figures; ///< by name
+  std::vector<PollenStore> pollen_stores;
 
   [[nodiscard]] const Taxon& taxon(TaxonId id) const { return row_of(taxa, id); }
   [[nodiscard]] const Place& place(PlaceId id) const { return row_of(places, id); }

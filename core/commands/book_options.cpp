@@ -21,13 +21,20 @@ void NotedOptions::add_to(CLI::App& command) {
   command.add_option("--note", note, "What is worth remembering");
 }
 
-Result<Date> date_or_today(const std::string& given, std::string_view option) {
+Result<std::optional<Date>> some_date(const std::string& given, std::string_view option) {
   if (given.empty())
-    return Date::today();
+    return std::nullopt;
   auto date = Date::parse(given);
   if (!date)
     return refuse(date.error().at({"", 0, std::string(option)}));
-  return date;
+  return *date;
+}
+
+Result<Date> date_or_today(const std::string& given, std::string_view option) {
+  auto date = some_date(given, option);
+  if (!date)
+    return refuse(date.error());
+  return date->value_or(Date::today());
 }
 
 Result<work::Noted> NotedOptions::noted() const {

@@ -30,6 +30,9 @@ struct NotedOptions {
 /// A date given as an option; today when empty.
 Result<Date> date_or_today(const std::string& given, std::string_view option);
 
+/// A date given as an option; nothing when empty.
+Result<std::optional<Date>> some_date(const std::string& given, std::string_view option);
+
 /// A code as typed, which something in the book must have.
 Result<Code> code_given(store::Book& book, const std::string& typed);
 Result<std::optional<Code>> code_given(store::Book& book, const std::optional<std::string>& typed);

@@ -22,6 +22,8 @@ Answer answer(const store::Proof& proof, const std::string& path) {
                 {"movements", proof.movements},
                 {"accounts", proof.accounts},
                 {"reversals", proof.reversals},
+                {"links", proof.links},
+                {"last_link", proof.last_link.empty() ? Json() : Json(proof.last_link)},
                 {"seeds_in", proof.seeds_in},
                 {"on_hand", proof.on_hand},
                 {"ended", proof.ended},
@@ -32,11 +34,13 @@ Answer answer(const store::Proof& proof, const std::string& path) {
         "{}: proven\n"
         "  the file is whole, with all its guards\n"
         "  {} movements in {} entries balance, {} of the entries reversals that mirror\n"
+        "  {} links of the chain hold{}\n"
         "  {} accounts, none below zero on any day\n"
         "  {} seeds and plants in = {} on hand + {} ended ({} unexplained)\n"
         "  {} lots lead back to {} cones and purchases\n",
-        path, proof.movements, proof.entries, proof.reversals, proof.accounts, proof.seeds_in,
-        proof.on_hand, proof.ended, proof.unexplained, proof.lots, proof.origins);
+        path, proof.movements, proof.entries, proof.reversals, proof.links,
+        proof.last_link.empty() ? "" : ", the last is " + proof.last_link, proof.accounts,
+        proof.seeds_in, proof.on_hand, proof.ended, proof.unexplained, proof.lots, proof.origins);
     return given;
   }
   given.table = fmt::format("{}: {} faults\n", path, proof.faults.size());
@@ -50,15 +54,19 @@ Answer answer(const store::Proof& proof, const std::string& path) {
 
 void add_check(CommandLine& line) {
   auto option = std::make_shared<BookOption>();
-  auto& command =
-      line.add("check", "Prove a book: every seed accounted for", [option]() -> Result<Answer> {
+  auto printed = std::make_shared<std::string>();
+  auto& command = line.add(
+      "check", "Prove a book: every seed accounted for", [option, printed]() -> Result<Answer> {
         auto book = option->open(store::Access::read);
         if (!book)
           return refuse(book.error());
-        return store::prove(*book).map(
-            [&](const store::Proof& proof) { return answer(proof, option->path); });
+        return store::prove(*book, *printed).map([&](const store::Proof& proof) {
+          return answer(proof, option->path);
+        });
       });
   option->add_to(command);
+  command.add_option("--link", *printed,
+                     "A link printed on papers of this book; proves that it is in the chain still");
 }
 
 } // namespace coneline::commands

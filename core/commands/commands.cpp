@@ -8,8 +8,18 @@ namespace coneline::commands {
 void add_core_commands(CommandLine& line) {
   add_check(line);
   add_forecast(line);
+  add_coverage(line);
+  add_figures(line);
+  add_coming(line);
+  add_crosses(line);
+  add_diary_looks(line);
+  add_diary_verbs(line);
+  add_due(line);
   add_germination(line);
   add_growing_verbs(line);
+  add_imperfect_test(line);
+  add_learning(line);
+  add_leaves(line);
   add_looks(line);
   add_mix(line);
   add_needs(line);
@@ -23,6 +33,10 @@ void add_core_commands(CommandLine& line) {
   add_sowing(line);
   add_space(line);
   add_target(line);
+  add_table(line);
+  add_temperature(line);
+  add_trays(line);
+  add_why(line);
 }
 
 } // namespace coneline::commands

@@ -11,8 +11,18 @@ void add_core_commands(CommandLine& line);
 
 void add_check(CommandLine& line);
 void add_forecast(CommandLine& line);
+void add_coverage(CommandLine& line);
+void add_figures(CommandLine& line);
+void add_coming(CommandLine& line);
+void add_crosses(CommandLine& line);
+void add_diary_looks(CommandLine& line);
+void add_diary_verbs(CommandLine& line);
+void add_due(CommandLine& line);
 void add_germination(CommandLine& line);
 void add_growing_verbs(CommandLine& line);
+void add_imperfect_test(CommandLine& line);
+void add_learning(CommandLine& line);
+void add_leaves(CommandLine& line);
 void add_looks(CommandLine& line);
 void add_mix(CommandLine& line);
 void add_needs(CommandLine& line);
@@ -26,5 +36,9 @@ void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);
 void add_target(CommandLine& line);
+void add_table(CommandLine& line);
+void add_temperature(CommandLine& line);
+void add_trays(CommandLine& line);
+void add_why(CommandLine& line);
 
 } // namespace coneline::commands

@@ -89,6 +89,10 @@ Json json_of(const stats::GroupFigures& figures) {
   json["stepwise"] = json_of(figures.stepwise);
   const auto& more = figures.still_expected;
   json["still_expected"] = {{"median", more.median}, {"low", more.low}, {"high", more.high}};
+  json["share_in_end"] = {
+      {"median", json_of(more.share)},
+      {"low", more.share_range ? Json(more.share_range->low) : Json(nullptr)},
+      {"high", more.share_range ? Json(more.share_range->high) : Json(nullptr)}};
   return json;
 }
 
@@ -130,7 +134,7 @@ std::string count_range(const stats::StillExpected& more) {
 
 std::string curve_text(const std::optional<stats::CurveFit>& fit) {
   if (!fit)
-    return "no curve: nothing germinated, or all between the same two inspections";
+    return "no curve";
   const auto& curve = fit->curve;
   return fmt::format("{}: {} % germinable, half of them by day {:.1f}, nine tenths by day {:.1f}",
                      stats::family_word(curve.family), per_cent(curve.germinable),
@@ -141,17 +145,17 @@ std::string counts_table(std::span<const stats::Tray> trays,
                          const stats::GerminationFigures& figures, double confidence) {
   const auto range = fmt::format("{:g} % range", 100 * confidence);
   Table table({"group / tray", "sown", "up", "% up, " + range, "% up", "still to come, " + range,
-               "middle", "mean days", "T50 days"});
+               "middle", "% in the end, " + range, "mean days", "T50 days"});
   for (const auto& group : figures.groups) {
     table.row({group.group.name, std::to_string(group.sown), std::to_string(group.germinated),
                range_text(group.final.range), share_text(group.final.share),
-               count_range(group.still_expected), std::to_string(group.still_expected.median), "",
-               ""});
+               count_range(group.still_expected), std::to_string(group.still_expected.median),
+               range_text(group.still_expected.share_range), "", ""});
     for (const auto place : group.group.trays) {
       const auto& tray = figures.trays[place];
       table.row({"  " + trays[place].tray, std::to_string(trays[place].sown),
                  std::to_string(trays[place].germinated()), range_text(tray.final.range),
-                 share_text(tray.final.share), "", "", shown(tray.measures.mean_time, 1),
+                 share_text(tray.final.share), "", "", "", shown(tray.measures.mean_time, 1),
                  shown(tray.measures.t50_farooq, 1)});
     }
   }
@@ -159,10 +163,11 @@ std::string counts_table(std::span<const stats::Tray> trays,
 }
 
 std::string curves_table(const stats::GerminationFigures& figures) {
-  Table table({"group", "curve over time", "spread between trays (rho)"});
+  Table table({"group", "curve over time", "spread between trays (rho)", ""});
   for (const auto& group : figures.groups)
     table.row({group.group.name, curve_text(group.curve),
-               group.spread ? shown(group.spread->rho, 3) : std::string("one tray")});
+               group.spread ? shown(group.spread->rho, 3) : std::string("one tray"),
+               fmt::format("{}", fmt::join(group.told, "; "))});
   return table.text();
 }
 

@@ -2,6 +2,7 @@
 #include "core/commands/germination_csv.h"
 
 #include "core/base/count.h"
+#include "core/base/date.h"
 #include "core/base/number.h"
 
 #include <fmt/format.h>
@@ -64,6 +65,13 @@ class Reader {
   }
 
   bool has_columns() {
+    if (const auto other = other_separator(table_)) {
+      add(1, {},
+          fault(fmt::format("the columns seem to be separated by {}", *other),
+                "Save the file with commas between columns and decimals with a point, such as "
+                "7.5."));
+      return false;
+    }
     for (const auto* name : {"group", "tray", "sown", "day", "germinated"})
       if (!table_.column(name))
         add(1, name,
@@ -96,10 +104,16 @@ class Reader {
   }
 
   double day_in(const CsvRow& row) {
-    const auto day = parse_real(field(row, "day"));
-    if (!day)
+    const auto& text = field(row, "day");
+    const auto day = parse_real(text);
+    if (day)
+      return *day;
+    if (Date::parse(text))
+      add(row.line, "day",
+          fault(fmt::format("{} is a date", text), "Write the days since sowing, such as 21."));
+    else
       add(row.line, "day", day.error());
-    return day.value_or(0);
+    return 0;
   }
 
   std::optional<Counted> counted_in(const CsvRow& row) {

@@ -107,10 +107,15 @@ struct LeaveOptions {
   std::int64_t count = 0;
   std::string buyer;
   std::optional<std::int64_t> cents;
+  bool sure = false;
 
   void define(CLI::App& command) {
     command.add_option("lot", lot, "The lot")->required();
     command.add_option("--count", count, "How many")->required();
+    if constexpr (Way == work::WayOut::discarded)
+      command.add_flag("--sure", sure,
+                       "Floaters may go though none was cut open and the float test is not known "
+                       "to hold");
     command.add_option("--state", state,
                        "Which, where the lot holds several: sown, root, leaf, 'judged empty' …");
     if constexpr (Way == work::WayOut::sold) {
@@ -124,7 +129,9 @@ struct LeaveOptions {
     auto number = Count::of(count);
     if (const auto wrong = first_fault(code, which, number))
       return refuse(*wrong);
-    return work::leave(book, {*code, Way, *which, *number, buyer, cents, std::move(noted)});
+    return work::leave(book,
+                       {*code, Way, *which, *number, buyer, cents, std::move(noted),
+                        sure ? work::Floaters::grower_is_sure : work::Floaters::ask_for_opened});
   }
 };
 

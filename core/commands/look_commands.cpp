@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Looking without writing: line (what is on hand), show (one lot and its line back), due.
+// Looking without writing: line (what is on hand), show (one lot and its line back).
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/table.h"
-#include "core/work/due.h"
 #include "core/work/overview.h"
 #include "core/work/tell.h"
 
@@ -128,22 +127,6 @@ Result<Answer> show(store::Reading& reading, const book::Registers& registers, c
                                   code.text(), kind_word(code.kind()))));
 }
 
-Answer due_answer(store::Reading& reading, const book::Registers& registers, Date day) {
-  Answer given;
-  given.json = {{"as_of", day.iso()}, {"due", Json::array()}};
-  Table table({"due", "code", "what"});
-  for (const auto& due : work::due_on(reading, registers, day)) {
-    given.json["due"].push_back({{"code", due.code.text()},
-                                 {"from", due.from.iso()},
-                                 {"to", due.to ? Json(due.to->iso()) : Json()},
-                                 {"told", due.told}});
-    table.row({due.from.iso(), due.code.text(), due.told});
-  }
-  given.table =
-      given.json["due"].empty() ? fmt::format("Nothing is due on {}.\n", day.iso()) : table.text();
-  return given;
-}
-
 } // namespace
 
 void add_looks(CommandLine& line) {
@@ -174,23 +157,6 @@ void add_looks(CommandLine& line) {
                                 });
   shown->book.add_to(show_command);
   show_command.add_option("code", shown->code, "The code on its label")->required();
-
-  struct DueOptions {
-    BookOption book;
-    std::string on;
-  };
-  auto due = std::make_shared<DueOptions>();
-  auto& due_command = line.add("due", "What is due, in walking order", [due]() -> Result<Answer> {
-    auto day = date_or_today(due->on, "--on");
-    if (!day)
-      return refuse(day.error());
-    return ask(due->book,
-               [&](store::Reading& reading, const book::Registers& registers) -> Result<Answer> {
-                 return due_answer(reading, registers, *day);
-               });
-  });
-  due->book.add_to(due_command);
-  due_command.add_option("--on", due->on, "The day; today when left out");
 }
 
 } // namespace coneline::commands

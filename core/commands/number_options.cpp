@@ -37,8 +37,10 @@ CLI::Option* whole_option(CLI::App& command, const std::string& name, std::int64
       ->type_name("NUMBER");
 }
 
-CLI::Option* real_option(CLI::App& command, const std::string& name, double& target,
-                         const std::string& help) {
+namespace {
+template <class Target>
+CLI::Option* add_real(CLI::App& command, const std::string& name, Target& target,
+                      const std::string& help) {
   const auto read = [&target, name](const std::string& text) {
     const auto value = parse_real(text);
     if (!value)
@@ -46,6 +48,17 @@ CLI::Option* real_option(CLI::App& command, const std::string& name, double& tar
     target = *value;
   };
   return command.add_option_function<std::string>(name, read, help)->type_name("NUMBER");
+}
+} // namespace
+
+CLI::Option* real_option(CLI::App& command, const std::string& name, double& target,
+                         const std::string& help) {
+  return add_real(command, name, target, help);
+}
+
+CLI::Option* real_option(CLI::App& command, const std::string& name, std::optional<double>& target,
+                         const std::string& help) {
+  return add_real(command, name, target, help);
 }
 
 CLI::Option* pair_option(CLI::App& command, const std::string& name,

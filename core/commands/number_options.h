@@ -7,6 +7,7 @@
 #include "core/commands/command_line.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -19,6 +20,9 @@ CLI::Option* whole_option(CLI::App& command, const std::string& name, std::int64
 
 /// A number with or without decimals.
 CLI::Option* real_option(CLI::App& command, const std::string& name, double& target,
+                         const std::string& help);
+/// The same, left empty where it is not given.
+CLI::Option* real_option(CLI::App& command, const std::string& name, std::optional<double>& target,
                          const std::string& help);
 
 /// Two whole numbers, as in 10:9.

@@ -71,8 +71,8 @@ Result<void> set_stores(const Asked& asked, std::vector<plan::GoodNeeded>& goods
                           [](Store& store, double litres) { store.room = litres; });
       !set)
     return set;
-  constexpr double longest = 1200;
   return set_each(asked.keeps, "--keeps", goods, [](Store& store, double months) {
+    constexpr double longest = 1200;
     store.keeps = static_cast<int>(std::clamp(months, 1.0, longest));
   });
 }

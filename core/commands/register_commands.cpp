@@ -5,6 +5,7 @@
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/first_fault.h"
+#include "core/commands/parent_options.h"
 
 #include <fmt/format.h>
 
@@ -22,6 +23,7 @@ struct NewOptions {
   std::string path;
   std::string name;
   std::optional<int> series;
+  std::string hemisphere = "not known";
 };
 
 Result<Answer> new_book(const NewOptions& options) {
@@ -29,8 +31,11 @@ Result<Answer> new_book(const NewOptions& options) {
   // meet.
   std::random_device dice;
   const int drawn = std::uniform_int_distribution(first_series, last_series)(dice);
+  auto half = book::read_word<book::Hemisphere>(options.hemisphere);
+  if (!half)
+    return refuse(half.error());
   auto book = store::Book::make(
-      options.path, {options.name, options.series.value_or(drawn), false, Date::today()});
+      options.path, {options.name, options.series.value_or(drawn), false, Date::today(), *half});
   if (!book)
     return refuse(book.error());
   const auto title = book->read([](store::Reading& reading) { return reading.title(); });
@@ -281,8 +286,10 @@ struct PlantOptions {
   std::string acquired;
   std::string place;
   std::vector<std::string> papers;
+  ParentOptions parents;
 
   void define(CLI::App& command) {
+    parents.define(command);
     command.add_option("taxon", taxon, "The taxon's name")->required();
     command.add_option("--name", name, "What you call the plant");
     command.add_option("--sex", sex, "male, female or 'not known'")->capture_default_str();
@@ -306,12 +313,10 @@ struct PlantOptions {
     if (const auto wrong = first_fault(code, gender, sure))
       return refuse(*wrong);
     plant = {{}, *code, name, found->id, *sure, *gender, origin, {}, {}, {}, {}};
-    if (!acquired.empty()) {
-      auto day = Date::parse(acquired);
-      if (!day)
-        return refuse(day.error());
-      plant.acquired = *day;
-    }
+    auto day = some_date(acquired, "--acquired");
+    if (!day)
+      return refuse(day.error());
+    plant.acquired = *day;
     if (!place.empty()) {
       const auto* at = book::named(registers.places, place);
       if (at == nullptr)
@@ -326,6 +331,8 @@ struct PlantOptions {
                               {},
                               {}});
     }
+    if (auto known = parents.write_to(plant, registers); !known)
+      return refuse(known.error());
     return writing.put(plant).map([&](auto) { return code->text(); });
   }
 };
@@ -363,6 +370,43 @@ struct PollenOptions {
     }
     return writing.put(book::PollenLot{{}, *code, male->id, *day, millilitres, store, {}})
         .map([&](auto) { return code->text(); });
+  }
+};
+
+struct PollenStoreOptions {
+  std::string name;
+  std::string years;
+  std::string source;
+
+  void define(CLI::App& command) {
+    command.add_option("name", name, "What a pollen lot's store begins with: 'refrigerator'")
+        ->required();
+    command.add_option("--years", years, "How long it lasts, such as 2-3; unknown when left out");
+    command.add_option("--source", source, "Where that comes from")->required();
+  }
+  Result<std::string> run(store::Writing& writing) const {
+    auto range = range_given(years);
+    if (!range)
+      return refuse(range.error());
+    return writing.put(book::PollenStore{{}, name, {*range, source}}).map([&](auto) {
+      return name;
+    });
+  }
+};
+
+struct HemisphereOptions {
+  std::string hemisphere;
+
+  void define(CLI::App& command) {
+    command.add_option("hemisphere", hemisphere, "northern or southern")->required();
+  }
+  Result<std::string> run(store::Writing& writing) const {
+    auto half = book::read_word<book::Hemisphere>(hemisphere);
+    if (!half)
+      return refuse(half.error());
+    auto title = writing.title();
+    title.hemisphere = *half;
+    return writing.put(title).map([&] { return hemisphere; });
   }
 };
 
@@ -428,6 +472,8 @@ void add_registers(CommandLine& line) {
   command.add_option("--name", options->name, "The nursery's name")->required();
   command.add_option("--series", options->series,
                      "The first two digits of every code, 10 to 99; drawn when left out");
+  command.add_option("--hemisphere", options->hemisphere,
+                     "northern or southern: when winter is, for plants in the ground");
 
   add_register<TaxonOptions>(line, "taxon", "A taxon and what is held to be true of it");
   add_register<PlaceOptions>(line, "place", "A house, bench or bay");
@@ -436,6 +482,9 @@ void add_registers(CommandLine& line) {
   add_register<RouteOptions>(line, "route", "The steps a taxon goes through");
   add_register<PlantOptions>(line, "plant", "A parent plant");
   add_register<PollenOptions>(line, "pollen", "A pollen lot");
+  add_register<PollenStoreOptions>(line, "pollen-store",
+                                   "A way of keeping pollen and how long it lasts there");
+  add_register<HemisphereOptions>(line, "hemisphere", "Where the nursery is: when winter is");
   add_register<ConeOptions>(line, "cone", "A female cone");
 }
 

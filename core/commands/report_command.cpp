@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // report germination: germination per cross, on the terminal or as a file.
-#include "core/commands/book_options.h"
 #include "core/commands/commands.h"
+#include "core/commands/report_options.h"
 #include "core/commands/table.h"
-#include "core/report/germination_report.h"
+#include "core/report/germination_rows.h"
+#include "core/report/report_file.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -14,12 +15,10 @@ namespace coneline::commands {
 
 namespace {
 
-struct Asked {
-  BookOption book;
-  std::string as_of;
+struct Options {
+  ReportOptions report;
   std::string format; ///< empty: by the file's name, else a table
   std::string out;
-  double confidence = 0.95;
 };
 
 std::string range_text(const stats::FinalShare& share) {
@@ -32,8 +31,9 @@ std::string share_text(const stats::FinalShare& share) {
 }
 
 std::vector<std::string> row_of(const report::CrossReport& cross) {
-  const auto& more = cross.figures.still_expected;
+  const auto more = cross.expected();
   return {cross.name,
+          cross.alike,
           std::to_string(cross.figures.sown),
           std::to_string(cross.figures.germinated),
           range_text(cross.figures.final),
@@ -49,6 +49,7 @@ std::vector<std::string> row_of(const report::CrossReport& cross) {
 
 std::vector<std::string> row_of(const report::TrayReport& tray) {
   return {"  " + tray.seen.lot.code.text(),
+          "",
           std::to_string(tray.seen.sown),
           std::to_string(tray.germinated),
           range_text(tray.figures.final),
@@ -63,81 +64,99 @@ std::vector<std::string> row_of(const report::TrayReport& tray) {
 }
 
 std::string table_of(const report::GerminationReport& report) {
-  std::string text =
-      fmt::format("Germination per cross, {}, as of {}{}\n", report.title.name, report.as_of.iso(),
-                  report.title.invented ? " (invented data)" : "");
+  std::string text = fmt::format("Germination per {}, {}, as of {}{}\n", report::by_word(report.by),
+                                 report.title.name, report.as_of.iso(),
+                                 report.title.invented ? " (invented data)" : "");
   if (report.crosses.empty())
     return text + "No tray had been sown by then.\n";
-  Table table({"cross / tray", "sown", "up",
+  const auto unit = report.degree_days ? "degree-days" : "days";
+  Table table({"cross / tray", "alike", "sown", "up",
                fmt::format("{:g} % range, %", 100 * report.confidence), "% up", "still to come",
-               "mean days", "T50 days", "leaves", "% in leaf", "root to leaf, days", "state"});
-  for (const auto& cross : report.crosses) {
+               fmt::format("mean {}", unit), fmt::format("T50 {}", unit), "leaves", "% in leaf",
+               "root to leaf, days", "state"});
+  for (const auto place : report.ranking) {
+    const auto& cross = report.crosses[place];
     table.row(row_of(cross));
     for (const auto& tray : cross.trays)
       table.row(row_of(tray));
   }
   text += table.text();
+  if (report.crosses.size() > 1)
+    text += fmt::format("{}\n", report::alike_method_told());
+  for (const auto& sentence : report::alike_told(report))
+    text += sentence + "\n";
+  if (report.degree_days)
+    text += report::lacking_told(report) + "\n";
   for (const auto& tray : report.left_out)
     text += fmt::format("Left out: {}: {}\n", tray.code.text(), tray.why);
   return text;
 }
 
-std::string format_of(const Asked& asked) {
-  if (!asked.format.empty())
-    return asked.format;
-  const auto ending = std::filesystem::path(asked.out).extension().string();
-  if (ending == ".csv" || ending == ".json" || ending == ".html")
+std::string format_of(const Options& options) {
+  if (!options.format.empty())
+    return options.format;
+  const auto ending = std::filesystem::path(options.out).extension().string();
+  if (ending == ".csv" || ending == ".json" || ending == ".html" || ending == ".xlsx")
     return ending.substr(1);
   return "table";
 }
 
-std::string written_as(const report::GerminationReport& report, const std::string& format) {
-  if (format == "csv")
-    return report::germination_csv(report);
-  if (format == "json")
-    return report::germination_json(report).dump(2) + "\n";
-  if (format == "html")
-    return report::germination_html(report);
-  return table_of(report);
+Answer dictionary() {
+  Answer answer;
+  Table table({"column", "type", "unit", "meaning"});
+  answer.json = Json::array();
+  for (const auto& column : report::columns()) {
+    table.row({std::string(column.name), std::string(column.type), std::string(column.unit),
+               std::string(column.meaning)});
+    answer.json.push_back({{"column", column.name},
+                           {"type", column.type},
+                           {"unit", column.unit},
+                           {"meaning", column.meaning}});
+  }
+  answer.table = table.text();
+  return answer;
 }
 
-Result<Answer> germination(const Asked& asked) {
-  const auto as_of = date_or_today(asked.as_of, "--as-of");
-  if (!as_of)
-    return refuse(as_of.error());
-  auto book = asked.book.open(store::Access::read);
-  if (!book)
-    return refuse(book.error());
-  const auto report = book->read([&](store::Reading& reading) {
-    return report::germination_report(reading, *as_of, asked.confidence);
-  });
+Result<Answer> germination(const Options& options) {
+  const auto format = format_of(options);
+  if (format == "xlsx" && options.out.empty())
+    return refuse(usage_fault("a spreadsheet cannot be shown here", "Name its file with --out."));
+  const auto report = options.report.report();
   if (!report)
     return refuse(report.error());
-  const auto format = format_of(asked);
-  const auto text = written_as(*report, format);
-  if (asked.out.empty())
-    return Answer{report::germination_json(*report), text};
-  return report::write_whole(asked.out, text).map([&] {
-    return Answer{{{"file", asked.out}, {"format", format}},
-                  fmt::format("{} crosses written to {}\n", report->crosses.size(), asked.out)};
+  if (options.out.empty()) {
+    const auto text = format == "table" ? Result<std::string>(table_of(*report))
+                                        : report::germination_as(*report, format);
+    return text.map([&](const std::string& shown) {
+      return Answer{report::germination_json(*report), shown};
+    });
+  }
+  const auto written = format == "table" ? report::write_whole(options.out, table_of(*report))
+                                         : report::write_germination(*report, format, options.out);
+  return written.map([&] {
+    return Answer{{{"file", options.out}, {"format", format}, {"as_of", report->as_of.iso()}},
+                  fmt::format("{} crosses as of {} written to {}\n", report->crosses.size(),
+                              report->as_of.iso(), options.out)};
   });
 }
 
 } // namespace
 
 void add_report(CommandLine& line) {
-  auto asked = std::make_shared<Asked>();
-  auto& command = line.add("report", "germination", "Germination per cross, with its range",
-                           [asked] { return germination(*asked); });
-  asked->book.add_to(command);
-  command.add_option("--as-of", asked->as_of, "As it was known on that day; today when left out");
+  auto options = std::make_shared<Options>();
+  auto& command = line.add("report", "germination", "Germination per cross or season, with ranges",
+                           [options] { return germination(*options); });
+  options->report.add_to(command);
   command
-      .add_option("--format", asked->format,
-                  "table, csv, json or html; by the ending of --out when left out")
-      ->check(CLI::IsMember({"table", "csv", "json", "html"}));
-  command.add_option("--out", asked->out, "The file to write, whole or not at all");
-  command.add_option("--confidence", asked->confidence, "Confidence of every range")
-      ->capture_default_str();
+      .add_option(
+          "--format", options->format,
+          "table, csv, json, html, xlsx, or counts as 'coneline germination' reads them; by "
+          "the ending of --out when left out")
+      ->check(CLI::IsMember({"table", "csv", "json", "html", "xlsx", "counts"}));
+  command.add_option("--out", options->out, "The file to write, whole or not at all");
+  line.add("report", "dictionary",
+           "What the columns of the report's CSV and spreadsheet hold; needs no book",
+           []() -> Result<Answer> { return dictionary(); });
 }
 
 } // namespace coneline::commands

@@ -8,6 +8,7 @@
 #include "core/work/harvest.h"
 #include "core/work/keep.h"
 #include "core/work/pollinate.h"
+#include "core/work/recheck.h"
 #include "core/work/sort.h"
 #include "core/work/sow.h"
 
@@ -66,17 +67,29 @@ struct PollinateOptions {
 struct HarvestOptions {
   std::string cone;
   std::int64_t seeds = 0;
+  std::vector<double> hundreds;
+  std::optional<double> grams;
 
   void define(CLI::App& command) {
     command.add_option("cone", cone, "The ripe cone")->required();
-    command.add_option("--seeds", seeds, "Seeds counted")->required();
+    auto* counted = command.add_option("--seeds", seeds, "Seeds counted");
+    auto* weighed =
+        command
+            .add_option("--hundreds", hundreds,
+                        "Grams of 100 seeds each, eight weighings, as 15.0,15.4,…: count by weight")
+            ->delimiter(',')
+            ->excludes(counted);
+    command.add_option("--grams", grams, "Grams of all the seed")->needs(weighed);
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, cone);
     auto count = Count::of(seeds);
     if (const auto wrong = first_fault(code, count))
       return refuse(*wrong);
-    return work::harvest(book, {*code, *count, std::move(noted)});
+    work::Harvest wanted{*code, *count, std::move(noted), std::nullopt};
+    if (!hundreds.empty())
+      wanted.weighed = book::Weighing{hundreds, grams.value_or(0)};
+    return work::harvest(book, wanted);
   }
 };
 
@@ -194,18 +207,52 @@ struct StoreOptions {
     command.add_option("--place", place, "Where it is kept");
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
-    const auto date = [](const std::string& text) -> Result<std::optional<Date>> {
-      if (text.empty())
-        return std::nullopt;
-      return Date::parse(text).map([](Date day) { return std::optional(day); });
-    };
     auto code = code_given(book, batch);
-    auto ready_from = date(from);
-    auto ready_to = date(to);
+    auto ready_from = some_date(from, "--ready-from");
+    auto ready_to = some_date(to, "--ready-to");
     auto at = code_given(book, place);
     if (const auto wrong = first_fault(code, ready_from, ready_to, at))
       return refuse(*wrong);
     return work::keep(book, {*code, in, celsius, *ready_from, *ready_to, *at, std::move(noted)});
+  }
+};
+
+struct WaterOptions {
+  std::string batch;
+
+  void define(CLI::App& command) {
+    command.add_option("batch", batch, "The batch that soaks")->required();
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, batch);
+    if (!code)
+      return refuse(code.error());
+    if (noted.note.empty())
+      noted.note = "water changed";
+    return work::clean(book, {*code, 0, Count{}, std::move(noted)});
+  }
+};
+
+struct RecheckOptions {
+  std::string batch;
+  std::int64_t dead = 0;
+  std::string state;
+  std::string next;
+
+  void define(CLI::App& command) {
+    command.add_option("batch", batch, "The stored batch")->required();
+    command.add_option("--dead", dead, "Seeds found rotten, dried out or eaten");
+    command.add_option("--state", state, "Which died, where the batch holds several");
+    command.add_option("--next", next, "The day of the next look");
+  }
+  Result<work::Done> run(store::Book& book, work::Noted noted) const {
+    auto code = code_given(book, batch);
+    auto count = Count::of(dead);
+    auto which = word_given<book::State>(state);
+    auto day = some_date(next, "--next");
+    if (const auto wrong = first_fault(code, count, which, day))
+      return refuse(*wrong);
+    return work::recheck(book, {*code, *count, *which, *day, std::move(noted)});
   }
 };
 
@@ -251,6 +298,8 @@ void add_seed_verbs(CommandLine& line) {
   add_verb<SortOptions>(line, "sort", "Tell filled seed from empty by a test that leaves it whole");
   add_verb<OpenOptions>(line, "open", "Cut seeds open to see whether they are filled");
   add_verb<StoreOptions>(line, "store", "Put seed by, to ripen on or to wait");
+  add_verb<WaterOptions>(line, "water", "Change the water of soaking seed");
+  add_verb<RecheckOptions>(line, "recheck", "Look at stored seed again and take the dead out");
   add_verb<SowOptions>(line, "sow", "Sow seed of a batch into trays");
 }
 

@@ -56,7 +56,7 @@ write_season(const Season& season, const std::filesystem::path& folder, Existing
   const auto fill = [&](const std::filesystem::path& unfinished) {
     Result<void> done;
     each_sheet(sheets, [&]<class Row>(const Sheet<Row>& sheet) {
-      if (!done)
+      if (!done || (may_be_missing<Row> && sheet.rows.empty()))
         return;
       done = text_of(keys, sheet).and_then([&](const std::string& text) {
         return write_file(unfinished / file_of<Row>, text);

@@ -89,6 +89,10 @@ void FieldReader::field(std::string_view column, Date& date) {
   take(column, date, Date::parse);
 }
 
+void FieldReader::field(std::string_view column, Moment& moment) {
+  take(column, moment, Moment::parse);
+}
+
 void FieldReader::field(std::string_view column, double& number, Rule rule) {
   if (take(column, number, parse_real))
     check(column, number, rule);

@@ -25,6 +25,7 @@ class FieldReader {
   void own_number(std::string_view column, book::EntryId& id);
 
   void field(std::string_view column, Date& date);
+  void field(std::string_view column, Moment& moment);
   void field(std::string_view column, double& number, Rule rule = Rule::none);
   void field(std::string_view column, int& number, Rule rule = Rule::none);
   void field(std::string_view column, std::int64_t& number, Rule rule = Rule::none);

@@ -30,6 +30,7 @@ class FieldWriter {
   }
 
   void field(std::string_view column, Date date) { cell(column, date.iso()); }
+  void field(std::string_view column, Moment moment) { cell(column, moment.iso()); }
   void field(std::string_view column, double number, Rule = Rule::none) {
     cell(column, write_real(number));
   }

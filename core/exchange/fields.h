@@ -13,6 +13,7 @@ void fields(Io& io, book::Title& title) {
   io.field("series", title.series);
   io.field("invented", title.invented);
   io.field("made_on", title.made_on);
+  io.field("hemisphere", title.hemisphere);
 }
 
 template <class Io, class Value>
@@ -101,6 +102,12 @@ void fields(Io& io, book::Plant& plant) {
   io.field("acquired", plant.acquired);
   io.field("place", plant.place);
   io.field("note", plant.note);
+  io.field("seed_parent", plant.seed_parent);
+  io.field("seed_parent_said", plant.seed_parent_said);
+  io.field("pollen_parent", plant.pollen_parent);
+  io.field("pollen_parent_said", plant.pollen_parent_said);
+  io.field("parents_certainty", plant.parents_certainty);
+  io.field("stands_in", plant.stands_in);
 }
 
 template <class Io>
@@ -184,6 +191,13 @@ void fields(Io& io, PollinationRow& row) {
 }
 
 template <class Io>
+void fields(Io& io, WeighingRow& row) {
+  io.field("entry", row.entry);
+  io.field("grams", row.grams, Rule::above_zero);
+  io.field("hundred_grams", row.hundred_grams, Rule::above_zero);
+}
+
+template <class Io>
 void fields(Io& io, CleaningRow& row) {
   io.field("entry", row.entry);
   io.field("soak_days", row.cleaning.soak_days, Rule::zero_or_more);
@@ -209,6 +223,72 @@ void fields(Io& io, SaleRow& row) {
   io.field("entry", row.entry);
   io.field("buyer", row.sale.buyer);
   io.field("cents", row.sale.cents, Rule::zero_or_more);
+}
+
+template <class Io>
+void fields(Io& io, book::Figure& figure) {
+  io.field("name", figure.name, Rule::given);
+  io.field("value", figure.value);
+}
+
+template <class Io>
+void fields(Io& io, book::Temperature& reading) {
+  io.field("place", reading.place);
+  io.field("at", reading.at);
+  io.field("celsius", reading.celsius);
+}
+
+template <class Io>
+void fields(Io& io, book::Link& link) {
+  io.field("entry", link.entry);
+  io.field("link", link.hash, Rule::given);
+}
+
+template <class Io>
+void fields(Io& io, book::PollenStore& store) {
+  io.field("name", store.name, Rule::given);
+  sourced(io, "years", store.years);
+}
+
+template <class Io>
+void fields(Io& io, ConeLookRow& row) {
+  io.field("entry", row.entry);
+  io.field("scales", row.look.scales);
+  io.field("fertile_scales", row.look.fertile_scales, Rule::above_zero);
+}
+
+template <class Io>
+void fields(Io& io, PlantNoteRow& row) {
+  io.field("entry", row.entry);
+  io.field("plant", row.note.plant);
+  io.field("male_cone", row.note.male_cone);
+  io.field("to_place", row.note.to);
+}
+
+template <class Io>
+void fields(Io& io, PollenNoteRow& row) {
+  io.field("entry", row.entry);
+  io.field("pollen_lot", row.note.lot);
+  io.field("millilitres", row.note.millilitres, Rule::above_zero);
+  io.field("counted", row.note.counted, Rule::above_zero);
+  io.field("germinated", row.note.germinated, Rule::zero_or_more);
+  io.field("conditions", row.note.conditions);
+}
+
+template <class Io>
+void fields(Io& io, CorrectionRow& row) {
+  io.field("entry", row.entry);
+  io.field("plant", row.change.plant);
+  io.field("field", row.change.field, Rule::given);
+  io.field("stood", row.change.stood);
+  io.field("stands", row.change.stands);
+}
+
+template <class Io>
+void fields(Io& io, DueAnswerRow& row) {
+  io.field("entry", row.entry);
+  io.field("due", row.answer.due, Rule::given);
+  io.field("until", row.answer.until);
 }
 
 } // namespace coneline::exchange

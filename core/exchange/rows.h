@@ -50,6 +50,12 @@ struct PollinationRow {
   book::PollinationMethod method = book::PollinationMethod::dry;
   book::PollenUsed pollen;
 };
+/// One weighing of 100 seeds, with the weight of all the seed.
+struct WeighingRow {
+  book::EntryId entry;
+  double grams = 0;
+  double hundred_grams = 0;
+};
 struct CleaningRow {
   book::EntryId entry;
   book::Cleaning cleaning;
@@ -65,6 +71,27 @@ struct KeepingRow {
 struct SaleRow {
   book::EntryId entry;
   book::Sale sale;
+};
+
+struct ConeLookRow {
+  book::EntryId entry;
+  book::ConeLook look;
+};
+struct PlantNoteRow {
+  book::EntryId entry;
+  book::PlantNote note;
+};
+struct PollenNoteRow {
+  book::EntryId entry;
+  book::PollenNote note;
+};
+struct CorrectionRow {
+  book::EntryId entry;
+  book::FieldChange change;
+};
+struct DueAnswerRow {
+  book::EntryId entry;
+  book::DueAnswer answer;
 };
 
 /// A row and the line it came from. One with a fault of its own is kept, so that what depends on it
@@ -88,8 +115,11 @@ using Sheets =
                Sheet<book::Mix>, Sheet<PartRow>, Sheet<book::Route>, Sheet<StepRow>,
                Sheet<book::Plant>, Sheet<PaperRow>, Sheet<book::PollenLot>, Sheet<book::Cone>,
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
-               Sheet<PollinationRow>, Sheet<CleaningRow>, Sheet<SortingRow>, Sheet<KeepingRow>,
-               Sheet<SaleRow>>;
+               Sheet<PollinationRow>, Sheet<WeighingRow>, Sheet<CleaningRow>, Sheet<SortingRow>,
+               Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::PollenStore>, Sheet<ConeLookRow>,
+               Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>,
+               Sheet<DueAnswerRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
+               Sheet<book::Link>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -128,6 +158,8 @@ inline constexpr std::string_view file_of<MovementRow> = "movements.csv";
 template <>
 inline constexpr std::string_view file_of<PollinationRow> = "pollinations.csv";
 template <>
+inline constexpr std::string_view file_of<WeighingRow> = "weighings.csv";
+template <>
 inline constexpr std::string_view file_of<CleaningRow> = "cleanings.csv";
 template <>
 inline constexpr std::string_view file_of<SortingRow> = "sortings.csv";
@@ -135,6 +167,39 @@ template <>
 inline constexpr std::string_view file_of<KeepingRow> = "keepings.csv";
 template <>
 inline constexpr std::string_view file_of<SaleRow> = "sales.csv";
+template <>
+inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
+template <>
+inline constexpr std::string_view file_of<book::Temperature> = "temperatures.csv";
+template <>
+inline constexpr std::string_view file_of<book::Link> = "links.csv";
+
+template <>
+inline constexpr std::string_view file_of<book::PollenStore> = "pollen_stores.csv";
+template <>
+inline constexpr std::string_view file_of<ConeLookRow> = "cone_looks.csv";
+template <>
+inline constexpr std::string_view file_of<PlantNoteRow> = "plant_notes.csv";
+template <>
+inline constexpr std::string_view file_of<PollenNoteRow> = "pollen_notes.csv";
+template <>
+inline constexpr std::string_view file_of<CorrectionRow> = "corrections.csv";
+template <>
+inline constexpr std::string_view file_of<DueAnswerRow> = "due_answers.csv";
+
+/// A file that came later than others: written when there is something to write, and a folder
+/// without it is whole.
+template <class Row>
+inline constexpr bool may_be_missing = false;
+template <>
+inline constexpr bool may_be_missing<WeighingRow> = true;
+template <>
+inline constexpr bool may_be_missing<book::Figure> = true;
+template <>
+inline constexpr bool may_be_missing<book::Temperature> = true;
+/// The chain is then begun anew.
+template <>
+inline constexpr bool may_be_missing<book::Link> = true;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

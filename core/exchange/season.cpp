@@ -6,7 +6,53 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(), reading.lots(), reading.entries()};
+  return {reading.registers(), reading.lots(), reading.entries(), reading.temperatures(),
+          reading.links()};
+}
+
+namespace {
+
+class NamesOfSeason : public book::NamesInChain {
+ public:
+  explicit NamesOfSeason(const Season& season) : season_(season) {}
+  std::string lot(book::LotId id) override {
+    const auto& lot = book::row_of(season_.lots, id);
+    const auto* cone = std::get_if<book::ConeId>(&lot.origin);
+    return book::lot_in_chain(lot.code.kind(), lot.code.number_in_series(), cone != nullptr,
+                              cone != nullptr ? this->cone(*cone)
+                                              : book::row_of(season_.registers.purchases,
+                                                             std::get<book::PurchaseId>(lot.origin))
+                                                    .code.number_in_series(),
+                              lot.judged, lot.judged_by);
+  }
+  std::int64_t cone(book::ConeId id) override {
+    return season_.registers.cone(id).code.number_in_series();
+  }
+  std::int64_t place(book::PlaceId id) override {
+    return season_.registers.place(id).code.number_in_series();
+  }
+  std::int64_t plant(book::PlantId id) override {
+    return season_.registers.plant(id).code.number_in_series();
+  }
+  std::int64_t pollen_lot(book::PollenLotId id) override {
+    return season_.registers.pollen_lot(id).code.number_in_series();
+  }
+
+ private:
+  const Season& season_;
+};
+
+} // namespace
+
+std::vector<book::Link> chain_of(const Season& season) {
+  NamesOfSeason names(season);
+  std::vector<book::Link> links;
+  std::string last;
+  for (const auto& entry : season.entries) {
+    last = book::next_link(last, book::form_in_chain(entry, names));
+    links.push_back({entry.id, last});
+  }
+  return links;
 }
 
 std::vector<std::string> files_of_a_season() {
@@ -41,10 +87,24 @@ struct AddDetail {
     for (const auto& pollen : pass.pollen)
       add(sheets, PollinationRow{entry, pass.method, pollen});
   }
+  void operator()(const book::Weighing& weighed) const {
+    for (const double hundred : weighed.hundreds)
+      add(sheets, WeighingRow{entry, weighed.grams, hundred});
+  }
   void operator()(const book::Cleaning& detail) const { add(sheets, CleaningRow{entry, detail}); }
   void operator()(const book::Sorting& detail) const { add(sheets, SortingRow{entry, detail}); }
   void operator()(const book::Keeping& detail) const { add(sheets, KeepingRow{entry, detail}); }
   void operator()(const book::Sale& detail) const { add(sheets, SaleRow{entry, detail}); }
+  void operator()(const book::ConeLook& detail) const { add(sheets, ConeLookRow{entry, detail}); }
+  void operator()(const book::PlantNote& detail) const { add(sheets, PlantNoteRow{entry, detail}); }
+  void operator()(const book::PollenNote& detail) const {
+    add(sheets, PollenNoteRow{entry, detail});
+  }
+  void operator()(const book::Correction& detail) const {
+    for (const auto& change : detail.changes)
+      add(sheets, CorrectionRow{entry, change});
+  }
+  void operator()(const book::DueAnswer& detail) const { add(sheets, DueAnswerRow{entry, detail}); }
 };
 
 } // namespace
@@ -62,8 +122,12 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, registers.pollen_lots);
   add_all(sheets, registers.cones);
   add_all(sheets, registers.purchases);
+  add_all(sheets, registers.figures);
+  add_all(sheets, registers.pollen_stores);
   add_all(sheets, season.lots);
   add_all(sheets, season.entries);
+  add_all(sheets, season.temperatures);
+  add_all(sheets, season.links);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});

@@ -11,8 +11,13 @@ struct Season {
   book::Registers registers;
   std::vector<book::Lot> lots;
   std::vector<book::Entry> entries;
+  std::vector<book::Temperature> temperatures;
+  std::vector<book::Link> links; ///< one an entry; empty where there is no chain yet
 };
 
 Season season_of(store::Reading& reading);
+
+/// The chain over the season's entries, made anew.
+std::vector<book::Link> chain_of(const Season& season);
 
 } // namespace coneline::exchange

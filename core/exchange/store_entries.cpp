@@ -18,10 +18,16 @@ using Rows = std::vector<const Lined<Row>*>;
 struct Parts {
   Rows<MovementRow> movements;
   Rows<PollinationRow> pollinations;
+  Rows<WeighingRow> weighings;
   Rows<CleaningRow> cleanings;
   Rows<SortingRow> sortings;
   Rows<KeepingRow> keepings;
   Rows<SaleRow> sales;
+  Rows<ConeLookRow> cone_looks;
+  Rows<PlantNoteRow> plant_notes;
+  Rows<PollenNoteRow> pollen_notes;
+  Rows<CorrectionRow> corrections;
+  Rows<DueAnswerRow> due_answers;
 };
 
 /// YYYY-MM-DDTHH:MM:SSZ, as the book writes it; empty lets the book give it.
@@ -44,10 +50,16 @@ class StoreEntries {
       : sheets_(sheets), stored_(stored), writing_(writing), faults_(faults) {
     collect(&Parts::movements);
     collect(&Parts::pollinations);
+    collect(&Parts::weighings);
     collect(&Parts::cleanings);
     collect(&Parts::sortings);
     collect(&Parts::keepings);
     collect(&Parts::sales);
+    collect(&Parts::cone_looks);
+    collect(&Parts::plant_notes);
+    collect(&Parts::pollen_notes);
+    collect(&Parts::corrections);
+    collect(&Parts::due_answers);
   }
 
   std::size_t run() {
@@ -109,8 +121,10 @@ class StoreEntries {
     return std::ranges::all_of(rows, [](const auto* each) { return each->sound; });
   }
   static bool all_sound(const Parts& parts) {
-    return sound(parts.movements) && sound(parts.pollinations) && sound(parts.cleanings) &&
-           sound(parts.sortings) && sound(parts.keepings) && sound(parts.sales);
+    return sound(parts.movements) && sound(parts.pollinations) && sound(parts.weighings) &&
+           sound(parts.cleanings) && sound(parts.sortings) && sound(parts.keepings) &&
+           sound(parts.sales) && sound(parts.cone_looks) && sound(parts.plant_notes) &&
+           sound(parts.pollen_notes) && sound(parts.corrections) && sound(parts.due_answers);
   }
 
   /// What can be told wrong of an entry and its parts before the book is asked.
@@ -133,15 +147,18 @@ class StoreEntries {
                  "Write it as 2026-03-09T14:05:00Z, or leave it empty.", "entered");
     if (entry.verb == book::Verb::pollinate && !entry.cone)
       return say("a pollination without its cone", "Name the cone.", "cone");
+    if (entry.verb == book::Verb::check_scales && !entry.cone)
+      return say("a look at the scales without its cone", "Name the cone.", "cone");
     for (const auto& [verb, file, rows, whole] : details_of(parts)) {
-      if (rows > 0 && verb != entry.verb && !(is_cut(entry) && verb == book::Verb::sort))
+      if (rows > 0 && verb != filed_under(entry.verb) &&
+          !(is_cut(entry) && verb == book::Verb::sort))
         return say(
             fmt::format("{} has a row for this entry, which is '{}'", file, book::word(entry.verb)),
             fmt::format("Take it out; that file is for '{}'.", book::word(verb)), "verb");
-      if (rows == 0 && whole && verb == entry.verb)
+      if (rows == 0 && whole && verb == filed_under(entry.verb))
         return say(fmt::format("{} has no row for this entry", file), "Add one.", "verb");
     }
-    return one_row(each, parts) && one_method(parts.pollinations);
+    return one_row(each, parts) && one_method(parts.pollinations) && one_weight(parts.weighings);
   }
 
   /// A file with details: the verb it is for, and how many rows one entry has there.
@@ -155,17 +172,42 @@ class StoreEntries {
   Details details(book::Verb verb, const Rows<Row>& rows) const {
     return {verb, file_of<Row>, rows.size(), std::get<Sheet<Row>>(sheets_).whole};
   }
-  [[nodiscard]] std::array<Details, 5> details_of(const Parts& parts) const {
+  [[nodiscard]] std::array<Details, 11> details_of(const Parts& parts) const {
+    auto weighed = details(book::Verb::harvest, parts.weighings);
+    weighed.whole = false; // most seed is counted by hand
     return {details(book::Verb::pollinate, parts.pollinations),
-            details(book::Verb::clean, parts.cleanings), details(book::Verb::sort, parts.sortings),
-            details(book::Verb::store, parts.keepings), details(book::Verb::sell, parts.sales)};
+            weighed,
+            details(book::Verb::clean, parts.cleanings),
+            details(book::Verb::sort, parts.sortings),
+            details(book::Verb::store, parts.keepings),
+            details(book::Verb::sell, parts.sales),
+            details(book::Verb::check_scales, parts.cone_looks),
+            details(book::Verb::watch_male_cone, parts.plant_notes),
+            details(book::Verb::collect_pollen, parts.pollen_notes),
+            details(book::Verb::correct, parts.corrections),
+            details(book::Verb::put_off, parts.due_answers)};
+  }
+  /// The verb that a file with details is named for; several verbs share some files.
+  static book::Verb filed_under(book::Verb verb) {
+    switch (verb) {
+    case book::Verb::plan_move:
+      return book::Verb::watch_male_cone;
+    case book::Verb::test_pollen:
+    case book::Verb::discard_pollen:
+      return book::Verb::collect_pollen;
+    case book::Verb::dismiss:
+      return book::Verb::put_off;
+    default:
+      return verb;
+    }
   }
   /// Cutting open is noted as a test, like sorting.
   static bool is_cut(const book::Entry& entry) { return entry.verb == book::Verb::open; }
 
   bool one_row(const Lined<book::Entry>& each, const Parts& parts) {
     for (const auto& [verb, file, rows, whole] : details_of(parts))
-      if (rows > 1 && verb != book::Verb::pollinate) {
+      if (rows > 1 && verb != book::Verb::pollinate && verb != book::Verb::harvest &&
+          verb != book::Verb::correct) {
         faults_.add(fault(fmt::format("{} has {} rows for this entry", file, rows), "Keep one.")
                         .at(where(each, "entry")));
         return false;
@@ -181,6 +223,18 @@ class StoreEntries {
                                       book::word(rows.front()->row.method), rows.front()->line),
                           "One pass has one method.")
                         .at(where(*each, "method")));
+        return false;
+      }
+    return true;
+  }
+
+  bool one_weight(const Rows<WeighingRow>& rows) {
+    for (const auto* each : rows)
+      if (each->row.grams != rows.front()->row.grams) {
+        faults_.add(fault(fmt::format("all the seed weighs {} g here and {} g on line {}",
+                                      each->row.grams, rows.front()->row.grams, rows.front()->line),
+                          "One harvest has one weight.")
+                        .at(where(*each, "grams")));
         return false;
       }
     return true;
@@ -204,6 +258,12 @@ class StoreEntries {
       }
       entry.detail = pass;
     }
+    if (!parts.weighings.empty()) {
+      book::Weighing weighed{{}, parts.weighings.front()->row.grams};
+      for (const auto* each : parts.weighings)
+        weighed.hundreds.push_back(each->row.hundred_grams);
+      entry.detail = weighed;
+    }
     for (const auto* each : parts.cleanings)
       entry.detail = each->row.cleaning;
     for (const auto* each : parts.sortings)
@@ -212,6 +272,29 @@ class StoreEntries {
       entry.detail = each->row.keeping;
     for (const auto* each : parts.sales)
       entry.detail = each->row.sale;
+    for (const auto* each : parts.cone_looks)
+      entry.detail = each->row.look;
+    for (const auto* each : parts.plant_notes) {
+      auto note = each->row.note;
+      io.field("plant", note.plant);
+      io.field("to_place", note.to);
+      entry.detail = note;
+    }
+    for (const auto* each : parts.pollen_notes) {
+      auto note = each->row.note;
+      io.field("pollen_lot", note.lot);
+      entry.detail = note;
+    }
+    if (!parts.corrections.empty()) {
+      book::Correction correction;
+      for (const auto* each : parts.corrections) {
+        correction.changes.push_back(each->row.change);
+        io.field("plant", correction.changes.back().plant);
+      }
+      entry.detail = correction;
+    }
+    for (const auto* each : parts.due_answers)
+      entry.detail = each->row.answer;
     return io.whole() ? std::optional(entry) : std::nullopt;
   }
 

@@ -20,6 +20,8 @@ constexpr std::string_view blamed<book::Taxon> = "name";
 template <>
 constexpr std::string_view blamed<book::Place> = "name";
 template <>
+constexpr std::string_view blamed<book::PollenStore> = "name";
+template <>
 constexpr std::string_view blamed<book::Pot> = "width_mm";
 template <>
 constexpr std::string_view blamed<book::Mix> = "name";
@@ -49,10 +51,15 @@ class StoreRegisters {
     put_mixes();
     put_routes();
     put_plants();
+    put_all<book::PollenStore>();
     put_all<book::PollenLot>();
     put_all<book::Cone>();
     put_all<book::Purchase>();
     put_all<book::Lot>();
+    for (const auto& each : sheet<book::Figure>().rows)
+      if (auto put = writing_.put(each.row); !put)
+        faults_.add(put.error().at(where(each, "value")));
+    put_temperatures();
     return true;
   }
 
@@ -78,7 +85,7 @@ class StoreRegisters {
     }();
     if (!put)
       faults_.add(put.error().at(where(each, blamed<Row>)));
-    else if constexpr (!std::is_same_v<Row, book::Route>)
+    else if constexpr (!std::is_same_v<Row, book::Route> && !std::is_same_v<Row, book::PollenStore>)
       stored_.add(id, *put);
   }
 
@@ -99,6 +106,18 @@ class StoreRegisters {
         return false;
       }
     return true;
+  }
+
+  void put_temperatures() {
+    for (const auto& each : sheet<book::Temperature>().rows) {
+      const auto place = stored_.find(each.row.place);
+      if (!each.sound || !place)
+        continue;
+      auto reading = each.row;
+      reading.place = *place;
+      if (auto put = writing_.add(reading); !put)
+        faults_.add(put.error().at(where(each, "at")));
+    }
   }
 
   /// A place may stand above the one it is within, so the latter is put in afterwards.
@@ -199,7 +218,30 @@ class StoreRegisters {
       // A paper at fault is told by itself; the plant is put all the same, since others need it.
       for (const auto* paper : own)
         each.row.papers.push_back(paper->row.paper);
-      put(each);
+      auto alone = each;
+      alone.row.seed_parent.reset();
+      alone.row.pollen_parent.reset();
+      put(alone);
+    }
+    put_parents(papers);
+  }
+
+  /// A plant may stand above its parents, so these are put in afterwards.
+  void put_parents(std::map<book::PlantId, std::vector<const Lined<PaperRow>*>>& papers) {
+    for (auto each : sheet<book::Plant>().rows) {
+      const auto id = stored_.find(each.row.id);
+      if (!id || (!each.row.seed_parent && !each.row.pollen_parent))
+        continue;
+      for (const auto* paper : papers[each.row.id])
+        each.row.papers.push_back(paper->row.paper);
+      WithStoredIds io(stored_);
+      fields(io, each.row);
+      each.row.id = *id;
+      if (!io.whole())
+        continue;
+      if (auto put = writing_.put(each.row); !put)
+        faults_.add(
+            put.error().at(where(each, each.row.seed_parent ? "seed_parent" : "pollen_parent")));
     }
   }
 
@@ -216,7 +258,10 @@ std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& 
   Stored stored;
   if (!StoreRegisters(sheets, stored, writing, faults).run())
     return std::get<Sheet<book::Entry>>(sheets).rows.size();
-  return store_entries(sheets, stored, writing, faults);
+  const auto not_judged = store_entries(sheets, stored, writing, faults);
+  if (faults.none())
+    check_links(sheets, stored, writing, faults);
+  return not_judged;
 }
 
 } // namespace coneline::exchange

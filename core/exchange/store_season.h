@@ -17,6 +17,10 @@ std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& 
 std::size_t store_entries(const Sheets& sheets, Stored& stored, store::Writing& writing,
                           Faults& faults);
 
+/// The chain that the entries made in the book must be the one the folder has, where it has one.
+void check_links(const Sheets& sheets, const Stored& stored, store::Writing& writing,
+                 Faults& faults);
+
 template <class Row>
 Where where(const Lined<Row>& row, std::string_view column) {
   return {std::string(file_of<Row>), row.line, std::string(column)};

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/report/germination_report.h"
+#include "core/report/cross_chart.h"
 #include "core/report/step_chart.h"
 
 #include <fmt/format.h>
@@ -11,12 +11,14 @@ namespace coneline::report {
 namespace {
 
 constexpr std::string_view style = R"css(
-:root { --paper: #FBFAF6; --ink: #20281F; --quiet: #5A6156; --line: #D8D6CC; --due: #8A4B16;
+:root { --paper: #FBFAF6; --ink: #20281F; --quiet: #5A6156; --line: #D8D6CC; --due: #8A4B16; --forecast: #5B4B8A;
   --c0: #000000; --c1: #0072B2; --c2: #D55E00; --c3: #009E73; --c4: #CC79A7; --c5: #56B4E9; --c6: #E69F00; }
 @media (prefers-color-scheme: dark) {
-  :root { --paper: #171B18; --ink: #ECE9E0; --quiet: #A9AFA4; --line: #3A403B; --due: #E0A060;
+  :root { --paper: #171B18; --ink: #ECE9E0; --quiet: #A9AFA4; --line: #3A403B; --due: #E0A060; --forecast: #B9A8E8;
     --c0: #FFFFFF; --c1: #56B4E9; --c2: #E08040; --c3: #30BE93; --c4: #CC79A7; --c5: #8FD0F5; --c6: #E69F00; } }
-@media print { :root { --paper: #FFFFFF; --ink: #000000; --quiet: #3A3A3A; } }
+@media print { :root { --paper: #FFFFFF; --ink: #000000; --quiet: #3A3A3A; }
+  body { font-size: 11px; padding: 0; } th, td { padding: 2px 4px; } td.bar { min-width: 80px; width: 100px; }
+  th, .quiet, .axis, .name { font-size: 10px; } .wide { overflow-x: visible; } svg, tr { break-inside: avoid; } }
 body { background: var(--paper); color: var(--ink); font: 16px/1.5 "Noto Sans", sans-serif;
   font-variant-numeric: tabular-nums; margin: 0 auto; padding: 24px; max-width: 1160px; }
 h1 { font-size: 28px; line-height: 1.2; margin: 0 0 4px; }
@@ -28,13 +30,16 @@ table { border-collapse: collapse; width: 100%; }
 th, td { text-align: right; padding: 4px 8px; border-bottom: 1px solid var(--line); vertical-align: middle; }
 th { color: var(--quiet); font-weight: normal; font-size: 13px; }
 th:first-child, td:first-child, .text { text-align: left; }
-.whole { white-space: nowrap; }
+.whole { white-space: nowrap; } .cross { min-width: 180px; }
 td.bar { width: 160px; min-width: 120px; }
 code { font-family: "Noto Sans Mono", monospace; }
 svg { display: block; width: 100%; height: auto; }
 .grid, .track { stroke: var(--line); } .lead { stroke: var(--line); }
 .axis { fill: var(--quiet); font-size: 13px; } .name { fill: var(--ink); font-size: 13px; }
 .curve { fill: none; stroke-width: 2.2; }
+.band { fill: var(--c1); opacity: .18; } .coming { fill: var(--forecast); opacity: .3; }
+.likelycoming { stroke: var(--forecast); stroke-width: 2; }
+ul { margin: 4px 0 12px; padding-left: 20px; }
 .range { stroke: var(--ink); stroke-width: 6; } .likely { stroke: var(--paper); stroke-width: 2; }
 .c0 { stroke: var(--c0); } .c1 { stroke: var(--c1); } .c2 { stroke: var(--c2); } .c3 { stroke: var(--c3); }
 .c4 { stroke: var(--c4); } .c5 { stroke: var(--c5); } .c6 { stroke: var(--c6); }
@@ -74,7 +79,7 @@ std::string bar(const stats::FinalShare& share) {
 }
 
 std::string expected_text(const CrossReport& cross) {
-  const auto& more = cross.figures.still_expected;
+  const auto more = cross.expected();
   if (cross.waiting == 0)
     return "none";
   if (more.high == 0)
@@ -82,21 +87,45 @@ std::string expected_text(const CrossReport& cross) {
   return fmt::format("{}–{}, likely {}", more.low, more.high, more.median);
 }
 
+std::string short_unit(const GerminationReport& report) {
+  return report.degree_days ? "degree-days" : "days";
+}
+
+std::string alike(const GerminationReport& report) {
+  if (report.crosses.size() < 2)
+    return "";
+  std::string html = fmt::format("<p class=\"quiet\">{} At {:g} %.</p>\n",
+                                 escaped(alike_method_told()), 100 * report.confidence);
+  const auto told = alike_told(report);
+  if (told.empty())
+    return html + "<p>Each differs from every other beyond chance.</p>\n";
+  html += "<ul>\n";
+  for (const auto& sentence : told)
+    html += "<li>" + escaped(sentence) + "</li>\n";
+  return html + "</ul>\n";
+}
+
 std::string summary(const GerminationReport& report) {
   std::string html = fmt::format(
-      "<div class=\"wide\"><table><thead><tr><th>cross</th><th>sown</th><th>up</th>"
+      "<h2>Ranking</h2>\n<div class=\"wide\"><table><thead><tr><th>{}</th><th "
+      "class=\"text\">alike</th><th>sown</th><th>up</th>"
       "<th class=\"text\">share of sown, {:g} % range</th><th class=\"text\">0 to 100 %</th>"
-      "<th>still to come</th><th>mean days</th><th>T50 days</th></tr></thead><tbody>\n",
-      100 * report.confidence);
-  for (const auto& cross : report.crosses)
-    html += fmt::format(
-        "<tr><td>{}<br><span class=\"quiet\"><i>{}</i></span></td><td>{}</td><td>{}</td>"
-        "<td class=\"text whole\">{}</td><td "
-        "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",
-        escaped(cross.name), escaped(cross.taxon), cross.figures.sown, cross.figures.germinated,
-        share_text(cross.figures.final), bar(cross.figures.final), expected_text(cross),
-        days_text(cross.together.mean_time), days_text(cross.together.t50_farooq));
-  return html + "</tbody></table></div>\n";
+      "<th>still to come</th><th>mean {}</th><th>T50 {}</th></tr></thead><tbody>\n",
+      report.by == By::season ? "season" : "cross", 100 * report.confidence, short_unit(report),
+      short_unit(report));
+  for (const auto place : report.ranking) {
+    const auto& cross = report.crosses[place];
+    html +=
+        fmt::format("<tr><td class=\"cross\">{}<br><span class=\"quiet\"><i>{}</i></span></td><td "
+                    "class=\"text\">{}</td><td>{}</td><td>{}</td>"
+                    "<td class=\"text whole\">{}</td><td "
+                    "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",
+                    escaped(cross.name), escaped(cross.taxon), cross.alike, cross.figures.sown,
+                    cross.figures.germinated, share_text(cross.figures.final),
+                    bar(cross.figures.final), expected_text(cross),
+                    days_text(cross.together.mean_time), days_text(cross.together.t50_farooq));
+  }
+  return html + "</tbody></table></div>\n" + alike(report);
 }
 
 std::string charts(const GerminationReport& report) {
@@ -106,11 +135,11 @@ std::string charts(const GerminationReport& report) {
   if (last_day <= 0)
     return "<p>No tray has been looked at yet.</p>\n";
   std::string html = "<h2>How it came up</h2>\n<p class=\"quiet\">Share of the seed sown. The "
-                     "trays of a cross are taken together, days counted from each one's sowing; "
+                     "trays of a cross are taken together, times counted from each one's sowing; "
                      "trays sown later count with what has come up so far.</p>\n";
   for (std::size_t at = 0; at < report.crosses.size(); at += curves_in_chart) {
     const auto many = std::min(curves_in_chart, report.crosses.size() - at);
-    html += step_chart(std::span(report.crosses).subspan(at, many), last_day);
+    html += step_chart(std::span(report.crosses).subspan(at, many), last_day, report.time_unit());
   }
   return html;
 }
@@ -127,13 +156,38 @@ std::string leaf_text(const LeafFigures& leaf) {
                      share_text(leaf.share), days);
 }
 
-std::string details(const CrossReport& cross) {
+/// The curve in words: family, what never comes, and how steep.
+std::string curve_text(const CrossReport& cross) {
+  const auto& fit = cross.figures.curve;
+  if (!fit)
+    return cross.figures.germinated == 0 ? "No curve: nothing came up."
+                                         : "No curve: all that came up was seen at one look.";
+  const auto end = fit->boundary
+                       ? std::string("the counts do not yet tell of an end")
+                       : fmt::format("{:.0f} % of the seed germinates sooner or later by it",
+                                     100 * fit->curve.germinable);
+  return fmt::format("Curve: {}, {}.", stats::family_word(fit->curve.family), end);
+}
+
+std::string chart(const GerminationReport& report, const CrossReport& cross) {
+  if (cross.curve.back().day <= 0)
+    return "";
+  return cross_svg(cross_chart(cross), report.time_unit());
+}
+
+std::string details(const GerminationReport& report, const CrossReport& cross) {
   std::string html = fmt::format(
-      "<h2>{}</h2>\n<p><i>{}</i>. {} {}</p>\n<div class=\"wide\"><table><thead><tr><th>tray</th>"
+      "<h2>{}</h2>\n<p>{}{} {} {}</p>\n{}<div class=\"wide\"><table><thead><tr><th>tray</th>"
       "<th class=\"text\">sown on</th><th>sown</th><th>up</th><th>removed</th>"
-      "<th class=\"text\">share of sown</th><th class=\"text\">0 to 100 %</th><th>mean days</th>"
-      "<th>T50 days</th><th>leaves</th><th class=\"text\">state</th></tr></thead><tbody>\n",
-      escaped(cross.name), escaped(cross.taxon), escaped(cross.told), leaf_text(cross.leaf));
+      "<th class=\"text\">share of sown</th><th class=\"text\">0 to 100 %</th><th>mean {}</th>"
+      "<th>T50 {}</th><th>leaves</th><th class=\"text\">state</th></tr></thead><tbody>\n",
+      escaped(cross.name),
+      cross.taxon.empty() ? "" : fmt::format("<i>{}</i>. ", escaped(cross.taxon)),
+      escaped(cross.told + (!cross.known
+                                ? std::string()
+                                : " Still to come leans on " + cross.known->beforehand + ".")),
+      leaf_text(cross.leaf), curve_text(cross), chart(report, cross), short_unit(report),
+      short_unit(report));
   for (const auto& tray : cross.trays)
     html += fmt::format(
         "<tr><td><code>{}</code></td><td class=\"text "
@@ -161,9 +215,10 @@ std::string methods(const GerminationReport& report) {
   for (const auto& cross : report.crosses)
     if (const auto& method = cross.figures.final.method; named.find(method) == std::string::npos)
       named += (named.empty() ? "" : "; ") + method;
-  return fmt::format("<p class=\"quiet\">Ranges of crosses at {:g} %: {}. Mean and T50 are days to "
-                     "the look at which seed was seen, of the seed that came up.</p>\n",
-                     100 * report.confidence, escaped(named));
+  return fmt::format("<p class=\"quiet\">Ranges at {:g} %: {}. Mean and T50 are times to the look "
+                     "at which seed was seen, of the seed that came up. {}</p>\n{}",
+                     100 * report.confidence, escaped(named), escaped(band_told()),
+                     report.degree_days ? "<p>" + escaped(lacking_told(report)) + "</p>\n" : "");
 }
 
 } // namespace
@@ -174,8 +229,11 @@ std::string germination_html(const GerminationReport& report) {
                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
                   "<meta name=\"color-scheme\" content=\"light dark\">"
                   "<title>Germination, {0}, {1}</title><style>{2}</style></head>\n<body>\n"
-                  "<h1>Germination per cross</h1>\n<p>{0}, as of {1}</p>\n",
-                  escaped(report.title.name), report.as_of.iso(), style);
+                  "<h1>Germination per {3}</h1>\n<p>{0}, as of {1}</p>\n",
+                  escaped(report.title.name), report.as_of.iso(), style,
+                  report.by == By::season  ? "season"
+                  : report.by == By::cross ? "cross"
+                                           : "cross and season");
   if (report.title.invented)
     html += "<p class=\"invented\">Invented data: this nursery and its counts are made up.</p>\n";
   if (report.crosses.empty())
@@ -183,7 +241,7 @@ std::string germination_html(const GerminationReport& report) {
   else
     html += summary(report) + methods(report) + charts(report);
   for (const auto& cross : report.crosses)
-    html += details(cross);
+    html += details(report, cross);
   return html + left_out(report) + "</body></html>\n";
 }
 

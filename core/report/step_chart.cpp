@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/step_chart.h"
 
+#include "core/report/chart_axes.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <numeric>
 
 namespace coneline::report {
@@ -28,17 +29,7 @@ double y_of(double share) {
   return bottom - std::clamp(share, 0.0, 1.0) * (bottom - top);
 }
 
-/// 1, 2 or 5 times a power of ten, so that at most eight steps reach the end.
-double round_step(double end) {
-  const double rough = end / 8;
-  const double power = std::pow(10, std::floor(std::log10(rough)));
-  for (const double times : {1.0, 2.0, 5.0})
-    if (times * power >= rough)
-      return std::max(1.0, times * power);
-  return std::max(1.0, 10 * power);
-}
-
-std::string axes(double last_day) {
+std::string axes(double last_day, const std::string& unit) {
   std::string svg;
   for (int percent = 0; percent <= 100; percent += 25)
     svg += fmt::format("<line class=\"grid\" x1=\"{}\" x2=\"{}\" y1=\"{:.1f}\" y2=\"{:.1f}\"/>"
@@ -51,8 +42,8 @@ std::string axes(double last_day) {
         fmt::format("<text class=\"axis\" text-anchor=\"middle\" x=\"{:.1f}\" y=\"{}\">{:g}</text>",
                     left + day / last_day * (right - left), bottom + line_of_text, day);
   svg += fmt::format(
-      "<text class=\"axis\" text-anchor=\"middle\" x=\"{}\" y=\"{}\">days since sowing</text>",
-      (left + right) / 2, bottom + 2 * line_of_text);
+      "<text class=\"axis\" text-anchor=\"middle\" x=\"{}\" y=\"{}\">{} since sowing</text>",
+      (left + right) / 2, bottom + 2 * line_of_text, escaped(unit));
   return svg;
 }
 
@@ -124,11 +115,12 @@ std::string escaped(std::string_view text) {
   return safe;
 }
 
-std::string step_chart(std::span<const CrossReport> crosses, double last_day) {
+std::string step_chart(std::span<const CrossReport> crosses, double last_day,
+                       const std::string& unit) {
   std::string svg = fmt::format("<svg viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"Share of the "
-                                "seed sown that had germinated, by days since sowing\">",
+                                "seed sown that had germinated, by time since sowing\">",
                                 width, height);
-  svg += axes(last_day);
+  svg += axes(last_day, unit);
   const auto heights = name_heights(crosses);
   for (std::size_t at = 0; at < crosses.size(); ++at) {
     const auto& last = crosses[at].curve.back();

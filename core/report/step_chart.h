@@ -13,9 +13,10 @@ namespace coneline::report {
 /// As many curves as one chart can name at their ends.
 inline constexpr std::size_t curves_in_chart = 7;
 
-/// At most curves_in_chart crosses. Share of the seed sown from 0 to 100 %, days since sowing up to
-/// `last_day`, which is above 0.
-std::string step_chart(std::span<const CrossReport> crosses, double last_day);
+/// At most curves_in_chart crosses. Share of the seed sown from 0 to 100 %, time since sowing, in
+/// `unit`, up to `last_day`, which is above 0.
+std::string step_chart(std::span<const CrossReport> crosses, double last_day,
+                       const std::string& unit = "days");
 
 /// Text for HTML and SVG: & < > " ' as entities, control characters as the replacement character.
 std::string escaped(std::string_view text);

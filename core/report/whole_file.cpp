@@ -34,7 +34,8 @@ bool write_all(int file, std::string_view text) {
 
 } // namespace
 
-Result<void> write_whole(const std::filesystem::path& path, std::string_view text) {
+Result<void> write_whole(const std::filesystem::path& path, std::string_view text,
+                         Readers readers) {
   std::error_code ignored;
   if (std::filesystem::is_directory(path, ignored))
     return refuse(fault(fmt::format("{} is a folder", path.string()), "Name a file."));
@@ -43,9 +44,11 @@ Result<void> write_whole(const std::filesystem::path& path, std::string_view tex
   if (file < 0)
     return refuse(cannot_write(path, last_error()));
   // What mkstemp makes is the owner's alone; a report is read by whom any new file is.
-  const auto mask = ::umask(0);
-  ::umask(mask);
-  ::fchmod(file, 0666U & ~mask);
+  if (readers == Readers::as_usual) {
+    const auto mask = ::umask(0);
+    ::umask(mask);
+    ::fchmod(file, 0666U & ~mask);
+  }
   std::error_code why;
   if (!write_all(file, text))
     why = last_error();

@@ -143,7 +143,7 @@ class Sampler {
     double squares = 0;
     for (std::size_t i = 0; i < logs.size(); ++i)
       if (const double weight = std::exp(logs[i] - highest) / sum; weight > 0) {
-        result.points.push_back({found_[i], weight});
+        result.points.push_back({at_[i], found_[i], weight});
         squares += weight * weight;
       }
     result.log_evidence = highest + std::log(sum);

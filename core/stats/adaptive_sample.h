@@ -21,14 +21,17 @@ struct Proposal {
   Eigen::Matrix4d covariance;
 };
 
-/// The density at a point (minus infinity where it is 0), and the number the caller wants with it.
+/// The density at a point (minus infinity where it is 0), and what the caller wants to know there:
+/// a number of which mean and variance are known, and a share.
 struct Weighed {
   double log_density = 0;
   double mean = 0;
   double variance = 0;
+  double share = 0;
 };
 
 struct SamplePoint {
+  Point at;
   Weighed found;
   double weight = 0; ///< sums to 1 over the sample
 };

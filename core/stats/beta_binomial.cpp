@@ -262,8 +262,9 @@ Regression regress(std::span<const Pattern> patterns, SpreadModel model) {
   result.deviance = 2 * (saturated(patterns) - here.value);
   const Eigen::LLT<Eigen::MatrixXd> factor(here.information.topLeftCorner(free, free));
   if (factor.info() == Eigen::Success) {
-    const Eigen::VectorXd errors =
-        factor.solve(Eigen::MatrixXd::Identity(free, free)).diagonal().cwiseSqrt();
+    const Eigen::MatrixXd covariance = factor.solve(Eigen::MatrixXd::Identity(free, free));
+    result.covariance = covariance.topLeftCorner(k, k);
+    const Eigen::VectorXd errors = result.covariance.diagonal().cwiseSqrt();
     result.standard_errors.assign(errors.data(), errors.data() + k);
   }
   return result;

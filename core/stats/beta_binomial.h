@@ -7,6 +7,8 @@
 //
 // Crowder 1978, Applied Statistics 27:34-37.
 
+#include <Eigen/Dense>
+
 #include <cstdint>
 #include <optional>
 #include <span>
@@ -76,6 +78,7 @@ enum class SpreadModel { none, common_rho };
 struct Regression {
   std::vector<double> coefficients;
   std::vector<double> standard_errors; ///< from the observed information; empty if it is singular
+  Eigen::MatrixXd covariance;          ///< of the coefficients, likewise; rho's part is counted in
   double rho = 0;
   double log_likelihood = 0;
   double deviance = 0; ///< against one share a tray, binomial; of use without spread

@@ -55,19 +55,23 @@ CountMixture::CountMixture(std::int64_t most, std::span<const CountPart> parts)
     value /= sum;
 }
 
-std::int64_t CountMixture::count_at(double share) const {
+CountMixture::Range CountMixture::shortest(double confidence) const {
   const auto last = std::ssize(probability_) - 1;
-  const bool from_below = share < 0.5;
-  const double wanted = from_below ? share : 1 - share;
-  double beyond = 0;
-  for (std::ptrdiff_t step = 0; step < last; ++step) {
-    const auto y = from_below ? step : last - step;
-    const double here = probability_[static_cast<std::size_t>(y)];
-    if (beyond + here / 2 >= wanted)
-      return y;
-    beyond += here;
+  const auto at = [&](std::ptrdiff_t y) {
+    return y < 0 || y > last ? -1.0 : probability_[static_cast<std::size_t>(y)];
+  };
+  auto low = std::ranges::max_element(probability_) - probability_.begin();
+  auto high = low;
+  double held = at(low);
+  while (low > 0 || high < last) {
+    const bool down = at(low - 1) > at(high + 1);
+    const double next = down ? at(low - 1) : at(high + 1);
+    if (held + next / 2 >= confidence)
+      break;
+    held += next;
+    down ? --low : ++high;
   }
-  return from_below ? last : 0;
+  return {std::min<std::int64_t>(low, median()), std::max<std::int64_t>(high, median())};
 }
 
 std::int64_t CountMixture::median() const {

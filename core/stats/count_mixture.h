@@ -21,11 +21,16 @@ class CountMixture {
   /// mean where the variance is less than that of the binomial.
   CountMixture(std::int64_t most, std::span<const CountPart> parts);
 
-  /// The count at a share (0 to 1) of the distribution, the probability of a count being divided
-  /// evenly below and above it: the smallest y with P(Y < y) + P(Y = y)/2 >= share where `share` is
-  /// below a half, and from the other side the largest y with P(Y > y) + P(Y = y)/2 >= 1 - share.
-  /// Ranges made so hold on average what they promise; without the halving they would hold more.
-  [[nodiscard]] std::int64_t count_at(double share) const;
+  /// The range that holds `confidence` (0 to 1) with the fewest counts, grown from the likeliest
+  /// count by the likelier neighbour until the next one would take it further above the confidence
+  /// than it is below; the median is always in it. Two equal tails would hold too much wherever one
+  /// tail is missing, as it is when nothing at all is the likeliest. A greater confidence never
+  /// gives a narrower range.
+  struct Range {
+    std::int64_t low = 0;
+    std::int64_t high = 0;
+  };
+  [[nodiscard]] Range shortest(double confidence) const;
 
   /// Smallest y with P(Y <= y) >= 1/2.
   [[nodiscard]] std::int64_t median() const;

@@ -111,4 +111,21 @@ std::vector<TrayGroup> groups_of(std::span<const Tray> trays) {
   return groups;
 }
 
+Tray as_one(std::span<const Tray> trays) {
+  Tray all;
+  std::map<double, Look> by_day;
+  for (const auto& tray : trays) {
+    all.sown += tray.sown;
+    for (const auto& look : tray.looks) {
+      auto& day = by_day[look.day];
+      day.day = look.day;
+      day.germinated += look.germinated;
+      day.removed += look.removed;
+    }
+  }
+  for (const auto& [day, look] : by_day)
+    all.looks.push_back(look);
+  return all;
+}
+
 } // namespace coneline::stats

@@ -36,6 +36,9 @@ struct Tray {
   [[nodiscard]] double last_day() const { return looks.empty() ? 0 : looks.back().day; }
 };
 
+/// All trays as one without a name, looks of one day after sowing taken together.
+Tray as_one(std::span<const Tray> trays);
+
 enum class TrayColumn { sown, day, germinated, removed };
 
 /// What is wrong with a tray. `look` is the place in Tray::looks; none when it is the tray itself.

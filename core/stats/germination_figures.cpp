@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_figures.h"
 
+#include "core/stats/germination_boundary.h"
 #include "core/stats/probability.h"
 
 #include <vector>
@@ -33,13 +34,6 @@ FinalShare wilson_share(std::int64_t germinated, std::int64_t sown, double confi
   return final;
 }
 
-FinalShare group_share(const GroupFigures& figures, const std::optional<GroupShare>& share,
-                       double confidence) {
-  if (!share || share->trays() < 2)
-    return wilson_share(figures.germinated, figures.sown, confidence);
-  return {share->share(), share_range(*share, confidence), "beta-binomial, spread averaged over"};
-}
-
 Prepared prepared(std::span<const Tray> trays, const TrayGroup& group,
                   const GerminationOptions& options) {
   Prepared made{interval_counts(trays, group.trays), {}, {}};
@@ -69,14 +63,17 @@ GroupFigures figures_of(const TrayGroup& group, const Prepared& from, std::span<
     figures.germinated += trays[place].germinated();
     figures.removed += trays[place].removed();
   }
-  figures.final = group_share(figures, from.share, options.confidence);
   figures.spread = fit_spread(outcomes_of(trays, group.trays));
   figures.curve = best_of(from);
   figures.stepwise = stepwise(from.counts);
   std::vector<Tray> own;
   for (const auto place : group.trays)
     own.push_back(trays[place]);
+  figures.told = boundaries_of(own, from.counts, figures.curve);
   figures.still_expected = still_expected(own, from.counts, from.families, options.confidence);
+  figures.final =
+      from.share ? share_of_cross(*from.share, options.confidence, figures.still_expected.diluted)
+                 : FinalShare{{}, {}, "nothing sown"};
   return figures;
 }
 
@@ -119,6 +116,12 @@ std::vector<GroupComparison> comparisons_of(std::span<const Prepared> groups, do
 }
 
 } // namespace
+
+FinalShare share_of_cross(const GroupShare& share, double confidence, double dilution) {
+  return {share.share(), share_range(share, confidence, dilution),
+          share.trays() > 1 ? "beta-binomial, spread averaged over"
+                            : "beta-binomial, one tray: spread unknown"};
+}
 
 Result<GerminationFigures> germination_figures(std::span<const Tray> trays,
                                                const GerminationOptions& options) {

@@ -8,6 +8,7 @@
 #include "core/stats/germination_data.h"
 #include "core/stats/germination_measures.h"
 #include "core/stats/share_interval.h"
+#include "core/stats/share_posterior.h"
 #include "core/stats/still_expected.h"
 #include "core/stats/turnbull.h"
 
@@ -25,6 +26,11 @@ struct FinalShare {
   std::string method; ///< how the range was worked out
 };
 
+/// Of a cross that its trays are samples of: the range counts the spread between trays, also where
+/// there is one tray alone and nothing is known of it but the prior. `dilution` as in
+/// share_posterior.h.
+FinalShare share_of_cross(const GroupShare& share, double confidence, double dilution = 1);
+
 struct TrayFigures {
   std::size_t tray = 0; ///< place in the trays given
   FinalShare final;
@@ -36,11 +42,12 @@ struct GroupFigures {
   std::int64_t sown = 0;
   std::int64_t germinated = 0;
   std::int64_t removed = 0;
-  FinalShare final; ///< counts the spread between trays where there are several
+  FinalShare final; ///< see share_of_cross
   std::optional<Spread> spread;
   std::optional<CurveFit> curve;
   Stepwise stepwise;
   StillExpected still_expected;
+  std::vector<std::string> told; ///< what lies at an edge, see germination_boundary.h
 };
 
 /// Two groups by their places. Without values where one of them has nothing sown; without a curve

@@ -14,19 +14,18 @@ namespace coneline::stats {
 namespace {
 
 constexpr double right_angle = std::numbers::pi / 2;
-constexpr double middle_rho = 0.05;
 constexpr std::size_t number_of_nodes = 16;
 
 /// 0, and from 0.002 to 0.8 in equal steps of the logarithm. Each stands for what lies between the
-/// middles to its neighbours.
-std::array<RhoNode, number_of_nodes> made_nodes() {
+/// middles to its neighbours, of an exponential distribution of this mean.
+std::array<RhoNode, number_of_nodes> made_nodes(double mean) {
   constexpr double lowest = 0.002;
   constexpr double highest = 0.8;
   std::array<RhoNode, number_of_nodes> nodes{};
   for (std::size_t i = 1; i < nodes.size(); ++i)
     nodes[i].rho =
         lowest * std::pow(highest / lowest, static_cast<double>(i - 1) / (number_of_nodes - 2));
-  const auto below = [](double rho) { return std::atan(rho / middle_rho); };
+  const auto below = [mean](double rho) { return 1 - std::exp(-rho / mean); };
   double from = 0;
   for (std::size_t i = 0; i < nodes.size(); ++i) {
     const double to =
@@ -83,7 +82,7 @@ std::vector<double> exponentials(std::vector<double> logs, double highest) {
 } // namespace
 
 std::span<const RhoNode> rho_nodes() {
-  static const auto nodes = made_nodes();
+  static const auto nodes = made_nodes(mean_rho);
   return nodes;
 }
 
@@ -171,10 +170,11 @@ ShareDistribution GroupShare::distribution(std::span<const double> weights) cons
   return {angles_, density};
 }
 
-std::vector<double> rho_weights(std::span<const GroupShare* const> groups) {
+std::vector<double> rho_weights(std::span<const GroupShare* const> groups, double mean) {
+  const auto nodes = made_nodes(mean);
   std::vector<double> logs;
-  for (std::size_t i = 0; i < rho_nodes().size(); ++i) {
-    double value = std::log(rho_nodes()[i].weight);
+  for (std::size_t i = 0; i < nodes.size(); ++i) {
+    double value = std::log(nodes[i].weight);
     for (const auto* group : groups)
       value += group->evidence()[i];
     logs.push_back(value);
@@ -186,9 +186,11 @@ std::vector<double> rho_weights(std::span<const GroupShare* const> groups) {
   return weights;
 }
 
-Interval share_range(const GroupShare& group, double confidence) {
+Interval share_range(const GroupShare& group, double confidence, double dilution) {
+  constexpr double least = 0.001; // a spread that does not matter
   const std::array groups{&group};
-  const auto shares = group.distribution(rho_weights(groups));
+  const auto shares =
+      group.distribution(rho_weights(groups, mean_rho * std::clamp(dilution, least, 1.0)));
   const double z = -quantile(boost::math::normal(), (1 - confidence) / 2);
   const double low = group.share() == 0 ? 0 : shares.quantile_at(-z);
   const double high = group.share() == 1 ? 1 : shares.quantile_at(z);

@@ -15,8 +15,11 @@
 
 namespace coneline::stats {
 
-/// Values of rho that stand for all, each with its prior weight; the weights sum to 1. The prior is
-/// a half-Cauchy with its middle at 0.05, cut off at 1.
+/// The prior of rho: exponential. Trays of one cross seldom differ by a rho above 0.15 (common
+/// practice, no source), and often by hardly any.
+constexpr double mean_rho = 0.065;
+
+/// Values of rho that stand for all, each with its prior weight; the weights sum to 1.
 struct RhoNode {
   double rho = 0;
   double weight = 0;
@@ -61,11 +64,12 @@ class GroupShare {
   std::vector<std::vector<double>> density_; ///< by node, each of sum 1
 };
 
-/// Prior times the evidence of all the groups, which share one rho; sums to 1.
-std::vector<double> rho_weights(std::span<const GroupShare* const> groups);
+/// Prior of this mean times the evidence of all the groups, which share one rho; sums to 1.
+std::vector<double> rho_weights(std::span<const GroupShare* const> groups, double mean = mean_rho);
 
 /// Equal tails of (1 - confidence)/2, widened where needed to hold the share seen; low is 0 when
-/// none germinated, high 1 when all did.
-Interval share_range(const GroupShare& group, double confidence);
+/// none germinated, high 1 when all did. `dilution`, above 0 to 1: of the spread between trays in
+/// the end, as much as shows by now (see `diluted` in still_expected.h).
+Interval share_range(const GroupShare& group, double confidence, double dilution = 1);
 
 } // namespace coneline::stats

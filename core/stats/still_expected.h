@@ -12,10 +12,14 @@
 //
 // H being the progress of the curve by the last look. Nothing of d, rho and the curve is taken for
 // certain: the answer averages over all that fit the counts, and over the families of curve, each
-// as well as it fits. Where the counts say little, weak priors do, and the range is wide:
+// as well as it fits. Log-logistic and log-normal curves are next to alike, with a long end of late
+// seed; a Weibull curve has a short one. So that late seed is not counted twice, the two share one
+// half of the prior and the Weibull curve has the other (Chipman, George & McCulloch 2001, IMS
+// Lecture Notes 38:65-134, on models that are alike; from memory). Where the counts say little,
+// weak priors do, and the range is wide:
 //
 //   d      any share alike
-//   rho    half-Cauchy with its middle at 0.05
+//   rho    exponential with a mean of 0.065
 //   shape  log-normal around 4, a factor of e to either side
 //   scale  log-normal around the day of the last look, a factor of 3.3 to either side
 //
@@ -24,6 +28,7 @@
 
 #include "core/stats/curve_fit.h"
 #include "core/stats/interval_counts.h"
+#include "core/stats/share_interval.h"
 
 #include <cstdint>
 #include <optional>
@@ -33,8 +38,17 @@ namespace coneline::stats {
 
 struct StillExpected {
   std::int64_t median = 0;
-  std::int64_t low = 0; ///< with `high` the range; (1 - confidence)/2 lie on each side
+  std::int64_t low = 0; ///< with `high` the shortest range that holds the confidence
   std::int64_t high = 0;
+  /// The share of such seed that will have come up in the end, if none is removed: the group's mean
+  /// d, at the middle of what is possible and in the shortest range that holds the confidence.
+  /// Nothing where no seed is waiting.
+  std::optional<double> share;
+  std::optional<Interval> share_range;
+  /// Of the spread between trays in the end (rho), as much as shows by now: trays whose shares in
+  /// the end are d ± s show F d ± F s while the curve is at F, and as a correlation that is
+  /// rho F (1 - d) / (1 - F d). The mean over what is possible; 1 where no seed is waiting.
+  double diluted = 1;
 
   bool operator==(const StillExpected&) const = default;
 };

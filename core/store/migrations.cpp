@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/migrations.h"
 
+#include "core/store/chain.h"
 #include "core/store/engine/sqlite.h"
 #include "sql.h"
 
@@ -17,6 +18,17 @@ const std::vector<Migration>& migrations() {
   }();
   return steps;
 }
+
+namespace {
+
+/// Within the last step, since reading an entry takes the tables of all of them.
+void chain_older(soci::session& session) {
+  constexpr int any_series = 10; // the chain holds no whole codes
+  Tables tables(session, any_series);
+  chain_older_entries(tables);
+}
+
+} // namespace
 
 std::filesystem::path copy_before_migration(const std::filesystem::path& path, int version) {
   for (int n = 1;; ++n) {
@@ -44,6 +56,8 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
     engine::begin_writing(session);
     try {
       engine::run_script(session, step.script);
+      if (step.version == newest && there > 0)
+        chain_older(session);
       engine::set_version(session, step.version);
       engine::keep(session);
     } catch (...) {

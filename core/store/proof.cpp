@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/proof.h"
 
+#include "core/store/chain.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
@@ -23,18 +24,24 @@ struct Line {
 
 class Prover {
  public:
-  Prover(Tables& tables, Reading& reading) : tables_(tables), reading_(reading) {}
+  Prover(Tables& tables, Reading& reading, std::string printed)
+      : tables_(tables), reading_(reading), printed_(std::move(printed)) {}
 
   Proof prove() {
     for (const auto& fault : engine::integrity_faults(tables_.session()))
       say("the file: " + fault);
     schema_is_whole();
-    read();
-    every_movement_balances();
-    no_account_below_zero();
-    every_seed_is_accounted_for();
-    every_lot_leads_back();
-    reversals_mirror();
+    chain_holds();
+    try {
+      read();
+      every_movement_balances();
+      no_account_below_zero();
+      every_seed_is_accounted_for();
+      every_lot_leads_back();
+      reversals_mirror();
+    } catch (const std::exception& unreadable) {
+      say(fmt::format("the ledger cannot be read to its end: {}", unreadable.what()));
+    }
     return std::move(proof_);
   }
 
@@ -58,6 +65,19 @@ class Prover {
       if (!found.contains(wanted))
         say(fmt::format("the file's own guard or table '{}' is missing or was changed",
                         wanted.substr(0, wanted.find(':'))));
+  }
+
+  void chain_holds() {
+    auto chain = prove_chain(tables_, reading_);
+    proof_.links = chain.links;
+    proof_.last_link = std::move(chain.last);
+    for (auto& fault : chain.faults)
+      say(std::move(fault));
+    if (!printed_.empty() &&
+        !tables_.ask("SELECT entry_id FROM entry_link WHERE hash = :hash").with(printed_).number())
+      say(fmt::format("the link {} is not in this book's chain: entries before it were changed and "
+                      "the chain made anew, or it belongs to another book",
+                      printed_));
   }
 
   void read() {
@@ -225,6 +245,7 @@ class Prover {
 
   Tables& tables_;
   Reading& reading_;
+  std::string printed_;
   Proof proof_;
   std::map<std::int64_t, book::Lot> lots_;
   std::vector<Line> lines_;
@@ -233,8 +254,12 @@ class Prover {
 
 } // namespace
 
-Result<Proof> prove(Book& book) {
-  return book.read([](Reading& reading) { return Prover(reading.tables(), reading).prove(); });
+Proof prove(Reading& reading, const std::string& printed) {
+  return Prover(reading.tables(), reading, printed).prove();
+}
+
+Result<Proof> prove(Book& book, const std::string& printed) {
+  return book.read([&](Reading& reading) { return prove(reading, printed); });
 }
 
 } // namespace coneline::store

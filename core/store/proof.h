@@ -17,6 +17,8 @@ struct Proof {
   std::int64_t movements = 0;
   std::int64_t accounts = 0;
   std::int64_t reversals = 0;
+  std::int64_t links = 0;    ///< of the chain over the entries
+  std::string last_link;     ///< vouches for all entries; empty in a book without any
   std::int64_t seeds_in = 0; ///< seeds and plants counted in at harvest or bought
   std::int64_t on_hand = 0;
   std::int64_t ended = 0;          ///< seeds_in = on_hand + ended
@@ -26,7 +28,10 @@ struct Proof {
   [[nodiscard]] bool holds() const { return faults.empty(); }
 };
 
-/// Proves a book that could be opened. Fails where it cannot be read at all.
-Result<Proof> prove(Book& book);
+/// Proves a book that could be opened. Fails where it cannot be read at all. `printed` is a link
+/// that was written down elsewhere, such as on papers; that it stands in the chain is proven too.
+Result<Proof> prove(Book& book, const std::string& printed = {});
+/// The same of what one transaction sees.
+Proof prove(Reading& reading, const std::string& printed = {});
 
 } // namespace coneline::store

@@ -51,6 +51,12 @@ class Fill {
           .pollen.push_back(
               {row.maybe_id<book::PollenLotId>("pollen_lot_id"), row.maybe_real("millilitres")});
     });
+    each(sql::weighings_between, [](const Row& row, book::Entry& entry) {
+      entry.detail = book::Weighing{{}, row.real("grams")};
+    });
+    each(sql::weighing_hundreds_between, [](const Row& row, book::Entry& entry) {
+      std::get<book::Weighing>(entry.detail).hundreds.push_back(row.real("grams"));
+    });
     each(sql::cleanings_between, [](const Row& row, book::Entry& entry) {
       entry.detail = book::Cleaning{static_cast<int>(row.whole("soak_days"))};
     });
@@ -64,9 +70,40 @@ class Fill {
     each(sql::sales_between, [](const Row& row, book::Entry& entry) {
       entry.detail = book::Sale{row.text("buyer"), row.maybe_whole("cents")};
     });
+    diary();
   }
 
  private:
+  void diary() {
+    each(sql::cone_looks_between, [](const Row& row, book::Entry& entry) {
+      entry.detail =
+          book::ConeLook{row.one_of<book::Scales>("scales"), row.maybe_whole("fertile_scales")};
+    });
+    each(sql::plant_notes_between, [](const Row& row, book::Entry& entry) {
+      book::PlantNote note{{row.whole("plant_id")}, {}, row.maybe_id<book::PlaceId>("to_place_id")};
+      if (row.has("male_cone"))
+        note.male_cone = row.one_of<book::MaleCone>("male_cone");
+      entry.detail = note;
+    });
+    each(sql::pollen_notes_between, [](const Row& row, book::Entry& entry) {
+      entry.detail = book::PollenNote{{row.whole("pollen_lot_id")},
+                                      row.maybe_real("millilitres"),
+                                      row.maybe_whole("counted"),
+                                      row.maybe_whole("germinated"),
+                                      row.text("conditions")};
+    });
+    each(sql::corrections_between, [](const Row& row, book::Entry& entry) {
+      if (!std::holds_alternative<book::Correction>(entry.detail))
+        entry.detail = book::Correction{};
+      std::get<book::Correction>(entry.detail)
+          .changes.push_back(
+              {{row.whole("plant_id")}, row.text("field"), row.text("stood"), row.text("stands")});
+    });
+    each(sql::due_answers_between, [](const Row& row, book::Entry& entry) {
+      entry.detail = book::DueAnswer{row.text("due"), row.maybe_date("until")};
+    });
+  }
+
   template <class Take>
   void each(const char* query, Take take) {
     tables_.ask(query).with(first_).with(last_).each([&](const Row& row) {
@@ -103,6 +140,26 @@ Entries Reading::entries() {
   return filled(tables_, tables_.ask(sql::entries));
 }
 
+Entries Reading::entries_between(book::EntryId first, book::EntryId last) {
+  return filled(tables_, tables_.ask(sql::entries_between).with(first).with(last));
+}
+
+std::vector<book::Link> Reading::links() {
+  std::vector<book::Link> links;
+  tables_.ask(sql::links).each([&](const Row& row) {
+    links.push_back({{row.whole("entry_id")}, row.text("hash")});
+  });
+  return links;
+}
+
+std::optional<book::Link> Reading::last_link() {
+  std::optional<book::Link> last;
+  tables_.ask(sql::last_link).each([&](const Row& row) {
+    last = book::Link{{row.whole("entry_id")}, row.text("hash")};
+  });
+  return last;
+}
+
 Entries Reading::last_entries(int most) {
   return filled(tables_, tables_.ask(sql::last_entries).with(most));
 }
@@ -113,6 +170,10 @@ Entries Reading::entries_of(book::LotId lot) {
 
 Entries Reading::entries_of(book::ConeId cone) {
   return filled(tables_, tables_.ask(sql::entries_of_cone).with(cone));
+}
+
+Entries Reading::entries_of(book::PlantId plant) {
+  return filled(tables_, tables_.ask(sql::entries_of_plant).with(plant).with(plant));
 }
 
 Entries Reading::standing_entries(book::Verb verb) {

@@ -106,7 +106,13 @@ std::vector<book::Plant> plants(Tables& tables) {
                       row.maybe_date("acquired"),
                       row.maybe_id<book::PlaceId>("place_id"),
                       row.text("note"),
-                      {}});
+                      {},
+                      row.maybe_id<book::PlantId>("seed_parent_id"),
+                      row.maybe_id<book::PlantId>("pollen_parent_id"),
+                      row.text("seed_parent_said"),
+                      row.text("pollen_parent_said"),
+                      row.one_of<book::Certainty>("parents_certainty"),
+                      row.one_of<book::StandsIn>("stands_in")});
   });
   for (auto& plant : plants)
     tables.ask("SELECT * FROM paper WHERE plant_id = :plant ORDER BY id")
@@ -127,6 +133,14 @@ std::vector<book::PollenLot> pollen_lots(Tables& tables) {
                     row.maybe_real("millilitres"), row.text("store"), row.text("note")});
   });
   return lots;
+}
+
+std::vector<book::PollenStore> pollen_stores(Tables& tables) {
+  std::vector<book::PollenStore> stores;
+  tables.ask("SELECT * FROM pollen_store ORDER BY id").each([&](const Row& row) {
+    stores.push_back({{row.whole("id")}, row.text("name"), sourced_range(row, "years")});
+  });
+  return stores;
 }
 
 std::vector<book::Cone> cones(Tables& tables) {
@@ -150,12 +164,20 @@ std::vector<book::Purchase> purchases(Tables& tables) {
   return purchases;
 }
 
+std::vector<book::Figure> figures(Tables& tables) {
+  std::vector<book::Figure> figures;
+  tables.ask("SELECT name, value FROM figure ORDER BY name").each([&](const Row& row) {
+    figures.push_back({row.text("name"), row.real("value")});
+  });
+  return figures;
+}
+
 } // namespace
 
 book::Registers Reading::registers() {
-  return {title(),        taxa(tables_),     all_places(tables_), pots(tables_),
-          mixes(tables_), routes(tables_),   plants(tables_),     pollen_lots(tables_),
-          cones(tables_), purchases(tables_)};
+  return {title(),        taxa(tables_),      all_places(tables_),   pots(tables_),
+          mixes(tables_), routes(tables_),    plants(tables_),       pollen_lots(tables_),
+          cones(tables_), purchases(tables_), figures(tables_),      pollen_stores(tables_)};
 }
 
 } // namespace coneline::store

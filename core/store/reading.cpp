@@ -41,13 +41,6 @@ Balance balance_of(const Row& row) {
 
 } // namespace
 
-std::int64_t number_in_book(const Code& code) {
-  auto power = std::int64_t{1};
-  while (code.running() / power > 99)
-    power *= 10;
-  return code.running() % power;
-}
-
 Result<void> of_this_book(const Code& code, int series) {
   if (code.series() == series)
     return {};
@@ -59,9 +52,9 @@ Result<void> of_this_book(const Code& code, int series) {
 
 book::Title Reading::title() {
   book::Title title;
-  tables_.ask("SELECT name, series, invented, made_on FROM book").each([&](const Row& row) {
+  tables_.ask("SELECT name, series, invented, made_on, hemisphere FROM book").each([&](const Row& row) {
     title = {row.text("name"), static_cast<int>(row.whole("series")), row.whole("invented") != 0,
-             row.date("made_on")};
+             row.date("made_on"), row.one_of<book::Hemisphere>("hemisphere")};
   });
   return title;
 }
@@ -86,7 +79,7 @@ Result<book::Lot> Reading::lot(const Code& code) {
   std::optional<book::Lot> lot;
   tables_.ask(sql::lot_by_code)
       .with(kind_word(code.kind()))
-      .with(number_in_book(code))
+      .with(code.number_in_series())
       .each([&](const Row& row) { lot = lot_of(row, tables_); });
   if (!lot)
     return refuse(

@@ -3,9 +3,11 @@
 // What can be asked of a book. Every count is a sum over movements; no number is kept twice.
 
 #include "core/book/entry.h"
+#include "core/book/entry_chain.h"
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
 #include "core/book/registers.h"
+#include "core/book/temperature.h"
 
 #include <cstdint>
 #include <optional>
@@ -75,13 +77,20 @@ class Reading {
   std::unordered_map<book::LotId, book::PlaceId> places(std::optional<Date> day = std::nullopt);
 
   std::vector<book::Entry> entries(); ///< all, in the order they were written
+  /// Those whose numbers lie between, both included, in their order.
+  std::vector<book::Entry> entries_between(book::EntryId first, book::EntryId last);
   std::vector<book::Entry> last_entries(int most);
   std::vector<book::Entry>
   entries_of(book::LotId lot); ///< those about it and those that moved from or to it
   std::vector<book::Entry> entries_of(book::ConeId cone);
+  std::vector<book::Entry> entries_of(book::PlantId plant); ///< what was noted of it or corrected
   Result<book::Entry> entry(book::EntryId id);
   /// The entry that reversed this one, if any.
   std::optional<book::EntryId> reversed_by(book::EntryId id);
+  /// The chain over the entries as it is stored, in the order of the entries.
+  std::vector<book::Link> links();
+  /// The last link, which vouches for all entries; nothing in a book without entries.
+  std::optional<book::Link> last_link();
   /// Entries that stand: neither reversed nor a reversal. In the order of their days.
   std::vector<book::Entry> standing_entries(book::Verb verb);
 
@@ -91,6 +100,11 @@ class Reading {
   std::vector<TraySown> trays_sown(std::optional<Date> day = std::nullopt);
   std::vector<TrayLook> tray_looks(std::optional<Date> day = std::nullopt);
   std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
+
+  std::vector<book::Temperature> temperatures(); ///< in the order in which they were taken in
+  std::vector<book::Temperature> temperatures(book::PlaceId place); ///< by time
+  std::vector<book::PlaceId> places_measured(); ///< that have a reading
+  std::vector<book::Stay> stays();              ///< by lot, then day
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }

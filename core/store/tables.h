@@ -29,9 +29,6 @@ class Tables {
   int series_;
 };
 
-/// The number of a code within its book: its running number without the two digits of the series.
-std::int64_t number_in_book(const Code& code);
-
 /// Fails when the label belongs to another book.
 Result<void> of_this_book(const Code& code, int series);
 

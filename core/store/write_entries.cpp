@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/store/tables.h"
+#include "core/store/chain.h"
 #include "core/store/writing.h"
 
 #include <fmt/chrono.h>
@@ -30,7 +30,7 @@ std::int64_t write_entry(Tables& tables, const book::Entry& entry) {
               .with(entry.who)
               .with(entry.note)
               .with(entry.reverses)
-              .with(entry.entered.empty() ? now_utc() : entry.entered)
+              .with(entry.entered)
               .number();
 }
 
@@ -73,6 +73,21 @@ struct WriteDetail {
           .with(pollen.millilitres)
           .run();
   }
+  void operator()(const book::Weighing& detail) const {
+    tables.ask("INSERT INTO weighing (entry_id, grams) VALUES (:entry, :grams)")
+        .with(entry)
+        .with(detail.grams)
+        .run();
+    int position = 0;
+    for (const double grams : detail.hundreds)
+      tables
+          .ask("INSERT INTO weighing_hundred (entry_id, position, grams) VALUES (:entry, "
+               ":position, :grams)")
+          .with(entry)
+          .with(++position)
+          .with(grams)
+          .run();
+  }
   void operator()(const book::Cleaning& detail) const {
     tables.ask("INSERT INTO cleaning (entry_id, soak_days) VALUES (:entry, :days)")
         .with(entry)
@@ -103,9 +118,100 @@ struct WriteDetail {
         .with(detail.cents)
         .run();
   }
+  void operator()(const book::ConeLook& detail) const {
+    tables
+        .ask("INSERT INTO cone_look (entry_id, scales, fertile_scales) VALUES "
+             "(:entry, :scales, :fertile)")
+        .with(entry)
+        .with(book::word(detail.scales))
+        .with(detail.fertile_scales)
+        .run();
+  }
+  void operator()(const book::PlantNote& detail) const {
+    const auto state =
+        detail.male_cone ? std::optional(std::string(book::word(*detail.male_cone))) : std::nullopt;
+    tables
+        .ask("INSERT INTO plant_note (entry_id, plant_id, male_cone, to_place_id) VALUES "
+             "(:entry, :plant, :male_cone, :place)")
+        .with(entry)
+        .with(detail.plant)
+        .with(state)
+        .with(detail.to)
+        .run();
+  }
+  void operator()(const book::PollenNote& detail) const {
+    tables
+        .ask("INSERT INTO pollen_note (entry_id, pollen_lot_id, millilitres, counted, germinated, "
+             "conditions) VALUES (:entry, :lot, :millilitres, :counted, :germinated, :conditions)")
+        .with(entry)
+        .with(detail.lot)
+        .with(detail.millilitres)
+        .with(detail.counted)
+        .with(detail.germinated)
+        .with(detail.conditions)
+        .run();
+  }
+  void operator()(const book::Correction& detail) const {
+    int position = 0;
+    for (const auto& change : detail.changes)
+      tables
+          .ask("INSERT INTO correction (entry_id, position, plant_id, field, stood, stands) VALUES "
+               "(:entry, :position, :plant, :field, :stood, :stands)")
+          .with(entry)
+          .with(++position)
+          .with(change.plant)
+          .with(change.field)
+          .with(change.stood)
+          .with(change.stands)
+          .run();
+  }
+  void operator()(const book::DueAnswer& detail) const {
+    tables.ask("INSERT INTO due_answer (entry_id, due, until) VALUES (:entry, :due, :until)")
+        .with(entry)
+        .with(detail.due)
+        .with(detail.until)
+        .run();
+  }
 };
 
+Result<void> sound(const book::PollenNote& note) {
+  if (note.millilitres && !(*note.millilitres > 0))
+    return refuse(fault(fmt::format("{} ml of pollen", *note.millilitres),
+                        "Give an amount above 0, or none."));
+  if (note.counted.has_value() != note.germinated.has_value())
+    return refuse(
+        fault("a viability test counts grains and those that germinated", "Give both counts."));
+  if (note.counted &&
+      (*note.counted < 1 || *note.germinated < 0 || *note.germinated > *note.counted))
+    return refuse(fault(fmt::format("{} germinated of {} counted", *note.germinated, *note.counted),
+                        "Count at least one grain, and no more germinated than counted."));
+  return {};
+}
+
+Result<void> sound_diary(const book::Entry& entry) {
+  if (const auto* note = std::get_if<book::PollenNote>(&entry.detail))
+    return sound(*note);
+  if (const auto* look = std::get_if<book::ConeLook>(&entry.detail);
+      look != nullptr && look->fertile_scales && *look->fertile_scales < 1)
+    return refuse(fault(fmt::format("{} fertile scales", *look->fertile_scales),
+                        "Give a count above 0, or none."));
+  if (const auto* note = std::get_if<book::PlantNote>(&entry.detail);
+      note != nullptr && note->male_cone.has_value() == note->to.has_value())
+    return refuse(fault("a note of a plant says what its male cone is like, or where it shall go",
+                        "Give one of the two."));
+  if (const auto* answer = std::get_if<book::DueAnswer>(&entry.detail); answer != nullptr) {
+    if (answer->due.empty())
+      return refuse(fault("an answer to nothing that was due", "Name what was due."));
+    if ((entry.verb == book::Verb::put_off) != answer->until.has_value() && !entry.reverses)
+      return refuse(fault("what is put off has a day, and what is dismissed has none",
+                          "Give the day, or take it out."));
+  }
+  return {};
+}
+
 Result<void> sound(const book::Entry& entry) {
+  if (auto is = sound_diary(entry); !is)
+    return is;
   if (const auto* pass = std::get_if<book::Pollination>(&entry.detail)) {
     if (pass->pollen.empty())
       return refuse(fault("a pollination without pollen",
@@ -115,6 +221,11 @@ Result<void> sound(const book::Entry& entry) {
         return refuse(fault(fmt::format("{} ml of pollen", *pollen.millilitres),
                             "Give an amount above 0, or none."));
   }
+  if (const auto* weighed = std::get_if<book::Weighing>(&entry.detail))
+    for (const double grams : weighed->hundreds)
+      if (!(grams > 0) || !(weighed->grams > 0))
+        return refuse(fault(fmt::format("100 seeds of {} g, all of it {} g", grams, weighed->grams),
+                            "Give weights above 0."));
   if (entry.place && !entry.lot)
     return refuse(program_fault("a place without a lot to stand there"));
   if ((entry.verb == book::Verb::reverse) != entry.reverses.has_value())
@@ -166,10 +277,14 @@ Result<book::EntryId> Writing::enter(const book::Entry& entry) {
                                  : ledger_.admit(entry.date, entry.movements);
   if (!admitted)
     return refuse(admitted.error());
-  const auto id = write_entry(tables(), entry);
-  write_movements(tables(), id, entry.movements);
-  std::visit(WriteDetail{tables(), id}, entry.detail);
-  return book::EntryId{id};
+  auto written = entry;
+  if (written.entered.empty())
+    written.entered = now_utc();
+  written.id = {write_entry(tables(), written)};
+  write_movements(tables(), written.id.value, written.movements);
+  std::visit(WriteDetail{tables(), written.id.value}, written.detail);
+  chain_->add(written);
+  return written.id;
 }
 
 } // namespace coneline::store

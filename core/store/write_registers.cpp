@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/tables.h"
 #include "core/store/writing.h"
+#include "sql.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace coneline::store {
 
@@ -88,7 +91,7 @@ Result<std::int64_t> new_number(Tables& tables, const std::string& table, const 
                                 std::int64_t id) {
   if (auto ours = of_this_book(code, tables.series()); !ours)
     return refuse(ours.error());
-  const auto number = number_in_book(code);
+  const auto number = code.number_in_series();
   const auto other = tables.ask(fmt::format("SELECT id FROM {} WHERE number = :number", table))
                          .with(number)
                          .number();
@@ -170,7 +173,8 @@ Result<void> Writing::put(const book::Title& title) {
   row.set("name", title.name)
       .set("series", title.series)
       .set("invented", title.invented ? 1 : 0)
-      .set("made_on", title.made_on);
+      .set("made_on", title.made_on)
+      .set_word("hemisphere", title.hemisphere);
   if (!there)
     row.set("id", 1);
   row.write(there.value_or(0));
@@ -288,7 +292,78 @@ Result<book::RouteId> Writing::put(const book::Route& route) {
   return id;
 }
 
+namespace {
+
+/// A parent of a sex that can be one.
+Result<void> may_be_parent(Tables& tables, const std::optional<book::PlantId>& parent,
+                           book::Sex wrong, std::string_view role) {
+  Result<void> is;
+  if (parent)
+    tables.ask("SELECT number, sex FROM plant WHERE id = :id")
+        .with(*parent)
+        .each([&](const Row& row) {
+          if (row.one_of<book::Sex>("sex") == wrong)
+            is = refuse(fault(fmt::format("{} is a {} plant and cannot be the {}",
+                                          tables.code(Kind::plant, row.whole("number")).text(),
+                                          book::word(wrong), role),
+                              "Name another plant, or correct the sex."));
+        });
+  return is;
+}
+
+} // namespace
+
+Result<void> Writing::is_not_its_own_ancestor(const book::Plant& plant) {
+  std::map<std::int64_t, std::int64_t> child_of; // the plants passed on the way up
+  std::vector<std::int64_t> to_ask;
+  const auto pass = [&](std::int64_t parent, std::int64_t child) {
+    if (child_of.emplace(parent, child).second)
+      to_ask.push_back(parent);
+  };
+  for (const auto& parent : {plant.seed_parent, plant.pollen_parent})
+    if (parent)
+      pass(parent->value, plant.id.value);
+  while (!to_ask.empty() && !child_of.contains(plant.id.value)) {
+    const auto next = to_ask.back();
+    to_ask.pop_back();
+    tables().ask(sql::parents_of_plant).with(next).with(next).each([&](const Row& row) {
+      pass(row.whole("parent"), next);
+    });
+  }
+  if (!plant.id.stored() || !child_of.contains(plant.id.value))
+    return {};
+  std::string line = plant.code.text();
+  for (auto at = child_of.at(plant.id.value); at != plant.id.value; at = child_of.at(at)) {
+    const auto number = tables().ask("SELECT number FROM plant WHERE id = :id").with(at).number();
+    line += ", parent of " + tables().code(Kind::plant, number.value_or(at)).text();
+  }
+  return refuse(fault(fmt::format("{} would be its own ancestor: {}, parent of {}",
+                                  plant.code.text(), line, plant.code.text()),
+                      "Check both parents."));
+}
+
+Result<book::PollenStoreId> Writing::put(const book::PollenStore& store) {
+  if (store.name.empty())
+    return refuse(fault("a pollen store without a name", "Give it a name."));
+  if (store.years.value)
+    if (auto range = book::Range::of(store.years.value->low, store.years.value->high); !range)
+      return refuse(range.error());
+  const auto there =
+      tables().ask("SELECT id FROM pollen_store WHERE name = :name").with(store.name).number();
+  return book::PollenStoreId{RowToWrite(tables(), "pollen_store")
+                                 .set("name", store.name)
+                                 .set_range("years", store.years)
+                                 .write(there.value_or(store.id.value))};
+}
+
 Result<book::PlantId> Writing::put(const book::Plant& plant) {
+  if (auto is = is_not_its_own_ancestor(plant); !is)
+    return refuse(is.error());
+  for (const auto& [parent, wrong, role] :
+       {std::tuple(plant.seed_parent, book::Sex::male, "seed parent"),
+        std::tuple(plant.pollen_parent, book::Sex::female, "pollen parent")})
+    if (auto is = may_be_parent(tables(), parent, wrong, role); !is)
+      return refuse(is.error());
   auto number = new_number(tables(), "plant", plant.code, plant.id.value);
   if (!number)
     return refuse(number.error());
@@ -302,6 +377,12 @@ Result<book::PlantId> Writing::put(const book::Plant& plant) {
                              .set("acquired", plant.acquired)
                              .set("place_id", plant.place)
                              .set("note", plant.note)
+                             .set("seed_parent_id", plant.seed_parent)
+                             .set("seed_parent_said", plant.seed_parent_said)
+                             .set("pollen_parent_id", plant.pollen_parent)
+                             .set("pollen_parent_said", plant.pollen_parent_said)
+                             .set_word("parents_certainty", plant.parents_certainty)
+                             .set_word("stands_in", plant.stands_in)
                              .write(plant.id.value)};
   tables().ask("DELETE FROM paper WHERE plant_id = :plant").with(id).run();
   for (const auto& paper : plant.papers)
@@ -356,6 +437,19 @@ Result<book::PurchaseId> Writing::put(const book::Purchase& purchase) {
                               .set("bought", purchase.bought)
                               .set("note", purchase.note)
                               .write(purchase.id.value)};
+}
+
+Result<void> Writing::put(const book::Figure& figure) {
+  if (figure.name.empty() || !std::isfinite(figure.value))
+    return refuse(fault(fmt::format("the figure '{}' of {}", figure.name, figure.value),
+                        "Give a name and a number."));
+  tables()
+      .ask("INSERT INTO figure (name, value) VALUES (:name, :value) "
+           "ON CONFLICT (name) DO UPDATE SET value = excluded.value")
+      .with(figure.name)
+      .with(figure.value)
+      .run();
+  return {};
 }
 
 } // namespace coneline::store

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/writing.h"
 
-#include "core/store/tables.h"
+#include "core/store/chain.h"
 
 #include <fmt/format.h>
 
@@ -33,7 +33,8 @@ std::string table_of(Kind kind) {
 
 Writing::Writing(Tables& tables)
     : Reading(tables), ledger_([this](book::Account account) { return timeline(account); },
-                               [this](book::LotId id) { return lot(id).code.text(); }) {}
+                               [this](book::LotId id) { return lot(id).code.text(); }),
+      chain_(std::make_unique<Chain>(tables)) {}
 
 Writing::~Writing() = default;
 
@@ -57,7 +58,7 @@ Result<book::LotId> Writing::add(const book::Lot& lot) {
   if ((kind == Kind::batch) == lot.pot.has_value())
     return refuse(fault(fmt::format("a {} {} a pot or tray it stands in", kind_word(kind),
                                     lot.pot ? "has not" : "needs")));
-  const auto number = number_in_book(lot.code);
+  const auto number = lot.code.number_in_series();
   if (tables()
           .ask("SELECT id FROM lot WHERE kind = :kind AND number = :number")
           .with(kind_word(kind))

@@ -5,7 +5,11 @@
 
 #include "core/store/reading.h"
 
+#include <memory>
+
 namespace coneline::store {
+
+class Chain;
 
 class Writing : public Reading {
  public:
@@ -21,27 +25,39 @@ class Writing : public Reading {
   Result<book::PotId> put(const book::Pot& pot);
   Result<book::MixId> put(const book::Mix& mix);
   Result<book::RouteId> put(const book::Route& route);
+  /// Fails, too, where the plant would be its own ancestor.
   Result<book::PlantId> put(const book::Plant& plant);
   Result<book::PollenLotId> put(const book::PollenLot& lot);
+  /// A store of this name that is there already is brought up to date.
+  Result<book::PollenStoreId> put(const book::PollenStore& store);
   Result<book::ConeId> put(const book::Cone& cone);
   Result<book::PurchaseId> put(const book::Purchase& purchase);
   Result<void> put(const book::Title& title);
+  /// By its name.
+  Result<void> put(const book::Figure& figure);
 
   /// A lot without anything in it; the entry that fills it follows. Its code must be new.
   Result<book::LotId> add(const book::Lot& lot);
+
+  /// Fails on a number that is not finite, and where the place has a reading of that moment.
+  Result<void> add(const book::Temperature& reading);
+  /// Takes out the readings of a place from the first to the last day; returns how many.
+  std::int64_t take_out_temperatures(book::PlaceId place, Date first, Date last);
 
   /// The next free code of a kind in this book.
   Result<Code> next_code(Kind kind);
 
   /// Writes an entry when the gate admits its movements. For a reversal, `movements` are the mirror
   /// of the reversed entry's; anything else is refused. The entry's `entered` is set here when
-  /// empty.
+  /// empty. The entry's link is written with it.
   Result<book::EntryId> enter(const book::Entry& entry);
 
  private:
+  Result<void> is_not_its_own_ancestor(const book::Plant& plant);
   Result<void> know_lots(const book::Entry& entry);
   Result<void> is_mirror(const book::Entry& entry);
   book::Ledger ledger_;
+  std::unique_ptr<Chain> chain_;
 };
 
 } // namespace coneline::store

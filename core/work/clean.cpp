@@ -23,15 +23,10 @@ Result<Done> clean(store::Book& book, const Clean& wanted) {
     if (!wanted.lost.none())
       entry.movements = {
           {{batch->id, *state}, {batch->id, book::State::lost_in_cleaning}, wanted.lost}};
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value());
-    done.cautions = {poison_caution,
-                     "Eye guard with a brush on a drill; change the soaking water daily."};
-    return done;
+    return entered(
+        writing, entry,
+        fmt::format("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value()),
+        {poison_caution, "Eye guard with a brush on a drill; change the soaking water daily."});
   });
 }
 

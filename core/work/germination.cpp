@@ -29,4 +29,11 @@ std::vector<ObservedTray> observed_trays(store::Reading& reading, const book::Re
   return in_order;
 }
 
+stats::Tray counts_of(const ObservedTray& seen) {
+  stats::Tray tray{seen.origin.name, seen.lot.code.text(), seen.sown, {}};
+  for (const auto& look : seen.looks)
+    tray.looks.push_back({look.day, look.germinated, look.removed});
+  return tray;
+}
+
 } // namespace coneline::work

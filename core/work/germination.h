@@ -3,6 +3,7 @@
 // The book's trays as germination data: seeds sown, and at each look the newly germinated and the
 // removed.
 
+#include "core/stats/germination_data.h"
 #include "core/store/reading.h"
 #include "core/work/line_back.h"
 
@@ -32,5 +33,8 @@ struct ObservedTray {
 /// out.
 std::vector<ObservedTray> observed_trays(store::Reading& reading, const book::Registers& registers,
                                          Date as_of);
+
+/// The counts of a tray as stats takes them, its group being its cross.
+stats::Tray counts_of(const ObservedTray& seen);
 
 } // namespace coneline::work

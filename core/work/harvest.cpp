@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/harvest.h"
 
+#include "core/stats/count_by_weight.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -26,15 +27,38 @@ Result<Done> begin(store::Writing& writing, book::Lot lot, book::State from, boo
   return done;
 }
 
+struct CountedSeeds {
+  Count count;
+  std::string how; ///< how they were counted, where not by hand
+};
+
+Result<CountedSeeds> counted_seeds(const Harvest& wanted) {
+  if (!wanted.weighed)
+    return CountedSeeds{wanted.seeds, {}};
+  if (!wanted.seeds.none())
+    return refuse(
+        fault("seeds counted by hand and by weight", "Give the count, or the weights, not both."));
+  auto by_weight = stats::count_by_weight(wanted.weighed->hundreds, wanted.weighed->grams);
+  if (!by_weight)
+    return refuse(by_weight.error());
+  auto count = Count::of(by_weight->seeds);
+  if (!count)
+    return refuse(count.error());
+  auto how = fmt::format(", counted by weight ({} to {}; weighings differ by {:.1f} %)",
+                         by_weight->low, by_weight->high, by_weight->of_hundred.variation);
+  if (by_weight->left_out > 0)
+    how += fmt::format("; {} weighings left out", by_weight->left_out);
+  return CountedSeeds{*count, how};
+}
+
 } // namespace
 
 Result<Done> harvest(store::Book& book, const Harvest& wanted) {
   return book.write([&](store::Writing& writing) -> Result<Done> {
     const auto registers = writing.registers();
-    const auto* cone = book::coded(registers.cones, wanted.cone);
-    if (cone == nullptr)
-      return refuse(
-          fault(fmt::format("there is no cone {}", wanted.cone.text()), "Check the code."));
+    auto cone = cone_coded(registers, wanted.cone);
+    if (!cone)
+      return refuse(cone.error());
     for (const auto& pass : writing.entries_of(cone->id))
       if (pass.verb == book::Verb::pollinate && !writing.reversed_by(pass.id) &&
           pass.date > wanted.noted.on)
@@ -45,16 +69,22 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
     auto code = writing.next_code(Kind::batch);
     if (!code)
       return refuse(code.error());
+    auto seeds = counted_seeds(wanted);
+    if (!seeds)
+      return refuse(seeds.error());
     book::Lot batch;
     batch.code = *code;
     batch.origin = cone->id;
-    auto done = begin(writing, batch, book::State::cone, book::State::unsorted, wanted.seeds,
-                      entry_for(book::Verb::harvest, wanted.noted));
+    auto entry = entry_for(book::Verb::harvest, wanted.noted);
+    if (wanted.weighed)
+      entry.detail = *wanted.weighed;
+    auto done =
+        begin(writing, batch, book::State::cone, book::State::unsorted, seeds->count, entry);
     if (!done)
       return done;
     done->told =
-        fmt::format("{} from {} are batch {}", counted(wanted.seeds.value(), "seed", "seeds"),
-                    wanted.cone.text(), code->text());
+        fmt::format("{} from {} are batch {}{}", counted(seeds->count.value(), "seed", "seeds"),
+                    wanted.cone.text(), code->text(), seeds->how);
     done->cautions = {poison_caution};
     return done;
   });

@@ -8,11 +8,13 @@ namespace coneline::work {
 
 struct Harvest {
   Code cone;
-  Count seeds;
+  Count seeds; ///< counted by hand
   Noted noted;
+  std::optional<book::Weighing> weighed =
+      {}; ///< given: the count is by weight, and `seeds` is none
 };
 
-/// Fails: no such cone, no seeds, a day before the last pollination.
+/// Fails: no such cone, no seeds, a day before the last pollination, weighings that do not do.
 Result<Done> harvest(store::Book& book, const Harvest& wanted);
 
 /// Seed or plants from elsewhere. Plants come in a pot; seed has none.

@@ -57,13 +57,7 @@ Result<Done> inspect(store::Book& book, const Inspect& wanted) {
     move(book::State::root, book::State::leaf, with_root);
     move(book::State::sown, book::State::leaf, wanted.leaves.value() - with_root);
     move(book::State::sown, book::State::dead, wanted.dead.value());
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format("{} in {}", found(wanted), wanted.tray.text());
-    return done;
+    return entered(writing, entry, fmt::format("{} in {}", found(wanted), wanted.tray.text()));
   });
 }
 

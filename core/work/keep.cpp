@@ -2,6 +2,7 @@
 #include "core/work/keep.h"
 
 #include "core/work/resolve.h"
+#include "core/work/stores.h"
 
 #include <fmt/format.h>
 
@@ -9,15 +10,18 @@ namespace coneline::work {
 
 namespace {
 
-/// From the taxon's after-ripening, counted from the harvest, where the grower gave no dates.
+/// From the book's own seed of the taxon, or the taxon's after-ripening, counted from the harvest,
+/// where the grower gave no dates.
 void fill_in_dates(store::Reading& reading, const book::Lot& batch, book::Keeping& keeping,
                    Date day) {
   const auto* cone = std::get_if<book::ConeId>(&batch.origin);
   if (keeping.until_from || keeping.until_to || cone == nullptr)
     return;
   const auto registers = reading.registers();
-  const auto& after =
-      registers.taxon(registers.plant(registers.cone(*cone).plant).taxon).after_ripening.value;
+  const auto taxon = registers.plant(registers.cone(*cone).plant).taxon;
+  auto after = own_after_ripening(kept_batches(reading, registers, day), taxon);
+  if (!after)
+    after = registers.taxon(taxon).after_ripening.value;
   if (!after)
     return;
   Date ripe = day;
@@ -67,15 +71,11 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
     entry.lot = batch->id;
     entry.place = *place;
     entry.detail = keeping;
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format(
-        "{} of {} put by: {}{}", counted(seeds, "seed", "seeds"), wanted.batch.text(), wanted.store,
-        keeping.until_from ? ", to look at from " + keeping.until_from->iso() : "");
-    return done;
+    return entered(
+        writing, entry,
+        fmt::format("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"), wanted.batch.text(),
+                    wanted.store,
+                    keeping.until_from ? ", to look at from " + keeping.until_from->iso() : ""));
   });
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/leave.h"
 
+#include "core/stats/opening.h"
+#include "core/work/harvest_table.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -43,6 +45,43 @@ std::vector<std::string> cautions_of(WayOut way) {
   return {};
 }
 
+/// What has to be said before floaters are thrown away; a fault where they may not be yet.
+Result<std::vector<std::string>> before_floaters_go(store::Reading& reading, const Leave& wanted,
+                                                    const book::Lot& lot, book::State state) {
+  if (wanted.way != WayOut::discarded || state != book::State::judged_empty)
+    return std::vector<std::string>{};
+  const auto registers = reading.registers();
+  auto table = harvest_table(reading, registers, wanted.lot, wanted.noted.on);
+  if (!table)
+    return refuse(table.error());
+  const auto& taxon = registers.taxon(table->origin.taxon_id);
+  if (table->test != book::SeedTest::floating ||
+      taxon.float_test.value == book::FloatTest::reliable)
+    return std::vector<std::string>{};
+  const auto why =
+      taxon.float_test.value == book::FloatTest::unreliable
+          ? fmt::format("good seed of {} floats too", taxon.name)
+          : fmt::format("whether the float test holds for {} is not known", taxon.name);
+  const auto& part = table->empty;
+  if (part.opened == 0 && wanted.floaters == Floaters::ask_for_opened) {
+    // A tenth filled would be a loss worth the cutting.
+    const auto filled = (part.seeds + 9) / 10;
+    const auto few = stats::seeds_to_open(part.seeds, filled, 0.95).value_or(part.seeds);
+    return refuse(
+        fault(fmt::format("none of the {} floaters of {} was cut open, and {}", part.seeds,
+                          lot.code.text(), why),
+              fmt::format("Cut {} open first (a tenth filled would show 95 times in 100), "
+                          "or say that you are sure (--sure).",
+                          few)));
+  }
+  const auto judged = table->judged(0.95);
+  if (!judged)
+    return std::vector<std::string>{};
+  return std::vector<std::string>{
+      fmt::format("Mind that {}: {} to {} of the {} floaters may be filled.", why,
+                  judged->floated.low, judged->floated.high, part.seeds)};
+}
+
 } // namespace
 
 Result<Done> leave(store::Book& book, const Leave& wanted) {
@@ -55,20 +94,20 @@ Result<Done> leave(store::Book& book, const Leave& wanted) {
     auto state = state_meant(writing, *lot, wanted.state, wanted.noted.on);
     if (!state)
       return refuse(state.error());
+    auto said = before_floaters_go(writing, wanted, *lot, *state);
+    if (!said)
+      return refuse(said.error());
     const auto way = exit_by(wanted.way);
     auto entry = entry_for(way.verb, wanted.noted);
     entry.lot = lot->id;
     entry.movements = {{{lot->id, *state}, {lot->id, way.end}, wanted.count}};
     if (wanted.way == WayOut::sold)
       entry.detail = book::Sale{wanted.buyer, wanted.cents};
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format("{} of {} {}", wanted.count.value(), wanted.lot.text(), way.told);
-    done.cautions = cautions_of(wanted.way);
-    return done;
+    auto cautions = cautions_of(wanted.way);
+    cautions.insert(cautions.begin(), said->begin(), said->end());
+    return entered(writing, entry,
+                   fmt::format("{} of {} {}", wanted.count.value(), wanted.lot.text(), way.told),
+                   std::move(cautions));
   });
 }
 

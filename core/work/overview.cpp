@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/overview.h"
 
+#include "core/work/pollen.h"
+
+#include <algorithm>
 #include <numeric>
 
 namespace coneline::work {
@@ -61,11 +64,16 @@ std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers&
   std::map<book::ConeId, ConeLine> lines;
   for (const auto& cone : registers.cones) {
     const auto origin = origins.find(cone.id);
-    lines[cone.id] = {cone, origin == origins.end() ? OriginName{} : origin->second, {}, 0, {}};
+    lines[cone.id] = {cone, origin == origins.end() ? OriginName{} : origin->second, {}, {}, 0, {}};
   }
   for (const auto& entry : reading.standing_entries(book::Verb::pollinate))
-    if (entry.cone)
-      lines.at(*entry.cone).passes.push_back(entry.date);
+    if (entry.cone) {
+      auto& line = lines.at(*entry.cone);
+      if (line.passes.empty() || line.passes.back() <= entry.date)
+        line.last_pollen = std::get<book::Pollination>(entry.detail).pollen;
+      line.passes.push_back(entry.date);
+      std::ranges::sort(line.passes);
+    }
   for (const auto& entry : reading.standing_entries(book::Verb::harvest))
     for (const auto& movement : entry.movements) {
       auto& line = lines.at(std::get<book::ConeId>(reading.lot(movement.to.lot).origin));
@@ -80,7 +88,7 @@ std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers&
 
 OnHand on_hand(store::Reading& reading, const book::Registers& registers) {
   OnHand sums;
-  sums.pollen_lots = static_cast<std::int64_t>(registers.pollen_lots.size());
+  sums.pollen_lots = std::ranges::count_if(pollen_lines(reading, registers), &PollenLine::there);
   for (const auto& line : cone_lines(reading, registers))
     sums.cones += line.harvested == 0 ? 1 : 0;
   for (const auto& [account, count] : reading.balances())

@@ -26,7 +26,8 @@ std::vector<LotLine> lot_lines(store::Reading& reading, const book::Registers& r
 struct ConeLine {
   book::Cone cone;
   OriginName origin;
-  std::vector<Date> passes;
+  std::vector<Date> passes; ///< in the order of their days
+  std::vector<book::PollenUsed> last_pollen; ///< of the last pass
   std::int64_t harvested = 0; ///< seeds; 0 while it stands on the plant
   std::optional<Date> harvested_on;
 };

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/pollinate.h"
 
+#include "core/work/cone_course.h"
+#include "core/work/correct.h"
+#include "core/work/pollen.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -29,7 +32,7 @@ Result<book::Cone> cone_meant(store::Writing& writing, const book::Registers& re
   if (plant->sex == book::Sex::not_known) {
     auto female = *plant;
     female.sex = book::Sex::female;
-    if (auto put = writing.put(female); !put)
+    if (auto put = correct_to(writing, registers, female, wanted.noted); !put)
       return refuse(put.error());
   }
   auto code = writing.next_code(Kind::cone);
@@ -44,8 +47,8 @@ Result<book::Cone> cone_meant(store::Writing& writing, const book::Registers& re
   return cone;
 }
 
-Result<book::PollenUsed> pollen_used(const book::Registers& registers, const PollenGiven& given,
-                                     const Noted& noted) {
+Result<book::PollenUsed> pollen_used(store::Reading& reading, const book::Registers& registers,
+                                     const PollenGiven& given, const Noted& noted) {
   if (!given.lot)
     return book::PollenUsed{std::nullopt, given.millilitres};
   const auto* lot = book::coded(registers.pollen_lots, *given.lot);
@@ -60,6 +63,8 @@ Result<book::PollenUsed> pollen_used(const book::Registers& registers, const Pol
   if (registers.plant(lot->plant).sex == book::Sex::female)
     return refuse(fault(fmt::format("{} is said to come from a female plant", given.lot->text()),
                         "Correct the plant's sex."));
+  if (auto is = pollen_suffices(reading, registers, *lot, noted.on, given.millilitres); !is)
+    return refuse(is.error());
   return book::PollenUsed{lot->id, given.millilitres};
 }
 
@@ -69,6 +74,17 @@ Result<void> not_harvested_before(store::Reading& reading, const book::Cone& con
       return refuse(fault(fmt::format("{} was harvested on {}, before this pollination",
                                       cone.code.text(), entry.date.iso()),
                           "Check the cone and the day."));
+  return {};
+}
+
+/// The gaps close, and then it is too late.
+Result<void> not_closed_before(store::Reading& reading, const book::Registers& registers,
+                               const book::Cone& cone, Date day) {
+  for (const auto& course : cone_courses(reading, registers))
+    if (course.line.cone.id == cone.id && course.closed && *course.closed < day)
+      return refuse(fault(fmt::format("{} closed on {}, {} days before this pass", cone.code.text(),
+                                      course.closed->iso(), days_between(*course.closed, day)),
+                          "Check the day, or reverse the look that found it closed."));
   return {};
 }
 
@@ -83,9 +99,11 @@ Result<Done> pollinate(store::Book& book, const Pollinate& wanted) {
       return refuse(cone.error());
     if (auto fresh = not_harvested_before(writing, *cone, wanted.noted.on); !fresh)
       return refuse(fresh.error());
+    if (auto open = not_closed_before(writing, writing.registers(), *cone, wanted.noted.on); !open)
+      return refuse(open.error());
     book::Pollination pass{wanted.method, {}};
     for (const auto& given : wanted.pollen) {
-      auto used = pollen_used(registers, given, wanted.noted);
+      auto used = pollen_used(writing, registers, given, wanted.noted);
       if (!used)
         return refuse(used.error());
       pass.pollen.push_back(*used);
@@ -96,7 +114,10 @@ Result<Done> pollinate(store::Book& book, const Pollinate& wanted) {
     auto id = writing.enter(entry);
     if (!id)
       return refuse(id.error());
-    const auto earlier = writing.entries_of(cone->id).size();
+    const auto all = writing.entries_of(cone->id);
+    const auto earlier = std::ranges::count_if(all, [&](const book::Entry& each) {
+      return each.verb == book::Verb::pollinate && !writing.reversed_by(each.id);
+    });
     done.entries = {*id};
     done.told = fmt::format("pass {} on {}", earlier, cone->code.text());
     return done;

@@ -27,17 +27,12 @@ Result<Done> recount(store::Book& book, const Recount& wanted) {
       entry.movements = {{here, unexplained, Count::sure(-difference)}};
     if (difference > 0)
       entry.movements = {{unexplained, here, Count::sure(difference)}};
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = difference == 0
-                    ? fmt::format("{}: {} counted, as the book says", wanted.lot.text(), before)
-                    : fmt::format("{}: {} counted, the book had {}; {} {}, noted as unexplained",
-                                  wanted.lot.text(), wanted.counted.value(), before,
-                                  std::abs(difference), difference < 0 ? "missing" : "more");
-    return done;
+    return entered(writing, entry,
+                   difference == 0
+                       ? fmt::format("{}: {} counted, as the book says", wanted.lot.text(), before)
+                       : fmt::format("{}: {} counted, the book had {}; {} {}, noted as unexplained",
+                                     wanted.lot.text(), wanted.counted.value(), before,
+                                     std::abs(difference), difference < 0 ? "missing" : "more"));
   });
 }
 

@@ -97,4 +97,22 @@ std::string counted(std::int64_t count, std::string_view one, std::string_view m
   return fmt::format("{} {}", count, count == 1 ? one : many);
 }
 
+Result<book::Cone> cone_coded(const book::Registers& registers, const Code& code) {
+  if (const auto* cone = book::coded(registers.cones, code))
+    return *cone;
+  return refuse(fault(fmt::format("there is no cone {}", code.text()), "Check the code."));
+}
+
+Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told,
+                     std::vector<std::string> cautions) {
+  auto id = writing.enter(entry);
+  if (!id)
+    return refuse(id.error());
+  Done done;
+  done.entries = {*id};
+  done.told = std::move(told);
+  done.cautions = std::move(cautions);
+  return done;
+}
+
 } // namespace coneline::work

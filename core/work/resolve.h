@@ -14,6 +14,9 @@ Result<std::optional<book::MixId>> mix_named(const book::Registers& registers,
 Result<std::optional<book::PlaceId>> place_coded(const book::Registers& registers,
                                                  const std::optional<Code>& code);
 
+/// A cone of the register.
+Result<book::Cone> cone_coded(const book::Registers& registers, const Code& code);
+
 /// The lot with this code, when it is of this kind.
 Result<book::Lot> lot_of_kind(store::Reading& reading, const Code& code, Kind kind);
 
@@ -27,6 +30,10 @@ Result<book::State> state_meant(store::Reading& reading, const book::Lot& lot,
 
 /// An entry with what the verb always notes.
 book::Entry entry_for(book::Verb verb, const Noted& noted);
+
+/// Enters it, with what is told of it.
+Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told,
+                     std::vector<std::string> cautions = {});
 
 /// "1 seed", "40 seeds".
 std::string counted(std::int64_t count, std::string_view one, std::string_view many);

@@ -22,6 +22,9 @@ Result<Done> reverse(store::Book& book, const Reverse& wanted) {
     auto first = writing.entry(wanted.entry);
     if (!first)
       return refuse(first.error());
+    if (first->verb == book::Verb::correct)
+      return refuse(fault(fmt::format("entry {} corrected the register", first->id.value),
+                          "Correct it again; what stood before is kept in its history."));
     auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
     entry.lot = first->lot;
     entry.cone = first->cone;
@@ -29,13 +32,7 @@ Result<Done> reverse(store::Book& book, const Reverse& wanted) {
     entry.movements = first->movements;
     for (auto& movement : entry.movements)
       std::swap(movement.from, movement.to);
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = "reversed: " + told(writing, *first);
-    return done;
+    return entered(writing, entry, "reversed: " + told(writing, *first));
   });
 }
 

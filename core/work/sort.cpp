@@ -109,15 +109,10 @@ Result<Done> open(store::Book& book, const Open& wanted) {
                   wanted.filled);
     move_when_any(entry, {batch->id, wanted.from}, {batch->id, book::State::opened_empty},
                   Count::sure(wanted.opened - wanted.filled));
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = fmt::format("{}: {} of {} opened were filled", wanted.batch.text(),
-                            wanted.filled.value(), wanted.opened.value());
-    done.cautions = {poison_caution};
-    return done;
+    return entered(writing, entry,
+                   fmt::format("{}: {} of {} opened were filled", wanted.batch.text(),
+                               wanted.filled.value(), wanted.opened.value()),
+                   {poison_caution});
   });
 }
 

@@ -15,8 +15,11 @@ struct TellDetail {
                        detail.pollen.size() == 1 ? "one lot"
                                                  : fmt::format("{} lots", detail.pollen.size()));
   }
+  std::string operator()(const book::Weighing& detail) const {
+    return fmt::format("by weight, {} g", detail.grams);
+  }
   std::string operator()(const book::Cleaning& detail) const {
-    return fmt::format("soaked {} days", detail.soak_days);
+    return detail.soak_days == 0 ? std::string() : fmt::format("soaked {} days", detail.soak_days);
   }
   std::string operator()(const book::Sorting& detail) const {
     return fmt::format("by {}", book::word(detail.test));
@@ -29,6 +32,30 @@ struct TellDetail {
     return "to " + (detail.buyer.empty() ? std::string("nobody named") : detail.buyer) +
            (detail.cents ? fmt::format(" for {}.{:02}", *detail.cents / 100, *detail.cents % 100)
                          : "");
+  }
+  std::string operator()(const book::ConeLook& detail) const {
+    return std::string(book::word(detail.scales)) +
+           (detail.fertile_scales ? fmt::format(", {} fertile scales", *detail.fertile_scales)
+                                  : "");
+  }
+  std::string operator()(const book::PlantNote& detail) const {
+    return detail.male_cone ? std::string(book::word(*detail.male_cone)) : "to another place";
+  }
+  std::string operator()(const book::PollenNote& detail) const {
+    std::string text = detail.millilitres ? fmt::format("{} ml", *detail.millilitres) : "";
+    if (detail.counted)
+      text += fmt::format("{} of {} grains germinated", *detail.germinated, *detail.counted);
+    return text + (detail.conditions.empty() ? "" : (text.empty() ? "" : ", ") + detail.conditions);
+  }
+  std::string operator()(const book::Correction& detail) const {
+    std::string text;
+    for (const auto& change : detail.changes)
+      text += fmt::format("{}{} was '{}', is '{}'", text.empty() ? "" : "; ", change.field,
+                          change.stood, change.stands);
+    return text;
+  }
+  std::string operator()(const book::DueAnswer& detail) const {
+    return detail.due + (detail.until ? ", until " + detail.until->iso() : "");
   }
 };
 

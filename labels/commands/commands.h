@@ -11,6 +11,7 @@ namespace coneline::labels {
 /// Adds every command of this room.
 void add_label_commands(commands::CommandLine& line);
 
+void add_papers_command(commands::CommandLine& line);
 void add_print_commands(commands::CommandLine& line);
 void add_read_command(commands::CommandLine& line);
 void add_report_pdf_command(commands::CommandLine& line);

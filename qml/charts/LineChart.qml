@@ -14,6 +14,8 @@ Item {
     property string unit: ""
     /// Words along the axis: { at, word }.
     property var marks: []
+    /// A band around a line: { x, low, high } from left to right.
+    property var band: []
     /// A band that is still open: from a day on, between two heights.
     property var coming: null
     property string saying: ""
@@ -49,9 +51,11 @@ Item {
         let solid = 0;
         for (let i = 0; i < plot.series.count; ++i) {
             const rule = plot.series.value(i, "style") === "rule";
+            // The line before it goes on, after days of which nothing is known.
+            const more = plot.series.value(i, "style") === "more";
             const points = plot.series.value(i, "points");
             const line = chart.createSeries(ChartView.SeriesTypeLine, "", across_, up);
-            const nth = rule ? solid - 1 : solid++;
+            const nth = rule || more ? solid - 1 : solid++;
             line.color = plot.tones[Math.max(0, nth) % plot.tones.length];
             line.width = rule ? 1.5 : 2.5;
             line.style = plot.series.value(i, "style") === "dash" ? Qt.DashLine : rule ? Qt.DotLine : plot.dashes[nth % plot.dashes.length];
@@ -60,6 +64,10 @@ Item {
                 line.append(point.x, point.y);
                 tallest = Math.max(tallest, point.y);
                 last = point;
+            }
+            if (more) {
+                names[names.length - 1].y = last.y;
+                continue;
             }
             names.push({
                 "word": plot.series.value(i, "name"),
@@ -136,6 +144,45 @@ Item {
             color: Look.quiet
         }
         // qmllint enable
+    }
+    Canvas {
+        id: around
+
+        anchors.fill: parent
+        visible: plot.band.length > 0
+        opacity: 0.22
+        onPaint: {
+            const pen = getContext("2d");
+            pen.reset();
+            pen.fillStyle = plot.tones[1];
+            pen.beginPath();
+            for (const at of plot.band)
+                pen.lineTo(plot.px(at.x), plot.py(at.high));
+            for (let i = plot.band.length - 1; i >= 0; --i)
+                pen.lineTo(plot.px(plot.band[i].x), plot.py(plot.band[i].low));
+            pen.closePath();
+            pen.fill();
+        }
+
+        Connections {
+            target: plot
+
+            function onAreaChanged() {
+                around.requestPaint();
+            }
+            function onBandChanged() {
+                around.requestPaint();
+            }
+            function onCeilingChanged() {
+                around.requestPaint();
+            }
+            function onAcrossChanged() {
+                around.requestPaint();
+            }
+            function onTonesChanged() {
+                around.requestPaint();
+            }
+        }
     }
     Say {
         x: plot.area.x

@@ -13,6 +13,7 @@ Item {
     signal opened(string code)
     signal wanted(string code, string verb)
     signal labelsWanted
+    signal crossesWanted
 
     TodayList {
         anchors.fill: parent
@@ -40,5 +41,6 @@ Item {
         onOpened: code => pane.opened(code)
         onWanted: deed => pane.wanted("", deed)
         onLabelsWanted: pane.labelsWanted()
+        onCrossesWanted: pane.crossesWanted()
     }
 }

@@ -23,7 +23,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "results" || window.page === "season" || window.page === "start")
+        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "start")
             window.page = "today";
         ready.focusField();
     }
@@ -47,8 +47,10 @@ Window {
         window.labelling = true;
     }
     function begin(verb: string) {
-        window.inHand = verb === "inspect";
-        window.deed = verb === "inspect" ? "" : verb;
+        // A tray, or a batch on the harvest table, is counted in the hand.
+        const counted = verb === "inspect" || verb === "table";
+        window.inHand = counted;
+        window.deed = counted ? "" : verb;
     }
     function leaveStart() {
         if (window.page === "start" && !window.session.empty)
@@ -154,6 +156,7 @@ Window {
                     window.begin(verb);
                 }
                 onLabelsWanted: window.label("")
+                onCrossesWanted: window.go("crosses")
 
                 Rectangle {
                     color: Look.rule
@@ -196,6 +199,7 @@ Window {
                 page: window.page
                 tall: window.tall
                 onEntered: made => window.open(made, false)
+                onOpened: code => window.open(code, false)
             }
         }
         ReadyBar {

@@ -8,9 +8,10 @@ Item {
 
     property string page: ""
     readonly property var begun: ({
-            "pollen": [["new plant", qsTr("New plant")]],
+            "today": [["nursery", qsTr("The nursery")]],
+            "pollen": [["new plant", qsTr("New plant")], ["pollen store", qsTr("How pollen keeps")]],
             "cones": [["new plant", qsTr("New plant")]],
-            "seed": [["buy in", qsTr("Buy in")]],
+            "seed": [["buy in", qsTr("Buy in")], ["figures", qsTr("What you reckon with")]],
             "trays": [["new pot", qsTr("New kind of tray")], ["new mix", qsTr("New mix")]],
             "pots": [["new pot", qsTr("New kind of pot")], ["new place", qsTr("New place")], ["new mix", qsTr("New mix")]]
         })

@@ -22,14 +22,24 @@ Item {
 
     /// Counts of a tray that were not entered yet go into the book; false where they are refused.
     function settle(): bool {
-        return inspect.settle();
+        return inspect.settle() && table.settle();
     }
 
+    TablePage {
+        id: table
+
+        anchors.fill: parent
+        visible: side.inHand && side.chosen.startsWith("B")
+        session: side.session
+        batch: visible ? side.chosen : ""
+        onClosed: side.closed()
+        onLetter: text => side.letter(text)
+    }
     InspectPage {
         id: inspect
 
         anchors.fill: parent
-        visible: side.inHand && side.chosen !== ""
+        visible: side.inHand && side.chosen !== "" && !table.visible
         session: side.session
         tray: visible ? side.chosen : ""
         onClosed: side.closed()
@@ -38,7 +48,7 @@ Item {
     }
     DeedPage {
         anchors.fill: parent
-        visible: side.deed !== "" && !inspect.visible && !side.labelling
+        visible: side.deed !== "" && !inspect.visible && !table.visible && !side.labelling
         session: side.session
         code: side.chosen
         deed: visible ? side.deed : ""
@@ -47,7 +57,7 @@ Item {
     }
     LotPage {
         anchors.fill: parent
-        visible: side.chosen !== "" && side.deed === "" && !inspect.visible && !side.labelling
+        visible: side.chosen !== "" && side.deed === "" && !inspect.visible && !table.visible && !side.labelling
         session: side.session
         code: side.chosen
         onWanted: verb => side.wanted(verb)

@@ -10,17 +10,26 @@ Loader {
     property string page: ""
     property bool tall: false
     signal entered(string made)
+    signal opened(string code)
 
-    visible: page === "results" || page === "season" || page === "start"
+    visible: page === "crosses" || page === "results" || page === "season" || page === "start"
     active: visible
-    sourceComponent: page === "results" ? results : page === "season" ? season : start
+    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : start
 
+    Component {
+        id: crosses
+
+        CrossesPage {
+            session: whole.session
+        }
+    }
     Component {
         id: results
 
         ResultsPage {
             session: whole.session
             tall: whole.tall
+            onOpened: code => whole.opened(code)
         }
     }
     Component {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "entry_words.h"
 
+#include "core/work/tell.h"
 #include "wording.h"
 
 #include <QStringList>
@@ -144,6 +145,18 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
     return all + " planted out";
   case book::Verb::recount:
     return recounted(entry);
+  case book::Verb::check_scales:
+  case book::Verb::watch_male_cone:
+  case book::Verb::collect_pollen:
+  case book::Verb::test_pollen:
+  case book::Verb::discard_pollen:
+  case book::Verb::plan_move:
+  case book::Verb::correct:
+  case book::Verb::put_off:
+  case book::Verb::dismiss:
+  case book::Verb::want_label:
+  case book::Verb::print_label:
+    return text(work::tell(reading, entry));
   case book::Verb::reverse:
     return QStringLiteral("took an entry back");
   }

@@ -23,8 +23,8 @@ std::vector<std::pair<QString, Code>> names(const Standing& standing) {
                      plant.code);
   for (const auto& place : registers.places)
     all.emplace_back(text(place.name), place.code);
-  for (const auto& cone : standing.cones)
-    all.emplace_back(text(cone.origin.name), cone.cone.code);
+  for (const auto& course : standing.cones)
+    all.emplace_back(text(course.line.origin.name), course.line.cone.code);
   for (const auto& line : standing.lots)
     if (!line.on_hand.empty())
       all.emplace_back(text(line.origin.name) + ": " + holding(line), line.lot.code);

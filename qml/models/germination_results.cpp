@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "germination_results.h"
 
+#include "core/report/cross_chart.h"
+#include "core/report/report_file.h"
+#include "labels/print/report_pdf.h"
 #include "wording.h"
 
 #include <QPointF>
@@ -22,37 +25,29 @@ QString range_of(const stats::FinalShare& final) {
 }
 
 QString expected(const report::CrossReport& cross) {
-  const auto& more = cross.figures.still_expected;
+  const auto more = cross.expected();
   if (more.high == 0)
     return QStringLiteral("no more expected");
   return range(more.low, more.high) + " more expected, likely " + shown(more.median);
 }
 
-QVariantList stepped(const std::vector<report::CurvePoint>& curve) {
-  QVariantList points{QPointF(0, 0)};
-  double before = 0;
-  for (const auto& point : curve) {
-    points << QPointF(point.day, 100 * before) << QPointF(point.day, 100 * point.share);
-    before = point.share;
-  }
+QVariantList points_of(const std::vector<report::CurvePoint>& curve) {
+  QVariantList points;
+  for (const auto& [day, share] : curve)
+    points << QPointF(day, 100 * share);
   return points;
 }
 
-QVariantList fitted(const stats::Curve& curve, double until) {
-  constexpr int pieces = 80;
-  QVariantList points;
-  for (int i = 0; i <= pieces; ++i) {
-    const auto day = until * i / pieces;
-    points << QPointF(day, day > 0 ? 100 * curve.germinated_by(day) : 0.0);
-  }
-  return points;
+QString alike_of(const report::CrossReport& cross) {
+  return cross.alike.empty() ? QString() : "alike: " + text(cross.alike);
 }
 
 } // namespace
 
 GerminationResults::GerminationResults(QObject* parent)
     : QObject(parent),
-      crosses_({"name", "taxon", "counts", "range", "low", "high", "likely", "expected"}, this),
+      crosses_({"name", "taxon", "counts", "range", "low", "high", "likely", "expected", "alike"},
+               this),
       trays_({"code", "what", "range", "low", "high", "likely", "told"}, this),
       series_({"name", "points", "style"}, this) {}
 
@@ -63,12 +58,33 @@ void GerminationResults::set_session(Session* session) {
 }
 
 void GerminationResults::read() {
-  const auto day = session_->today();
-  report_ = session_->ask(
-      [day](store::Reading& reading) { return report::germination_report(reading, day); });
+  report::Asked asked_of{session_->today()};
+  asked_of.by = by_;
+  if (in_degree_days_)
+    asked_of.degree_days.emplace();
+  if (!session_->is_open())
+    return;
+  reckoning_ = true;
+  fault_.clear();
+  emit asked();
+  aside_->ask(
+      plain(session_->path()),
+      [asked_of](store::Reading& reading) { return report::germination_report(reading, asked_of); },
+      [this](Result<report::GerminationReport> made) {
+        reckoning_ = false;
+        fault_ = made ? QString() : text(made.error().text());
+        report_.reset();
+        if (made)
+          report_ = std::move(*made);
+        show();
+      });
+}
+
+void GerminationResults::show() {
   std::vector<Rows::Row> rows;
   if (report_)
-    for (const auto& cross : report_->crosses) {
+    for (const auto place : report_->ranking) {
+      const auto& cross = report_->crosses[place];
       const auto& final = cross.figures.final;
       rows.push_back({text(cross.name), text(cross.taxon),
                       shown(cross.figures.germinated) + " of " + shown(cross.figures.sown) +
@@ -76,7 +92,7 @@ void GerminationResults::read() {
                           (cross.trays.size() == 1 ? " tray" : " trays"),
                       range_of(final), final.range ? final.range->low : 0.0,
                       final.range ? final.range->high : 0.0, final.share.value_or(-1),
-                      expected(cross)});
+                      expected(cross), alike_of(cross)});
     }
   crosses_.replace(std::move(rows));
   emit asked();
@@ -88,10 +104,10 @@ void GerminationResults::choose(int row) {
   std::vector<Rows::Row> trays;
   std::vector<Rows::Row> series;
   if (const auto* one = cross()) {
-    series.push_back({QStringLiteral("seen at each look"), stepped(one->curve), "solid"});
-    if (one->figures.curve)
-      series.push_back(
-          {QStringLiteral("fitted curve"), fitted(one->figures.curve->curve, horizon()), "dash"});
+    const auto chart = report::cross_chart(*one);
+    series.push_back({QStringLiteral("seen at each look"), points_of(chart.steps), "solid"});
+    if (!chart.fitted.empty())
+      series.push_back({QStringLiteral("fitted curve"), points_of(chart.fitted), "dash"});
     for (const auto& tray : one->trays) {
       const auto& final = tray.figures.final;
       trays.push_back({text(tray.seen.lot.code.text()),
@@ -106,9 +122,9 @@ void GerminationResults::choose(int row) {
 }
 
 const report::CrossReport* GerminationResults::cross() const {
-  if (!report_ || chosen_ < 0 || chosen_ >= static_cast<int>(report_->crosses.size()))
+  if (!report_ || chosen_ < 0 || chosen_ >= static_cast<int>(report_->ranking.size()))
     return nullptr;
-  return &report_->crosses[static_cast<std::size_t>(chosen_)];
+  return &report_->crosses[report_->ranking[static_cast<std::size_t>(chosen_)]];
 }
 
 QString GerminationResults::name() const {
@@ -126,10 +142,75 @@ QStringList GerminationResults::sentences() const {
   QStringList all{range_of(one->figures.final) + " of the seed sown, by " + session_->today_shown(),
                   expected(*one)};
   if (const auto half = one->together.t50_coolbear)
-    all << "half of what came up was up by day " + shown(*half, 0);
+    all << (in_days() ? "half of what came up was up by day " + shown(*half, 0)
+                      : "half of what came up was up after " + shown(*half, 0) + " " + unit());
   if (one->leaf.days_from_root)
     all << "from root to first leaf " + shown(*one->leaf.days_from_root, 0) + " days in the middle";
   return all;
+}
+
+QString GerminationResults::save(const QString& form) {
+  if (!report_)
+    return QStringLiteral("nothing to write yet");
+  const auto ending = form.toLower();
+  auto path = Session::path_of(session_->path());
+  const auto name = path.stem().string() + " germination " + std::string(by_word(by_)) + " " +
+                    report_->as_of.iso() + "." + plain(ending);
+  path.replace_filename(name);
+  const auto written = ending == "pdf"
+                           ? labels::germination_pdf(path.string(), *report_).map([](auto) {})
+                           : report::write_germination(*report_, plain(ending), path);
+  return written ? QString::fromStdString(path.string()) : text(written.error().text());
+}
+
+QVariantList GerminationResults::band() const {
+  QVariantList points;
+  if (cross())
+    for (const auto& [day, low, high] : report::cross_chart(*cross()).band)
+      points << QVariantMap{{"x", day}, {"low", 100 * low}, {"high", 100 * high}};
+  return points;
+}
+
+void GerminationResults::set_by(const QString& by) {
+  by_ = by == QStringLiteral("season")             ? report::By::season
+        : by == QStringLiteral("cross and season") ? report::By::cross_and_season
+                                                   : report::By::cross;
+  chosen_ = 0;
+  read();
+}
+
+QString GerminationResults::by() const {
+  return by_ == report::By::season  ? QStringLiteral("season")
+         : by_ == report::By::cross ? QStringLiteral("cross")
+                                    : QStringLiteral("cross and season");
+}
+
+void GerminationResults::set_time(const QString& time) {
+  in_degree_days_ = time == QStringLiteral("degree-days");
+  read();
+}
+
+QString GerminationResults::time() const {
+  return in_degree_days_ ? QStringLiteral("degree-days") : QStringLiteral("days");
+}
+
+QString GerminationResults::unit() const {
+  return report_ ? text(report_->time_unit()) : QString();
+}
+
+QString GerminationResults::remarks() const {
+  if (!report_)
+    return {};
+  QStringList lines;
+  if (report_->degree_days)
+    lines << text(report::lacking_told(*report_));
+  if (report_->crosses.size() > 1) {
+    lines << text(report::alike_method_told());
+    for (const auto& sentence : report::alike_told(*report_))
+      lines << text(sentence);
+  }
+  lines << text(report::band_told());
+  return lines.join('\n');
 }
 
 double GerminationResults::last_day() const {
@@ -140,7 +221,7 @@ double GerminationResults::coming_low() const {
   const auto* one = cross();
   if (!one || one->figures.sown == 0)
     return 0;
-  return 100 * static_cast<double>(one->figures.germinated + one->figures.still_expected.low) /
+  return 100 * static_cast<double>(one->figures.germinated + one->expected().low) /
          static_cast<double>(one->figures.sown);
 }
 
@@ -148,7 +229,7 @@ double GerminationResults::coming_high() const {
   const auto* one = cross();
   if (!one || one->figures.sown == 0)
     return 0;
-  return 100 * static_cast<double>(one->figures.germinated + one->figures.still_expected.high) /
+  return 100 * static_cast<double>(one->figures.germinated + one->expected().high) /
          static_cast<double>(one->figures.sown);
 }
 

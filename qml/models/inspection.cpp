@@ -1,11 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inspection.h"
 
-#include "core/report/germination_report.h"
 #include "core/work/inspect.h"
+#include "core/work/trays_done.h"
 #include "wording.h"
 
 namespace coneline::window {
+
+namespace {
+
+QString expected_of(const stats::CountRange& seeds) {
+  return seeds.high == 0 ? QStringLiteral("no more expected")
+                         : range(seeds.low, seeds.high) +
+                               " more expected (8 times in 10), likely " + shown(seeds.median);
+}
+
+} // namespace
 
 Inspection::Inspection(QObject* parent) : QObject(parent) {
   connect(this, &Inspection::asked, this, &Inspection::begin);
@@ -39,24 +49,25 @@ void Inspection::read() {
   for (const auto& entry : entries.value_or(std::vector<book::Entry>{}))
     if (entry.verb == book::Verb::inspect)
       looked_ = "last look " + shown(entry.date);
-  expected_ = expected_of(line->lot.id);
+  tell_expected(*code);
   emit told();
 }
 
-QString Inspection::expected_of(book::LotId tray) {
-  const auto day = session_->today();
-  const auto& registers = session_->standing().registers;
-  const auto report = session_->ask([&](store::Reading& reading) {
-    auto trays = work::observed_trays(reading, registers, day);
-    std::erase_if(trays, [&](const auto& one) { return one.lot.id != tray; });
-    return report::germination_report(trays, registers, day);
+/// The whole cross and its taxon are reckoned with, which takes longer than a scan may.
+void Inspection::tell_expected(const Code& tray) {
+  expected_.clear();
+  const auto ask = [tray, day = session_->today()](store::Reading& reading) {
+    return work::coming(reading, day, {work::DoneHabits{}.confidence, {}}, tray);
+  };
+  aside_->ask(plain(session_->path()), ask, [this, tray](const Result<work::ComingBook>& answer) {
+    if (!answer)
+      return;
+    for (const auto& cross : answer->crosses)
+      for (const auto& waiting : cross.trays)
+        if (waiting.seen.lot.code == tray)
+          expected_ = expected_of(waiting.coming.seeds);
+    emit told();
   });
-  if (!report || report->crosses.empty())
-    return {};
-  const auto& more = report->crosses.front().figures.still_expected;
-  return more.high == 0
-             ? QStringLiteral("no more expected")
-             : range(more.low, more.high) + " more expected, likely " + shown(more.median);
 }
 
 bool Inspection::record() {

@@ -2,6 +2,7 @@
 #pragma once
 // A tray in the hand: three counters and what is still expected.
 
+#include "aside.h"
 #include "session.h"
 
 namespace coneline::window {
@@ -46,9 +47,10 @@ class Inspection : public QObject {
  private:
   void begin();
   void read();
-  [[nodiscard]] QString expected_of(book::LotId tray);
+  void tell_expected(const Code& tray);
 
   Session* session_ = nullptr;
+  Aside* aside_ = new Aside(this);
   QString tray_;
   int roots_ = 0;
   int leaves_ = 0;

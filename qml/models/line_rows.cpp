@@ -57,6 +57,8 @@ std::vector<book::Entry> entries_of(store::Reading& reading, const Standing& sta
     return reading.entries_of(line->lot.id);
   if (const auto* line = standing.cone(code))
     return reading.entries_of(line->cone.id);
+  if (const auto* plant = book::coded(standing.registers.plants, code))
+    return reading.entries_of(plant->id);
   return {};
 }
 

@@ -18,12 +18,21 @@ QString due_of(const Standing& standing, const Code& code) {
   return {};
 }
 
-Listed of_pollen(const Standing& standing, const book::PollenLot& lot) {
+Listed of_pollen(const Standing& standing, const work::PollenLine& line) {
+  const auto& lot = line.lot;
   const auto& plant = standing.registers.plant(lot.plant);
-  auto what = "collected " + shown(lot.collected);
-  if (lot.millilitres)
-    what += ", " + shown(*lot.millilitres, 1) + " ml";
-  return {lot.code, text(book::plant_name(plant)), what, text(lot.store), {}, false};
+  auto what = "of " + shown(lot.collected);
+  if (line.gone)
+    what += ", gone";
+  else if (line.left)
+    what += (line.passes_unmeasured > 0 ? ", at most " : ", ") + shown(*line.left, 1) + " ml left";
+  else
+    what += ", amount not known";
+  auto kept = text(lot.store);
+  if (line.there() && line.old_from && *line.old_from <= standing.today)
+    kept = "old since " + shown(*line.old_from) + "; " + kept;
+  return {lot.code, text(book::plant_name(plant)), what,
+          kept,     due_of(standing, lot.code),    !line.there()};
 }
 
 Listed of_plant(const Standing& standing, const book::Plant& plant) {
@@ -39,7 +48,8 @@ Listed of_plant(const Standing& standing, const book::Plant& plant) {
           false};
 }
 
-Listed of_cone(const Standing& standing, const work::ConeLine& line) {
+Listed of_cone(const Standing& standing, const work::ConeCourse& course) {
+  const auto& line = course.line;
   QString what;
   if (line.harvested_on)
     what = "harvested, " + shown(line.harvested) + " seeds";
@@ -48,6 +58,8 @@ Listed of_cone(const Standing& standing, const work::ConeLine& line) {
   else
     what = shown(std::int64_t(line.passes.size())) +
            (line.passes.size() == 1 ? " pass" : " passes") + ", last " + shown(line.passes.back());
+  if (!line.harvested_on && course.closed)
+    what += ", closed";
   return {line.cone.code,
           text(line.origin.name),
           what,
@@ -82,8 +94,8 @@ Kind kind_at(Station station) {
 std::vector<Listed> listed(const Standing& standing, Station station, bool by_place) {
   std::vector<Listed> all;
   if (station == Station::pollen) {
-    for (const auto& lot : standing.registers.pollen_lots)
-      all.push_back(of_pollen(standing, lot));
+    for (const auto& line : standing.pollen)
+      all.push_back(of_pollen(standing, line));
     for (const auto& plant : standing.registers.plants)
       all.push_back(of_plant(standing, plant));
   } else if (station == Station::cones) {

@@ -43,6 +43,8 @@ void LotSheet::tell(const Standing& standing, const Code& code) {
   kind_ = text(kind_word(code.kind()));
   for (const auto* deed : deeds_for(Subject{&standing, session_->today(), code}))
     deeds_ << QString::fromLatin1(deed->name);
+  if (code.kind() == Kind::batch && standing.lot(code))
+    deeds_.prepend(QStringLiteral("table"));
   deeds_ << QStringLiteral("labels");
   line_.replace(line_rows(*session_, code));
   history_.replace(history_rows(*session_, code));
@@ -53,7 +55,7 @@ void LotSheet::tell(const Standing& standing, const Code& code) {
   else if (code.kind() == Kind::plant)
     tell_plant(standing, *book::coded(registers.plants, code));
   else if (code.kind() == Kind::pollen)
-    tell_pollen(standing, *book::coded(registers.pollen_lots, code));
+    tell_pollen(standing, *standing.pollen_lot(code));
   else if (code.kind() == Kind::place)
     tell_place(standing, *book::coded(registers.places, code));
 }
@@ -94,13 +96,14 @@ void LotSheet::tell_plant(const Standing& standing, const book::Plant& plant) {
   note_ = papers.join('\n');
 }
 
-void LotSheet::tell_pollen(const Standing& standing, const book::PollenLot& lot) {
+void LotSheet::tell_pollen(const Standing& standing, const work::PollenLine& line) {
+  const auto& lot = line.lot;
   const auto& plant = standing.registers.plant(lot.plant);
   title_ = "Pollen of " + text(book::plant_name(plant));
   taxon_ = text(standing.registers.taxon(plant.taxon).name);
   holds_ = "collected " + shown(lot.collected);
-  if (lot.millilitres)
-    holds_ += ", " + shown(*lot.millilitres, 1) + " ml";
+  if (line.collected)
+    holds_ += ", " + shown(*line.collected, 1) + " ml in all";
   place_ = text(lot.store);
   note_ = text(lot.note);
 }

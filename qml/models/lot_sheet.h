@@ -49,7 +49,7 @@ class LotSheet : public QObject {
   void tell_lot(const Standing& standing, const work::LotLine& line);
   void tell_cone(const Standing& standing, const work::ConeLine& line);
   void tell_plant(const Standing& standing, const book::Plant& plant);
-  void tell_pollen(const Standing& standing, const book::PollenLot& lot);
+  void tell_pollen(const Standing& standing, const work::PollenLine& line);
   void tell_place(const Standing& standing, const book::Place& place);
 
   Session* session_ = nullptr;

@@ -34,9 +34,20 @@ const work::LotLine* Standing::lot(const Code& code) const {
 }
 
 const work::ConeLine* Standing::cone(const Code& code) const {
+  const auto* course = cone_course(code);
+  return course ? &course->line : nullptr;
+}
+
+const work::ConeCourse* Standing::cone_course(const Code& code) const {
   const auto found =
-      std::ranges::find_if(cones, [&](const auto& c) { return c.cone.code == code; });
+      std::ranges::find_if(cones, [&](const auto& c) { return c.line.cone.code == code; });
   return found == cones.end() ? nullptr : &*found;
+}
+
+const work::PollenLine* Standing::pollen_lot(const Code& code) const {
+  const auto found =
+      std::ranges::find_if(pollen, [&](const auto& line) { return line.lot.code == code; });
+  return found == pollen.end() ? nullptr : &*found;
 }
 
 bool Standing::knows(const Code& code) const {
@@ -139,9 +150,11 @@ void Session::read_anew() {
   const auto today = today_;
   auto standing = ask([today](store::Reading& reading) {
     Standing now;
+    now.today = today;
     now.registers = reading.registers();
     now.lots = work::lot_lines(reading, now.registers);
-    now.cones = work::cone_lines(reading, now.registers);
+    now.cones = work::cone_courses(reading, now.registers);
+    now.pollen = work::pollen_lines(reading, now.registers);
     now.due = work::due_on(reading, now.registers, today);
     now.on_hand = work::on_hand(reading, now.registers);
     return now;

@@ -4,8 +4,9 @@
 // after every entry it reads anew and says `changed`.
 
 #include "core/store/book.h"
+#include "core/work/cone_course.h"
 #include "core/work/due.h"
-#include "core/work/overview.h"
+#include "core/work/pollen.h"
 #include "core/work/verb_done.h"
 #include "rows.h"
 
@@ -19,14 +20,18 @@ namespace coneline::window {
 
 /// What stands in the book after the last entry, read in one go.
 struct Standing {
+  Date today;
   book::Registers registers;
   std::vector<work::LotLine> lots;
-  std::vector<work::ConeLine> cones;
+  std::vector<work::ConeCourse> cones;
+  std::vector<work::PollenLine> pollen;
   std::vector<work::Due> due;
   work::OnHand on_hand;
 
   [[nodiscard]] const work::LotLine* lot(const Code& code) const;
   [[nodiscard]] const work::ConeLine* cone(const Code& code) const;
+  [[nodiscard]] const work::ConeCourse* cone_course(const Code& code) const;
+  [[nodiscard]] const work::PollenLine* pollen_lot(const Code& code) const;
   /// Whether anything in the book goes by this code.
   [[nodiscard]] bool knows(const Code& code) const;
 };

@@ -53,6 +53,8 @@ QString verb_of(work::DueKind kind) {
     return QStringLiteral("harvest");
   case work::DueKind::clean:
     return QStringLiteral("clean");
+  case work::DueKind::water:
+    return QStringLiteral("water");
   case work::DueKind::sow:
     return QStringLiteral("sow");
   case work::DueKind::inspect:
@@ -61,6 +63,18 @@ QString verb_of(work::DueKind kind) {
     return QStringLiteral("pot");
   case work::DueKind::pot_on:
     return QStringLiteral("pot on");
+  case work::DueKind::check_scales:
+    return QStringLiteral("check scales");
+  case work::DueKind::collect_pollen:
+    return QStringLiteral("collect pollen");
+  case work::DueKind::test_pollen:
+    return QStringLiteral("test pollen");
+  case work::DueKind::move_plant:
+    return QStringLiteral("moved");
+  case work::DueKind::print_label:
+    return QStringLiteral("printed");
+  case work::DueKind::have_mix_ready:
+    return QStringLiteral("later");
   }
   return {};
 }

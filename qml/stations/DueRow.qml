@@ -12,7 +12,10 @@ T.ItemDelegate {
     required property string told
     required property string since
     property bool chosen: false
+    required property string key
+    required property bool atOnce
     signal wanted
+    signal later
 
     focusPolicy: Qt.TabFocus
     implicitHeight: Math.max(80, lines.implicitHeight + 20)
@@ -45,7 +48,7 @@ T.ItemDelegate {
             id: lines
 
             x: 16
-            width: parent.width - begin.width - 48
+            width: parent.width - begin.width - later.width - 56
             anchors.verticalCenter: parent.verticalCenter
 
             Say {
@@ -66,6 +69,18 @@ T.ItemDelegate {
                 color: Look.quiet
                 Accessible.ignored: true
             }
+        }
+        Press {
+            id: later
+
+            anchors.right: begin.left
+            anchors.rightMargin: 8
+            anchors.verticalCenter: parent.verticalCenter
+            width: 72
+            text: qsTr("later")
+            visible: row.verb !== "later"
+            Accessible.name: qsTr("put off or strike: %1").arg(row.told)
+            onClicked: row.later()
         }
         Press {
             id: begin

@@ -21,6 +21,7 @@ Item {
     signal opened(string code)
     signal wanted(string deed)
     signal labelsWanted
+    signal crossesWanted
 
     StationList {
         id: model
@@ -41,6 +42,16 @@ Item {
             text: page.station.charAt(0).toUpperCase() + page.station.substring(1)
             font.pixelSize: Look.title
             Accessible.role: Accessible.Heading
+        }
+        Press {
+            objectName: "chooseCrosses"
+            anchors.right: parent.right
+            anchors.rightMargin: 16
+            anchors.verticalCenter: parent.verticalCenter
+            visible: page.station === "pollen" || page.station === "cones"
+            text: qsTr("choose crosses")
+            weight: "quiet"
+            onClicked: page.crossesWanted()
         }
         Row {
             anchors.right: parent.right

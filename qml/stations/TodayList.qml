@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is due, in walking order. The button on the right begins the entry.
+// What is due, in walking order or by day. The button on the right begins the entry.
 import QtQuick
 import ConelineWindow
 
@@ -8,6 +8,7 @@ Item {
 
     required property Session session
     property string chosen: ""
+    property bool calendar: false
     signal opened(string code)
     signal wanted(string code, string verb)
 
@@ -28,6 +29,7 @@ Item {
             x: 16
             y: 12
             width: parent.width - 32
+            spacing: 8
 
             Say {
                 width: parent.width
@@ -42,6 +44,70 @@ Item {
                 color: Look.quiet
                 font.pixelSize: Look.tiny
             }
+            Flow {
+                width: parent.width
+                spacing: 8
+
+                Press {
+                    objectName: "byWalk"
+                    text: qsTr("as I walk")
+                    checked: !due.byDay
+                    onClicked: due.byDay = false
+                }
+                Press {
+                    objectName: "byDay"
+                    text: qsTr("by day")
+                    checked: due.byDay
+                    onClicked: due.byDay = true
+                }
+                Press {
+                    objectName: "calendar"
+                    text: page.calendar ? qsTr("calendar  ▴") : qsTr("calendar  ▾")
+                    weight: "quiet"
+                    onClicked: {
+                        page.calendar = !page.calendar;
+                        if (page.calendar && path.text === "")
+                            path.text = due.usualCalendar();
+                    }
+                }
+            }
+            Column {
+                width: parent.width
+                spacing: 8
+                visible: page.calendar
+
+                Field {
+                    id: path
+
+                    objectName: "calendarPath"
+                    width: parent.width
+                    says: qsTr("calendar file")
+                }
+                Flow {
+                    width: parent.width
+                    spacing: 8
+
+                    Press {
+                        objectName: "saveCalendar"
+                        text: qsTr("Write it")
+                        weight: "act"
+                        onClicked: due.saveCalendar(path.text)
+                    }
+                    Press {
+                        objectName: "takeInCalendar"
+                        text: qsTr("Take it in")
+                        onClicked: due.takeInCalendar(path.text)
+                    }
+                }
+                Say {
+                    objectName: "calendarTold"
+                    width: parent.width
+                    visible: text !== ""
+                    text: due.fault === "" ? due.told : due.fault
+                    color: due.fault === "" ? Look.ink : Look.lost
+                    Accessible.role: Accessible.AlertMessage
+                }
+            }
         }
     }
     ListView {
@@ -53,7 +119,7 @@ Item {
         width: parent.width
         clip: true
         model: due.rows
-        section.property: "place"
+        section.property: "heading"
         section.delegate: Heading {
             required property string section
 
@@ -68,7 +134,8 @@ Item {
             width: list.width
             chosen: row.code === page.chosen
             onClicked: page.opened(row.code)
-            onWanted: page.wanted(row.code, row.verb)
+            onWanted: row.atOnce ? due.doNow(row.key) : page.wanted(row.code, row.verb)
+            onLater: page.wanted(row.code, "later")
         }
     }
     Empty {

@@ -3,6 +3,9 @@
 // blank, that no text is cut off, and that texts stay within the window's width.
 //
 // The pictures go into the folder named by CONELINE_PICTURES, or that of the build.
+#include "core/report/harvest_view.h"
+#include "core/work/harvest.h"
+#include "core/work/temperature.h"
 #include "tests/qml/shown_window.h"
 
 #include <QDir>
@@ -57,6 +60,26 @@ QString code_of(ShownWindow& shown, Kind kind, book::State state) {
   return QString::fromStdString(shown.lot_with(kind, state).lot.code.text());
 }
 
+/// A month of readings of the heated bench, every two hours, with a gap.
+void measure(ShownWindow& shown) {
+  const auto& places = shown.session().standing().registers.places;
+  const auto bench = std::ranges::find(places, "Heated bench", &book::Place::name);
+  ASSERT_NE(bench, places.end());
+  std::vector<book::Temperature> readings;
+  for (int step = 0; step < 30 * 12; ++step)
+    if (step < 130 || step > 170)
+      readings.push_back({bench->id,
+                          {Date::of(2026, 10, 1)->plus_days(step / 12), step % 12 * 7200},
+                          24 + (step % 12 < 6 ? step % 12 : 12 - step % 12) * 0.8});
+  ASSERT_TRUE(shown.session().act([&](store::Book& book) {
+    return book
+        .write([&](store::Writing& writing) {
+          return work::take_in_temperature(writing, bench->id, readings);
+        })
+        .map([](const work::TakenIn&) { return work::Done{}; });
+  }));
+}
+
 void station(ShownWindow& shown, const char* page, const QString& chosen = {},
              const char* deed = "") {
   shown.set("deed", "");
@@ -65,6 +88,52 @@ void station(ShownWindow& shown, const char* page, const QString& chosen = {},
   shown.set("page", page);
   shown.set("chosen", chosen);
   shown.set("deed", deed);
+}
+
+/// A harvest of 500 seeds on the table, at one of three moments.
+void harvest(ShownWindow& s, int moment) {
+  const auto today = s.session().today();
+  for (const auto& course : s.session().standing().cones)
+    if (const auto& cone = course.line; cone.harvested_on || !cone.passes.empty()) {
+      const auto made = s.session().act([&](store::Book& book) {
+        return work::harvest(book, {cone.cone.code, Count::sure(500), {today, {}, {}}, {}});
+      });
+      ASSERT_TRUE(made);
+      const auto batch = made->made.front();
+      const auto enter = [&](work::TableCount::What what, int first, int second) {
+        ASSERT_TRUE(s.session().act([&](store::Book& book) {
+          return work::enter(book, batch, {what, Count::sure(first), Count::sure(second)},
+                             {today, {}, {}});
+        }));
+      };
+      using What = work::TableCount::What;
+      if (moment > 1)
+        enter(What::lost, 12, 0);
+      if (moment > 2) {
+        enter(What::floated, 350, 138);
+        enter(What::sinkers, 9, 1);
+        ASSERT_TRUE(s.session().act([&](store::Book& book) {
+          return book.write([&](store::Writing& writing) -> Result<work::Done> {
+            static_cast<void>(writing.put(book::Figure{book::figure::plant_worth, 18}));
+            static_cast<void>(writing.put(book::Figure{book::figure::seed_cost, 0.9}));
+            return work::Done{};
+          });
+        }));
+      }
+      station(s, "seed", QString::fromStdString(batch.text()));
+      s.set("inHand", true);
+      s.settle();
+      if (moment == 2) {
+        QMetaObject::invokeMethod(s.find("first"), "counted", Q_ARG(int, 340));
+        QMetaObject::invokeMethod(s.find("second"), "counted", Q_ARG(int, 100));
+      }
+      if (moment == 3) {
+        s.tap("doing-floaters");
+        for (int i = 0; i < 12; ++i)
+          s.tap("second-more");
+      }
+      return;
+    }
 }
 
 std::vector<Page> pages() {
@@ -81,17 +150,77 @@ std::vector<Page> pages() {
       {"cones",
        [](ShownWindow& s) {
          station(s, "cones",
-                 QString::fromStdString(s.session().standing().cones.back().cone.code.text()));
+                 QString::fromStdString(s.session().standing().cones.back().line.cone.code.text()));
+       }},
+      {"crosses", [](ShownWindow& s) { station(s, "crosses"); }},
+      {"crosses-every-female",
+       [](ShownWindow& s) {
+         station(s, "crosses");
+         s.tap("everyFemale");
+         s.tap("anyRoom");
        }},
       {"cones-pollinate",
        [](ShownWindow& s) {
          for (const auto& cone : s.session().standing().cones)
-           if (cone.harvested == 0)
-             return station(s, "cones", QString::fromStdString(cone.cone.code.text()), "pollinate");
+           if (!cone.line.harvested_on && !cone.closed)
+             return station(s, "cones", QString::fromStdString(cone.line.cone.code.text()),
+                            "pollinate");
+         station(
+             s, "cones",
+             QString::fromStdString(s.session().standing().registers.plants.front().code.text()),
+             "pollinate");
+       }},
+      {"cones-scales",
+       [](ShownWindow& s) {
+         station(s, "cones",
+                 QString::fromStdString(s.session().standing().cones.back().line.cone.code.text()),
+                 "check scales");
+       }},
+      {"pollen-lot",
+       [](ShownWindow& s) {
+         station(s, "pollen",
+                 QString::fromStdString(
+                     s.session().standing().registers.pollen_lots.front().code.text()));
+       }},
+      {"pollen-test",
+       [](ShownWindow& s) {
+         station(s, "pollen",
+                 QString::fromStdString(
+                     s.session().standing().registers.pollen_lots.front().code.text()),
+                 "test pollen");
+       }},
+      {"pollen-male-cone",
+       [](ShownWindow& s) {
+         for (const auto& plant : s.session().standing().registers.plants)
+           if (plant.sex == book::Sex::male)
+             return station(s, "pollen", QString::fromStdString(plant.code.text()),
+                            "watch male cone");
+       }},
+      {"pollen-plant-right",
+       [](ShownWindow& s) {
+         station(
+             s, "pollen",
+             QString::fromStdString(s.session().standing().registers.plants.front().code.text()),
+             "correct plant");
+       }},
+      {"pollen-store", [](ShownWindow& s) { station(s, "pollen", "", "pollen store"); }},
+      {"today-by-day",
+       [](ShownWindow& s) {
+         station(s, "today");
+         s.tap("byDay");
+         s.tap("calendar");
+       }},
+      {"today-later",
+       [](ShownWindow& s) {
+         station(s, "today", QString::fromStdString(s.session().standing().due.front().code.text()),
+                 "later");
        }},
       {"seed", [](ShownWindow& s) { station(s, "seed"); }},
       {"seed-batch",
        [](ShownWindow& s) { station(s, "seed", code_of(s, Kind::batch, State::judged_filled)); }},
+      {"table-begun", [](ShownWindow& s) { harvest(s, 1); }},
+      {"table-floating", [](ShownWindow& s) { harvest(s, 2); }},
+      {"table-cut", [](ShownWindow& s) { harvest(s, 3); }},
       {"seed-sort",
        [](ShownWindow& s) {
          station(s, "seed", code_of(s, Kind::batch, State::judged_filled), "sort");
@@ -116,6 +245,12 @@ std::vector<Page> pages() {
       {"pots", [](ShownWindow& s) { station(s, "pots"); }},
       {"pots-lot",
        [](ShownWindow& s) { station(s, "pots", code_of(s, Kind::pot_group, State::plant)); }},
+      {"pots-papers",
+       [](ShownWindow& s) {
+         station(s, "pots", code_of(s, Kind::pot_group, State::plant));
+         s.settle();
+         QMetaObject::invokeMethod(s.find("papers"), "clicked");
+       }},
       {"pots-sell",
        [](ShownWindow& s) {
          station(s, "pots", code_of(s, Kind::pot_group, State::plant), "sell");
@@ -133,6 +268,22 @@ std::vector<Page> pages() {
        }},
       {"out", [](ShownWindow& s) { station(s, "out"); }},
       {"results", [](ShownWindow& s) { station(s, "results"); }},
+      {"results-why",
+       [](ShownWindow& s) {
+         station(s, "results");
+         s.tap("results-why");
+       }},
+      {"results-pollen",
+       [](ShownWindow& s) {
+         station(s, "results");
+         s.tap("results-pollen");
+       }},
+      {"results-temperature",
+       [](ShownWindow& s) {
+         station(s, "results");
+         measure(s);
+         s.tap("results-temperature");
+       }},
       {"season", [](ShownWindow& s) { station(s, "season"); }},
   };
 }

@@ -2,6 +2,7 @@
 #include "tests/qml/shown_window.h"
 
 #include "core/exchange/import_season.h"
+#include "qml/models/aside.h"
 #include "qml/window.h"
 
 #include <QTest>
@@ -93,6 +94,8 @@ void ShownWindow::resize(QSize size) {
 
 void ShownWindow::settle() {
   QTest::qWait(60);
+  if (Aside::any_running() && QTest::qWaitFor([] { return !Aside::any_running(); }, 60'000))
+    QTest::qWait(60);
 }
 
 void ShownWindow::set(const char* property, const QVariant& value) {

@@ -123,6 +123,37 @@ TEST(Window, PrintsLabelsOfASelectionAsPdf) {
   EXPECT_TRUE(shown.find("labelTold")->property("text").toString().contains(path));
 }
 
+TEST(Window, SavesTheGerminationReportBesideTheBook) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "results");
+  shown.settle();
+  for (const auto& [form, begins] : {std::pair("PDF", "%PDF"), {"XLSX", "PK"}, {"CSV", "level,"}}) {
+    auto* press = shown.find(QStringLiteral("save-") + form);
+    ASSERT_NE(press, nullptr);
+    QMetaObject::invokeMethod(press, "clicked");
+    shown.settle();
+    QFile file(shown.find("saved")->property("text").toString());
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << file.fileName().toStdString();
+    EXPECT_TRUE(file.readAll().startsWith(begins)) << form;
+  }
+}
+
+TEST(Window, HoldsGerminationAgainstACondition) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "results");
+  shown.settle();
+  shown.tap("results-why");
+  auto* choice = shown.find("why-condition");
+  ASSERT_NE(choice, nullptr);
+  QMetaObject::invokeMethod(choice, "picked", Q_ARG(QString, QStringLiteral("month of sowing")));
+  shown.settle();
+  bool heading = false;
+  for (auto* item : shown.items())
+    heading =
+        heading || item->property("text").toString().startsWith("Germination by month of sowing");
+  EXPECT_TRUE(heading);
+}
+
 TEST(Window, SowsATrayFromTheBatch) {
   ShownWindow shown(With::demo_season, wide);
   const auto batch = shown.lot_with(Kind::batch, book::State::judged_filled).lot.code;

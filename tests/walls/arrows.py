@@ -11,7 +11,7 @@ import sys
 BELOW = {
     "core/base": [],
     "core/stats": ["core/base"],
-    "core/book": ["core/base"],
+    "core/book": ["core/stats", "core/base"],
     "core/store": ["core/book", "core/base"],
     "core/work": ["core/store", "core/book", "core/stats", "core/base"],
     "core/plan": ["core/store", "core/book", "core/stats", "core/base"],

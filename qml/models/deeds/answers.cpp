@@ -4,6 +4,8 @@
 #include "../wording.h"
 #include "core/base/number.h"
 
+#include <QRegularExpression>
+
 #include <cmath>
 
 namespace coneline::window {
@@ -94,6 +96,19 @@ std::optional<book::State> Answers::state(const QString& field) {
 
 work::Noted Answers::noted() {
   return {day(QStringLiteral("on")), words(QStringLiteral("who")), words(QStringLiteral("note"))};
+}
+
+std::optional<book::Weighing> Answers::weighing(const QString& hundreds, const QString& grams) {
+  const auto given = values_.value(hundreds).toString().trimmed();
+  if (given.isEmpty())
+    return std::nullopt;
+  book::Weighing weighed;
+  for (auto piece : given.split(QRegularExpression(QStringLiteral("[\\s;]+")))) {
+    piece.replace(',', '.');
+    weighed.hundreds.push_back(keep(hundreds, parse_real(plain(piece)), 0.0));
+  }
+  weighed.grams = measure(grams);
+  return weighed;
 }
 
 std::int64_t Answers::so_far(const QString& field) const {

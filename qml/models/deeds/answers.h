@@ -41,6 +41,8 @@ class Answers {
   std::optional<std::string> chosen(const QString& field); ///< none for "none"
   std::optional<book::State> state(const QString& field);
   work::Noted noted();
+  /// Weighings with blanks or semicolons between them; none where the first field is empty.
+  std::optional<book::Weighing> weighing(const QString& hundreds, const QString& grams);
 
   template <class Set>
   Set one_of(const QString& field) {

@@ -14,6 +14,15 @@ FieldSpec decimal_field(const char* key, const char* label, const QString& value
 FieldSpec choice_field(const char* key, const char* label, QStringList choices,
                        const QString& value);
 
+/// The words of a set, as the book writes them.
+template <class Set>
+QStringList all_words() {
+  QStringList words;
+  for (const auto& [value, word] : book::Words<Set>::all)
+    words << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+  return words;
+}
+
 /// Day and note, which close every form.
 std::vector<FieldSpec> with_day_and_note(const Subject& subject, std::vector<FieldSpec> fields);
 

@@ -9,9 +9,9 @@ namespace coneline::window {
 
 namespace {
 
-std::array<std::span<const Deed>, 6> all_deeds() {
-  return {cone_deeds(),    seed_deeds(),      growing_deeds(),
-          leaving_deeds(), beginning_deeds(), nursery_deeds()};
+std::array<std::span<const Deed>, 8> all_deeds() {
+  return {cone_deeds(),    diary_deeds(),     seed_deeds(),    growing_deeds(),
+          leaving_deeds(), beginning_deeds(), nursery_deeds(), plant_deeds()};
 }
 
 } // namespace
@@ -28,6 +28,8 @@ std::vector<const Deed*> deeds_for(const Subject& subject) {
       return due.code == subject.code && verb_of(due.kind) == QLatin1String(deed->name);
     });
   });
+  std::ranges::stable_partition(
+      fitting, [&](const Deed* deed) { return !deed->unlikely || !deed->unlikely(subject); });
   return fitting;
 }
 

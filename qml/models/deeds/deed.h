@@ -34,19 +34,22 @@ struct Deed {
   std::vector<Piece> (*pieces)(const Subject&, const Answers&); ///< may be null
   Result<work::Done> (*run)(store::Book&, Answers&);
   std::vector<const char*> cautions;
+  bool (*unlikely)(const Subject&) = nullptr; ///< offered after all else where it is true
 };
 
-/// What can be done with the subject now, likeliest first.
+/// What can be done with the subject now: what is due first, what is unlikely last.
 std::vector<const Deed*> deeds_for(const Subject& subject);
 
 /// Null for no such deed.
 const Deed* deed_named(const QString& name);
 
 std::span<const Deed> cone_deeds();
+std::span<const Deed> diary_deeds();
 std::span<const Deed> seed_deeds();
 std::span<const Deed> growing_deeds();
 std::span<const Deed> leaving_deeds();
 std::span<const Deed> beginning_deeds();
 std::span<const Deed> nursery_deeds();
+std::span<const Deed> plant_deeds();
 
 } // namespace coneline::window

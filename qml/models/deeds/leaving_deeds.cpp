@@ -50,6 +50,17 @@ std::vector<FieldSpec> leave_fields(const Subject& subject) {
   return with_day_and_note(subject, fields);
 }
 
+const QString sure = QStringLiteral("throw them away all the same");
+
+std::vector<FieldSpec> discard_fields(const Subject& subject) {
+  auto fields = leave_fields(subject);
+  if (subject.held(book::State::judged_empty) > 0)
+    fields.insert(fields.end() - 2,
+                  choice_field("sure", "Floaters of which none was cut open",
+                               {QStringLiteral("keep them"), sure}, QStringLiteral("keep them")));
+  return fields;
+}
+
 std::vector<FieldSpec> sell_fields(const Subject& subject) {
   auto fields = leave_fields(subject);
   fields.insert(fields.end() - 2,
@@ -70,10 +81,15 @@ std::vector<Piece> give_pieces(const Subject& subject, const Answers& answers) {
 
 template <WayOut way>
 Result<work::Done> run_leave(store::Book& book, Answers& answers) {
-  work::Leave wanted{answers.subject().code, way,
-                     answers.state("state"), answers.count("count"),
-                     answers.words("buyer"), answers.cents("price"),
-                     answers.noted()};
+  work::Leave wanted{answers.subject().code,
+                     way,
+                     answers.state("state"),
+                     answers.count("count"),
+                     answers.words("buyer"),
+                     answers.cents("price"),
+                     answers.noted(),
+                     answers.words("sure") == plain(sure) ? work::Floaters::grower_is_sure
+                                                          : work::Floaters::ask_for_opened};
   return answers.then([&] { return work::leave(book, wanted); });
 }
 
@@ -136,7 +152,7 @@ std::span<const Deed> leaving_deeds() {
       Deed{"discard",
            "Discard",
            can_go<book::State::discarded>,
-           leave_fields,
+           discard_fields,
            lose_pieces,
            run_leave<WayOut::discarded>,
            {caution::poison}}};

@@ -112,13 +112,116 @@ Result<work::Done> run_mix(store::Book& book, Answers& answers) {
   });
 }
 
+struct FigureAsked {
+  const char* key;
+  const char* name; ///< as the book keeps it
+  const char* label;
+  const char* hint = "in your own money";
+  double times = 1; ///< what is asked, of what is kept
+};
+constexpr std::array figures_asked{
+    FigureAsked{"worth", book::figure::plant_worth, "A plant is worth"},
+    FigureAsked{"seed", book::figure::seed_cost, "A sown seed costs"},
+    FigureAsked{"litre", book::figure::litre_price, "or a litre of mix costs"},
+    FigureAsked{"bench", book::figure::bench_price, "and a m² of bench a month"},
+    FigureAsked{"keep", book::figure::keep_cost, "Keeping a seed costs"},
+    FigureAsked{"done", book::figure::done_below,
+                "A tray is done when one more comes in fewer of 100", "5 where nothing is said",
+                100}};
+
+std::vector<FieldSpec> figures_fields(const Subject& subject) {
+  std::vector<FieldSpec> fields;
+  for (const auto& asked : figures_asked) {
+    const auto* kept = book::named(subject.registers().figures, asked.name);
+    fields.push_back(decimal_field(asked.key, asked.label,
+                                   kept ? QString::number(kept->value * asked.times) : QString(),
+                                   asked.hint));
+  }
+  return fields;
+}
+
+Result<work::Done> run_figures(store::Book& book, Answers& answers) {
+  std::vector<book::Figure> figures;
+  for (const auto& asked : figures_asked)
+    if (const auto given = answers.decimal(asked.key))
+      figures.push_back({asked.name, *given / asked.times});
+  return answers.then([&] {
+    return book.write([&](store::Writing& writing) -> Result<work::Done> {
+      for (const auto& figure : figures)
+        if (auto put = writing.put(figure); !put)
+          return refuse(put.error());
+      return done("what you reckon with");
+    });
+  });
+}
+
+std::vector<FieldSpec> title_fields(const Subject& subject) {
+  const auto& title = subject.registers().title;
+  return {words_field("name", "The nursery's name", text(title.name)),
+          choice_field("half", "It lies in the hemisphere", all_words<book::Hemisphere>(),
+                       text(book::word(title.hemisphere)))};
+}
+
+Result<work::Done> run_title(store::Book& book, Answers& answers) {
+  auto title = answers.subject().registers().title;
+  title.name = answers.named("name");
+  title.hemisphere = answers.one_of<book::Hemisphere>("half");
+  return answers.then([&] {
+    return book.write([&](store::Writing& writing) {
+      return writing.put(title).map([&] { return done(title.name); });
+    });
+  });
+}
+
+std::vector<FieldSpec> pollen_store_fields(const Subject& subject) {
+  QStringList known;
+  for (const auto& store : subject.registers().pollen_stores)
+    known << text(store.name);
+  auto name = words_field("name", "Way of keeping, as pollen lots name it", {}, "");
+  name.hint = known.isEmpty() ? QStringLiteral("such as refrigerator, dry")
+                              : "in the book: " + known.join(QStringLiteral("; "));
+  return {name, decimal_field("from", "Lasts years, at least", {}, "empty where nobody can say"),
+          decimal_field("to", "at most"),
+          words_field("source", "Where that comes from", QStringLiteral("own experience"))};
+}
+
+Result<work::Done> run_pollen_store(store::Book& book, Answers& answers) {
+  book::PollenStore kept;
+  kept.name = answers.named("name");
+  if (const auto* known = book::named(answers.subject().registers().pollen_stores, kept.name))
+    kept.id = known->id;
+  kept.years.source = answers.named("source");
+  const auto from = answers.decimal("from");
+  const auto to = answers.decimal("to");
+  if (from || to) {
+    const auto range = book::Range::of(from ? *from : *to, to ? *to : *from);
+    if (!range)
+      return refuse(range.error().at({{}, 0, "to"}));
+    kept.years.value = *range;
+  }
+  return answers.then([&] {
+    return book.write([&](store::Writing& writing) {
+      return writing.put(kept).map([&](auto) { return done(kept.name); });
+    });
+  });
+}
+
 } // namespace
 
 std::span<const Deed> nursery_deeds() {
   static const std::array deeds{
       Deed{"new place", "New place", nullptr, place_fields, nullptr, run_place, {}},
       Deed{"new pot", "New tray or pot", nullptr, pot_fields, nullptr, run_pot, {}},
-      Deed{"new mix", "New mix", nullptr, mix_fields, nullptr, run_mix, {caution::dust}}};
+      Deed{"new mix", "New mix", nullptr, mix_fields, nullptr, run_mix, {caution::dust}},
+      Deed{"figures", "What you reckon with", nullptr, figures_fields, nullptr, run_figures, {}},
+      Deed{"nursery", "The nursery", nullptr, title_fields, nullptr, run_title, {}},
+      Deed{"pollen store",
+           "How pollen keeps",
+           nullptr,
+           pollen_store_fields,
+           nullptr,
+           run_pollen_store,
+           {}}};
   return deeds;
 }
 

@@ -4,6 +4,7 @@
 #include "common.h"
 #include "core/work/clean.h"
 #include "core/work/keep.h"
+#include "core/work/recheck.h"
 #include "core/work/sort.h"
 #include "core/work/sow.h"
 
@@ -41,6 +42,44 @@ Result<work::Done> run_clean(store::Book& book, Answers& answers) {
   const work::Clean wanted{answers.subject().code, answers.whole("soak"), answers.count("lost"),
                            answers.noted()};
   return answers.then([&] { return work::clean(book, wanted); });
+}
+
+bool is_soaking(const Subject& subject) {
+  return std::ranges::any_of(subject.standing->due, [&](const work::Due& due) {
+    return due.code == subject.code && due.kind == work::DueKind::water;
+  });
+}
+std::vector<FieldSpec> water_fields(const Subject& subject) {
+  return with_day_and_note(subject, {});
+}
+Result<work::Done> run_water(store::Book& book, Answers& answers) {
+  auto noted = answers.noted();
+  if (noted.note.empty())
+    noted.note = "water changed";
+  const work::Clean wanted{answers.subject().code, 0, Count{}, std::move(noted)};
+  return answers.then([&] { return work::clean(book, wanted); });
+}
+
+bool is_stored(const Subject& subject) {
+  return has_seed(subject) && std::ranges::any_of(subject.standing->due, [&](const work::Due& due) {
+           return due.code == subject.code && due.kind == work::DueKind::sow;
+         });
+}
+std::vector<FieldSpec> recheck_fields(const Subject& subject) {
+  std::vector<FieldSpec> fields{count_field("dead", "Dead, taken out", 0)};
+  add_state_choice(subject, fields, "They were");
+  fields.push_back(words_field("next", "Look again on", {}, "empty: in a month"));
+  return with_day_and_note(subject, fields);
+}
+std::vector<Piece> recheck_pieces(const Subject& subject, const Answers& answers) {
+  const auto dead = answers.so_far("dead");
+  return {{"sound", subject.lot()->total() - dead, "ink"}, {"dead", dead, "lost"}};
+}
+Result<work::Done> run_recheck(store::Book& book, Answers& answers) {
+  const work::Recheck wanted{answers.subject().code, answers.count("dead"),
+                             state_so_far(answers.subject(), answers), answers.some_day("next"),
+                             answers.noted()};
+  return answers.then([&] { return work::recheck(book, wanted); });
 }
 
 std::vector<FieldSpec> sort_fields(const Subject& subject) {
@@ -157,6 +196,14 @@ std::span<const Deed> seed_deeds() {
            clean_pieces,
            run_clean,
            {caution::poison, caution::drill}},
+      Deed{"water", "Water changed", is_soaking, water_fields, nullptr, run_water, {}},
+      Deed{"recheck",
+           "Looked at again",
+           is_stored,
+           recheck_fields,
+           recheck_pieces,
+           run_recheck,
+           {caution::poison}},
       Deed{"sort", "Sort", has_seed, sort_fields, sort_pieces, run_sort, {caution::poison}},
       Deed{"sow", "Sow", has_seed, sow_fields, sow_pieces, run_sow, {caution::dust, caution::heat}},
       Deed{"open", "Open some", has_seed, open_fields, open_pieces, run_open, {caution::poison}},

@@ -8,9 +8,14 @@ Flow {
 
     property var deeds: []
     readonly property var words: ({
+            "table": qsTr("On the table"),
+            "water": qsTr("Water changed"),
+            "recheck": qsTr("Looked at again"),
             "lose": qsTr("Died"),
             "open": qsTr("Cut some open"),
             "labels": qsTr("Label"),
+            "later": qsTr("Put off or strike"),
+            "want label": qsTr("Label wanted"),
             "new cone": qsTr("New cone"),
             "new pollen": qsTr("Pollen collected")
         })

@@ -92,6 +92,21 @@ Item {
                 deeds: sheet.deeds
                 onWanted: verb => page.wanted(verb)
             }
+            StillToCome {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
+            DiaryFacts {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
+            PapersPart {
+                width: parent.width
+                session: page.session
+                code: page.code
+            }
             LineBack {
                 width: parent.width
                 line: sheet.line

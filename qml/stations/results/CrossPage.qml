@@ -10,6 +10,14 @@ Flickable {
 
     function weeks(days: real): var {
         const marks = [];
+        if (!page.results.inDays) {
+            for (let part = 0; part <= 4; ++part)
+                marks.push({
+                    "at": days * part / 4,
+                    "word": part === 0 ? qsTr("sown") : qsTr("%1 °C·days").arg(Math.round(days * part / 4))
+                });
+            return marks;
+        }
         const apart = days > 500 ? 182 : days > 200 ? 91 : days > 70 ? 28 : 7;
         for (let day = 0; day <= days; day += apart)
             marks.push({
@@ -66,14 +74,22 @@ Flickable {
             across: page.results.horizon
             highest: 100
             unit: qsTr("% of the seed sown")
+            band: page.results.band
             marks: page.weeks(page.results.horizon)
-            coming: page.results.comingHigh > 0 ? {
+            coming: page.results.comingHigh > page.results.comingLow ? {
                 "from": page.results.lastDay,
                 "low": page.results.comingLow,
                 "high": page.results.comingHigh,
                 "word": qsTr("where it may end")
             } : null
             saying: page.results.told
+        }
+        Say {
+            width: parent.width
+            visible: page.results.band.length > 0
+            text: qsTr("The shade around the curve is its range, day by day.")
+            font.pixelSize: Look.tiny
+            color: Look.quiet
         }
         Heading {
             text: qsTr("Its trays")

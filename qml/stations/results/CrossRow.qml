@@ -15,12 +15,13 @@ T.ItemDelegate {
     required property real low
     required property real high
     required property real likely
+    required property string alike
     property bool chosen: false
 
     focusPolicy: Qt.TabFocus
     implicitHeight: lines.implicitHeight + 24
     Accessible.role: Accessible.ListItem
-    Accessible.name: name + ", " + range + ", " + counts
+    Accessible.name: name + ", " + range + ", " + counts + ", " + alike
     Keys.onReturnPressed: row.clicked()
 
     background: Rectangle {
@@ -72,7 +73,7 @@ T.ItemDelegate {
             }
             Say {
                 width: parent.width
-                text: row.counts
+                text: row.counts + (row.alike === "" ? "" : " · " + row.alike)
                 font.pixelSize: Look.tiny
                 color: Look.quiet
                 Accessible.ignored: true

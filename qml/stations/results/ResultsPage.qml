@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Germination per cross: the range first, on one scale; the chosen cross with its curve.
+// What came up: the crosses, what may explain them, trays to empty, pollen by age, the temperature of the places.
 import QtQuick
 import ConelineWindow
 
@@ -8,74 +8,93 @@ Item {
 
     required property Session session
     property bool tall: false
+    property string view: "crosses"
+    signal opened(string code)
 
-    GerminationResults {
-        id: results
+    Flow {
+        id: views
 
-        session: page.session
-    }
-    ListView {
-        id: list
+        x: 16
+        y: 12
+        width: parent.width - 32
+        spacing: 8
 
-        width: page.tall ? parent.width : Math.round(parent.width * 0.46)
-        height: page.tall ? Math.round(parent.height * 0.42) : parent.height
-        clip: true
-        model: results.crosses
-        header: Column {
-            width: list.width
+        Repeater {
+            model: [
+                {
+                    "view": "crosses",
+                    "word": qsTr("Germination")
+                },
+                {
+                    "view": "why",
+                    "word": qsTr("Why")
+                },
+                {
+                    "view": "empty",
+                    "word": qsTr("Trays to empty")
+                },
+                {
+                    "view": "pollen",
+                    "word": qsTr("Pollen")
+                },
+                {
+                    "view": "temperature",
+                    "word": qsTr("Temperature")
+                }
+            ]
 
-            Say {
-                width: parent.width
-                leftPadding: 16
-                topPadding: 16
-                text: qsTr("Germination")
-                font.pixelSize: Look.title
-                Accessible.role: Accessible.Heading
+            Press {
+                required property var modelData
+
+                objectName: "results-" + modelData.view
+                text: modelData.word
+                checked: page.view === modelData.view
+                Accessible.role: Accessible.PageTab
+                onClicked: page.view = modelData.view
             }
-            Say {
-                width: parent.width
-                leftPadding: 16
-                rightPadding: 16
-                bottomPadding: 8
-                text: qsTr("By %1: the share of seed sown in which the truth lies 95 times in 100; the mark is what is likely.").arg(page.session.today)
-                font.pixelSize: Look.tiny
-                color: Look.quiet
-            }
-        }
-        delegate: CrossRow {
-            width: list.width
-            chosen: index === results.chosen
-            onClicked: results.chosen = index
-        }
-        footer: Say {
-            width: list.width
-            padding: 16
-            visible: text !== ""
-            text: results.leftOut
-            font.pixelSize: Look.tiny
-            color: Look.quiet
         }
     }
-    Rectangle {
-        color: Look.rule
-        x: page.tall ? 0 : list.width
-        y: page.tall ? list.height : 0
-        width: page.tall ? parent.width : 1
-        height: page.tall ? 1 : parent.height
-    }
-    CrossPage {
-        x: page.tall ? 0 : list.width + 1
-        y: page.tall ? list.height + 1 : 0
-        width: parent.width - x
+    Loader {
+        y: views.y + views.height + 8
+        width: parent.width
         height: parent.height - y
-        visible: list.count > 0
-        results: results
+        sourceComponent: page.view === "why" ? why : page.view === "empty" ? empty : page.view === "pollen" ? pollen : page.view === "temperature" ? temperature : crosses
     }
-    Empty {
-        x: 24
-        y: 88
-        width: parent.width - 48
-        visible: list.count === 0
-        belongs: qsTr("What came up of each cross belongs here, as soon as trays are sown and looked at.")
+    Component {
+        id: crosses
+
+        CrossesView {
+            session: page.session
+            tall: page.tall
+        }
+    }
+    Component {
+        id: why
+
+        WhyView {
+            session: page.session
+        }
+    }
+    Component {
+        id: empty
+
+        EmptyView {
+            session: page.session
+            onOpened: code => page.opened(code)
+        }
+    }
+    Component {
+        id: pollen
+
+        PollenView {
+            session: page.session
+        }
+    }
+    Component {
+        id: temperature
+
+        TemperatureView {
+            session: page.session
+        }
     }
 }

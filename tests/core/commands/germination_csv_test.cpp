@@ -45,6 +45,7 @@ TEST(GerminationCsv, PlacesEveryFault) {
            Bad{"A,1,10,0,1,0\n", 2, "germinated", "day 0"},
            Bad{"A,1,10,-1,0,0\n", 2, "day", "before the sowing"},
            Bad{"A,1,10,\"7,5\",0,0\n", 2, "day", "comma"},
+           Bad{"A,1,10,2026-03-01,0,0\n", 2, "day", "is a date"},
            Bad{"A,1,10,soon,0,0\n", 2, "day", "no number"},
            Bad{"A,1,10,7,1.5,0\n", 2, "germinated", "no whole number"},
            Bad{"A,1,10,7,,0\n", 2, "germinated", "no whole number"},
@@ -58,6 +59,20 @@ TEST(GerminationCsv, PlacesEveryFault) {
     ASSERT_TRUE(trays.error().where) << trays.error().text();
     EXPECT_EQ(*trays.error().where, (Where{"counts.csv", bad.line, bad.column})) << bad.rows;
   }
+}
+
+TEST(GerminationCsv, SaysWhatToDoAboutOtherSeparators) {
+  for (const std::string text : {"group;tray;sown;day;germinated\nA;1;20;7.5;2\n",
+                                 "group;tray;sown;day;germinated\nA;1;20;7,5;2\n",
+                                 "group\ttray\tsown\tday\tgerminated\nA\t1\t20\t7\t2\n"}) {
+    const auto table = read_csv(text, "counts.csv");
+    const auto fault = table ? read_germination(*table).error() : table.error();
+    EXPECT_NE(fault.text().find("Save the file with commas between columns"), std::string::npos)
+        << fault.text();
+  }
+  const auto split = read_csv("group,tray,sown,day,germinated\nA,1,20,7,5,2\n", "counts.csv");
+  ASSERT_FALSE(split);
+  EXPECT_NE(split.error().text().find("decimals with a point"), std::string::npos);
 }
 
 TEST(GerminationCsv, NamesAMissingColumn) {

@@ -76,9 +76,9 @@ std::vector<std::string> keys_of(const Json& json) {
 TEST_F(GerminationCommand, GivesGroupsAndComparisonsInOrder) {
   const auto json = Json::parse(run(two_trays, {"--json"}).out);
   const auto& group = json["groups"][0];
-  EXPECT_EQ(keys_of(group),
-            (std::vector<std::string>{"group", "trays", "sown", "germinated", "final",
-                                      "between_trays", "curve", "stepwise", "still_expected"}));
+  EXPECT_EQ(keys_of(group), (std::vector<std::string>{"group", "trays", "sown", "germinated",
+                                                      "final", "between_trays", "curve", "stepwise",
+                                                      "still_expected", "share_in_end"}));
   EXPECT_TRUE(group["between_trays"].is_null());
   EXPECT_EQ(keys_of(group["curve"]),
             (std::vector<std::string>{"family", "germinable", "shape", "scale", "standard_errors",

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/commands/commands.h"
-#include "tests/core/work/small_nursery.h"
+#include "tests/core/commands/with_nursery.h"
 
 #include <fstream>
-#include <sstream>
 
 namespace coneline::commands {
 namespace {
 
-class ReportCommand : public testing::Test {
+class ReportCommand : public WithNursery {
  protected:
   ReportCommand() {
     const auto cone = nursery_.cone(nursery_.plant("Old Sentinel", book::Sex::female));
@@ -17,23 +15,10 @@ class ReportCommand : public testing::Test {
     nursery_.inspect(tray, "2025-06-01", 5);
   }
 
-  int run(std::vector<std::string> arguments) {
-    out_.str("");
-    err_.str("");
-    arguments.insert(arguments.end(), {"--book", nursery_.at("book.coneline").string()});
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
-  }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
   [[nodiscard]] std::string contents(const std::string& name) const {
     std::ifstream file(nursery_.at(name));
     return {std::istreambuf_iterator<char>(file), {}};
   }
-
-  tests::SmallNursery nursery_;
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(ReportCommand, ShowsATableThatSaysTheDataAreInvented) {
@@ -61,6 +46,33 @@ TEST_F(ReportCommand, WritesTheFormThatTheFileIsNamedAfter) {
             0);
   EXPECT_EQ(json()["format"], "csv");
   EXPECT_EQ(contents("rows.txt").substr(0, 6), "level,");
+}
+
+TEST_F(ReportCommand, WritesADictionaryBesideItsRows) {
+  const auto rows = nursery_.at("rows.csv").string();
+  ASSERT_EQ(
+      run({"report", "germination", "--as-of", "2025-07-01", "--by", "season", "--out", rows}), 0)
+      << err_.str();
+  EXPECT_EQ(contents("rows.csv").substr(0, 6), "level,");
+  EXPECT_NE(contents("rows.csv").find("\nseason,1,a,2025,"), std::string::npos);
+  EXPECT_EQ(contents("rows.dictionary.csv").substr(0, 33), "column,type,unit,missing,meaning\n");
+}
+
+TEST_F(ReportCommand, WritesASpreadsheet) {
+  const auto sheet = nursery_.at("report.xlsx").string();
+  ASSERT_EQ(run({"report", "germination", "--as-of", "2025-07-01", "--out", sheet}), 0)
+      << err_.str();
+  EXPECT_EQ(contents("report.xlsx").substr(0, 2), "PK");
+  EXPECT_EQ(run({"report", "germination", "--format", "xlsx"}), 2);
+}
+
+TEST_F(ReportCommand, DescribesItsColumnsWithoutABook) {
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  add_core_commands(line);
+  ASSERT_EQ(line.run({"report", "dictionary"}).value(), 0) << err.str();
+  EXPECT_NE(out.str().find("still_expected_low"), std::string::npos);
 }
 
 TEST_F(ReportCommand, ThatCannotWriteFails) {

@@ -42,7 +42,9 @@ TEST_F(SeasonCommand, GoesInAndOut) {
   ASSERT_EQ(run({"check", "--book", book_}), 0) << out_.str();
   const auto out = scratch_.at("out").string();
   ASSERT_EQ(run({"export", "--book", book_, out}), 0) << err_.str();
-  EXPECT_EQ(tests::contents(out), tests::contents(folder_));
+  auto came_out = tests::contents(out);
+  EXPECT_EQ(came_out.erase("links.csv"), 1U) << "the chain was begun with the import";
+  EXPECT_EQ(came_out, tests::contents(folder_));
   EXPECT_EQ(run({"export", "--book", book_, out}), 1);
   EXPECT_NE(err_.str().find("--replace"), std::string::npos);
   EXPECT_EQ(run({"export", "--book", book_, out, "--replace"}), 0) << err_.str();
@@ -53,7 +55,7 @@ TEST_F(SeasonCommand, DryRunMakesNoBook) {
   const auto json = Json::parse(out_.str());
   EXPECT_EQ(json["imported"], false);
   EXPECT_EQ(json["faults"].size(), 0U);
-  EXPECT_EQ(json["files"][14]["rows"], 14);
+  EXPECT_EQ(json["files"][14]["rows"], 22);
   EXPECT_FALSE(fs::exists(book_));
 }
 

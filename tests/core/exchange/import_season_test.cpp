@@ -69,7 +69,7 @@ TEST_F(ImportSeason, DryRunWritesNothing) {
   const auto imported = import(Import::dry_run);
   EXPECT_TRUE(imported.faults.none());
   EXPECT_EQ(imported.files.front().file, "book.csv");
-  EXPECT_EQ(imported.files.at(14).rows, 14U);
+  EXPECT_EQ(imported.files.at(14).rows, 22U);
   nothing_in();
 }
 
@@ -124,7 +124,7 @@ TEST_F(ImportSeason, WordsOutsideTheSet) {
 
 TEST_F(ImportSeason, CodeUsedTwice) {
   const auto code = Code::of(Kind::plant, 17, 1)->text();
-  change("plants.csv", Code::of(Kind::plant, 17, 2)->text(), code);
+  change("plants.csv", "\n" + Code::of(Kind::plant, 17, 2)->text(), "\n" + code);
   const auto imported = import();
   ASSERT_FALSE(imported.faults.none());
   EXPECT_EQ(imported.faults.listed().front().where, (Where{"plants.csv", 3, "code"}));
@@ -205,6 +205,16 @@ TEST_F(ImportSeason, APlaceWithinItself) {
   const auto bench = Code::of(Kind::place, 17, 2)->text();
   change("places.csv", "house,,", "house," + bench + ",");
   EXPECT_NE(texts(import()).find("within itself"), std::string::npos);
+}
+
+TEST_F(ImportSeason, TemperaturesMayBeMissing) {
+  std::filesystem::remove(folder() / "temperatures.csv");
+  EXPECT_TRUE(import().faults.none());
+}
+
+TEST_F(ImportSeason, ATemperatureNobodyCanRead) {
+  change("temperatures.csv", "2025-03-01T00:00:00", "2025-03-01");
+  only_fault({"temperatures.csv", 3, "at"}, "2026-03-09T14:05:00");
 }
 
 TEST_F(ImportSeason, AFolderThatIsNone) {

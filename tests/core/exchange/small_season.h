@@ -23,7 +23,7 @@ exchange::Season small_season(Text text) {
   exchange::Season season;
   auto& r = season.registers;
   const auto code = [](Kind kind, int number) { return Code::of(kind, 17, number).value(); };
-  r.title = {text("Test nursery"), 17, true, day("2024-01-02")};
+  r.title = {text("Test nursery"), 17, true, day("2024-01-02"), Hemisphere::southern};
   Taxon first{{1}, "Cycas revoluta", {LeafColour::green, text("common practice")}, {}, {}, {}, {},
               {}};
   first.ripening = {Range{6, 9.5}, text("own experience")};
@@ -76,7 +76,27 @@ exchange::Season small_season(Text text) {
                {},
                {},
                text(""),
+               {},
+               PlantId{3},
+               {},
+               {},
+               text("a lost garden"),
+               Certainty::unsure,
+               StandsIn::ground},
+              {{3},
+               code(Kind::plant, 3),
+               text("Grandmother"),
+               {1},
+               Certainty::certain,
+               Sex::not_known,
+               text(""),
+               {},
+               {},
+               text(""),
                {}}};
+  r.figures = {{"worth of a plant", 18.5}};
+  r.pollen_stores = {{{1}, "refrigerator", {Range{2, 3}, text("common practice, no source")}},
+                     {{2}, "freezer", {{}, text("sources disagree")}}};
   r.pollen_lots = {
       {{1}, code(Kind::pollen, 1), {2}, day("2024-05-01"), 2.5, text("refrigerator"), text("")}};
   r.cones = {{{1}, code(Kind::cone, 1), {1}, day("2024-05-03"), text("")}};
@@ -123,7 +143,7 @@ exchange::Season small_season(Text text) {
   enter(Verb::pollinate, "2024-05-04", 0,
         Pollination{PollinationMethod::wet, {{PollenLotId{1}, 0.5}, {{}, {}}}}, {})
       .cone = ConeId{1};
-  enter(Verb::harvest, "2025-01-10", 1, {}, {move(1, State::cone, 1, unsorted, 100)});
+  enter(Verb::harvest, "2025-01-10", 1, Weighing{{15.2, 14.9}, 15.05}, {move(1, State::cone, 1, unsorted, 100)});
   enter(Verb::clean, "2025-01-12", 1, Cleaning{2}, {move(1, unsorted, 1, lost_in_cleaning, 3)});
   enter(Verb::sort, "2025-01-13", 1, Sorting{SeedTest::floating},
         {move(1, unsorted, 1, judged_filled, 80), move(1, unsorted, 1, judged_empty, 17)});
@@ -138,7 +158,20 @@ exchange::Season small_season(Text text) {
   enter(Verb::pot, "2025-06-01", 4, {}, {move(3, root, 4, plant, 10)});
   enter(Verb::recount, "2025-07-01", 4, {}, {move(4, plant, 4, unexplained, 1)});
   enter(Verb::sell, "2025-08-01", 4, Sale{text("a buyer"), 12550}, {move(4, plant, 4, sold, 4)});
+  enter(Verb::check_scales, "2024-05-03", 0, ConeLook{Scales::loose, 60}, {}).cone = ConeId{1};
+  enter(Verb::watch_male_cone, "2024-05-01", 0, PlantNote{{2}, MaleCone::removed, {}}, {});
+  enter(Verb::plan_move, "2025-08-02", 0, PlantNote{{1}, {}, PlaceId{2}}, {});
+  enter(Verb::collect_pollen, "2024-05-02", 0, PollenNote{{1}, 0.5, {}, {}, text("")}, {});
+  enter(Verb::test_pollen, "2024-05-03", 0, PollenNote{{1}, {}, 50, 31, text("sugar")}, {});
+  enter(Verb::correct, "2025-08-03", 0,
+        Correction{{{{1}, "name", text("Sentinel"), text("Old Sentinel")},
+                    {{1}, "sex", text("not known"), text("female")}}},
+        {});
+  enter(Verb::put_off, "2025-08-04", 0, DueAnswer{"inspect T171X 1", day("2025-08-09")}, {});
+  enter(Verb::dismiss, "2025-08-05", 0, DueAnswer{"inspect T171X 1", {}}, {}).note = text("gone");
   enter(Verb::buy_in, "2024-06-01", 2, {}, {move(2, bought_in, 2, unsorted, 25)});
+  season.temperatures = {{PlaceId{1}, Moment{day("2025-03-02"), 50700}, 22.75},
+                         {PlaceId{2}, Moment{day("2025-03-01"), 0}, -0.1}};
   return season;
 }
 inline exchange::Season small_season() {

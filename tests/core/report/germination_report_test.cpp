@@ -13,7 +13,7 @@ class Germination : public testing::Test {
  protected:
   GerminationReport on(std::string_view as_of) {
     return nursery.book()
-        .read([&](store::Reading& reading) { return germination_report(reading, day(as_of)); })
+        .read([&](store::Reading& reading) { return germination_report(reading, {day(as_of)}); })
         .value();
   }
   void give_route() {
@@ -56,6 +56,29 @@ TEST_F(Germination, TakesTheConesOfOneCrossTogether) {
   ASSERT_EQ(cross.curve.size(), 3U);
   EXPECT_DOUBLE_EQ(cross.curve[1].share, 0.1);
   EXPECT_DOUBLE_EQ(cross.curve[2].share, 0.4);
+}
+
+TEST_F(Germination, ShowsWhatTheBookKnowsBesideTheCrosssOwnFigures) {
+  for (const auto* name : {"Blue Ada", "Blue Berta", "Blue Carla", "Blue Dora", "Blue Emma"}) {
+    const auto other = nursery.cone(nursery.plant(name, book::Sex::female));
+    const auto sown = nursery.sow(nursery.harvest(other, "2024-02-01", 200), "2024-03-01", 100);
+    for (const auto* on : {"2024-04-10", "2024-04-20", "2024-04-30"})
+      nursery.inspect(sown, on, 20);
+    nursery.inspect(sown, "2024-12-01", 0, 0, 40);
+  }
+  nursery.inspect(tray, "2025-04-10", 3);
+  const auto report = on("2025-04-15");
+  const auto& young =
+      *std::ranges::find(report.crosses, "Old Sentinel × Blue Twin", &CrossReport::name);
+  ASSERT_TRUE(young.known);
+  EXPECT_TRUE(young.known->beforehand.starts_with("5 other crosses")) << young.known->beforehand;
+  const auto& own = young.figures.still_expected;
+  EXPECT_LT(young.known->seeds.high - young.known->seeds.low, own.high - own.low)
+      << "earlier crosses narrow what is to come";
+  EXPECT_EQ(young.expected().high, young.known->seeds.high);
+  const auto& over = *std::ranges::find(report.crosses, "Blue Ada × Blue Twin", &CrossReport::name);
+  EXPECT_FALSE(over.known);
+  EXPECT_EQ(over.expected().high, 0);
 }
 
 TEST_F(Germination, SaysPlainlyThatNothingCameUp) {
@@ -148,8 +171,9 @@ TEST_F(Germination, NamesTraysItCannotWorkWith) {
 }
 
 TEST_F(Germination, RefusesAConfidenceThatIsNone) {
-  const auto report = nursery.book().read(
-      [](store::Reading& reading) { return germination_report(reading, day("2025-06-01"), 1.0); });
+  const auto report = nursery.book().read([](store::Reading& reading) {
+    return germination_report(reading, {day("2025-06-01"), 1.0});
+  });
   ASSERT_FALSE(report);
   EXPECT_EQ(report.error().blame, Blame::usage);
 }

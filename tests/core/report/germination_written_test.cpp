@@ -16,7 +16,8 @@ GerminationReport small_report(SmallNursery& nursery, const std::string& mother)
   const auto tray = nursery.sow(nursery.harvest(cone, "2025-02-01", 50), "2025-03-01", 40);
   nursery.inspect(tray, "2025-04-01", 10);
   return nursery.book()
-      .read([](store::Reading& reading) { return germination_report(reading, day("2025-05-01")); })
+      .read(
+          [](store::Reading& reading) { return germination_report(reading, {day("2025-05-01")}); })
       .value();
 }
 
@@ -89,7 +90,7 @@ TEST(GerminationPage, OfAnEmptyBookSaysSo) {
   SmallNursery nursery;
   const auto report = nursery.book()
                           .read([](store::Reading& reading) {
-                            return germination_report(reading, day("2025-05-01"));
+                            return germination_report(reading, {day("2025-05-01")});
                           })
                           .value();
   EXPECT_NE(germination_html(report).find("No tray had been sown by then."), std::string::npos);

@@ -53,7 +53,7 @@ TEST(Orobanche, ThroughABookGivesWhatTheFileGives) {
   enter(nursery, published);
   const auto report = nursery.book()
                           .read([](store::Reading& reading) {
-                            return germination_report(reading, day("2025-03-01"));
+                            return germination_report(reading, {day("2025-03-01")});
                           })
                           .value();
 
@@ -93,7 +93,7 @@ TEST(Orobanche, HasThePublishedCounts) {
   enter(nursery, plates());
   const auto report = nursery.book()
                           .read([](store::Reading& reading) {
-                            return germination_report(reading, day("2025-03-01"));
+                            return germination_report(reading, {day("2025-03-01")});
                           })
                           .value();
   // Sums of Crowder's table by hand: 49/123, 75/141, 99/272, 201/295.

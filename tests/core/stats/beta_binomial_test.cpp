@@ -10,23 +10,6 @@
 namespace coneline::stats {
 namespace {
 
-/// Crowder 1978, Applied Statistics 27:34-37: intercept (O.a.75, bean), O.a.73, cucumber, both.
-std::vector<Pattern> orobanche() {
-  const auto table = published("orobanche-plates.csv");
-  std::vector<Pattern> patterns;
-  for (const double variety : {0.0, 1.0})
-    for (const double extract : {0.0, 1.0}) {
-      Pattern pattern{{1, variety, extract, variety * extract}, {}};
-      for (const auto& row : table.rows)
-        if ((row.fields[0] == "O.a.73") == (variety == 1) &&
-            (row.fields[1] == "cucumber") == (extract == 1))
-          pattern.outcomes.push_back(
-              {parse_whole(row.fields[3]).value(), parse_whole(row.fields[4]).value()});
-      patterns.push_back(pattern);
-    }
-  return patterns;
-}
-
 void expect_near(const std::vector<double>& found, const std::vector<double>& expected) {
   ASSERT_EQ(found.size(), expected.size());
   for (std::size_t i = 0; i < expected.size(); ++i)

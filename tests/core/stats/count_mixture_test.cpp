@@ -28,21 +28,40 @@ TEST(CountMixture, KeepsMeanAndVarianceOfItsParts) {
   EXPECT_NEAR(square - mean * mean, 1700 + 2500, 1e-3);
 }
 
-// Even chances of 0 to 9: a tenth lies half below 1 and half above.
-TEST(CountMixture, CountsAtAShareAreHalvedOnBothSidesAlike) {
-  const CountMixture even(9, std::vector<CountPart>{{1, 4.5, 8.25}});
-  for (const double value : even.probabilities())
-    EXPECT_NEAR(value, 0.1, 1e-9);
-  EXPECT_EQ(even.count_at(0.04), 0);
-  EXPECT_EQ(even.count_at(0.06), 1);
-  EXPECT_EQ(even.count_at(0.94), 8);
-  EXPECT_EQ(even.count_at(0.96), 9);
+TEST(CountMixture, TheShortestRangeBeginsAtNothingWhereNothingIsLikeliest) {
+  const CountMixture mixture(10, std::vector<CountPart>{{1, 1, 0.9}});
+  const auto eighty = mixture.shortest(0.8); // 0.349, 0.387, 0.194, 0.057, 0.011
+  EXPECT_EQ(eighty.low, 0);
+  EXPECT_EQ(eighty.high, 1); // 0.736 is nearer to 0.8 than 0.930
+  EXPECT_EQ(mixture.shortest(0.9).high, 2);
+}
+
+TEST(CountMixture, TheShortestRangeHoldsWhatItPromisesAsNearlyAsWholeCountsAllow) {
+  const CountMixture mixture(200, std::vector<CountPart>{{0.6, 60, 300}, {0.4, 90, 500}});
+  double before = 1;
+  for (const double confidence : {0.99, 0.95, 0.8, 0.5, 0.1}) {
+    const auto range = mixture.shortest(confidence);
+    double held = 0;
+    double likeliest = 0;
+    for (auto y = range.low; y <= range.high; ++y) {
+      const double here = mixture.probabilities()[static_cast<std::size_t>(y)];
+      held += here;
+      likeliest = std::max(likeliest, here);
+    }
+    if (confidence > 0.5) { // below, it may be the median that has to be in it
+      EXPECT_NEAR(held, confidence, likeliest);
+    }
+    EXPECT_LT(held, before);
+    before = held;
+    EXPECT_LE(range.low, mixture.median());
+    EXPECT_GE(range.high, mixture.median());
+  }
 }
 
 TEST(CountMixture, NothingToComeIsZero) {
   const CountMixture none(0, {});
   EXPECT_EQ(none.median(), 0);
-  EXPECT_EQ(none.count_at(0.9), 0);
+  EXPECT_EQ(none.shortest(0.9).high, 0);
 }
 
 } // namespace

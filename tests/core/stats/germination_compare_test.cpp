@@ -88,8 +88,8 @@ TEST(GerminationCompare, OneCurveForASampleAndItself) {
 TEST(GerminationCompare, OneCurveIsTheBestCurveOfAll) {
   Draw draw(5);
   for (int i = 0; i < 150; ++i) {
-    const auto a = drawn_cross(draw).trays;
-    const auto b = drawn_cross(draw).trays;
+    const auto a = simulated_cross(draw).trays;
+    const auto b = simulated_cross(draw).trays;
     auto both = a;
     both.insert(both.end(), b.begin(), b.end());
     for (const auto family : all_families) {
@@ -117,6 +117,8 @@ TEST(GerminationCompare, FindsNoMoreThanChanceWhereNothingDiffers) {
     const auto b = group(drawn_outcomes(draw, 4, 50, share, rho));
     found += difference_of(a, b, 0.95).p_value < 0.05 ? 1 : 0;
     const auto range = share_range(a, 0.95);
+    const auto diluted = share_range(a, 0.95, 0.1);
+    EXPECT_LE(diluted.high - diluted.low, range.high - range.low + 1e-12);
     held += range.low <= share && share <= range.high ? 1 : 0;
   }
   EXPECT_LT(found, pairs * 0.07);

@@ -7,14 +7,16 @@
 namespace coneline::stats {
 namespace {
 
-TEST(GerminationFigures, OneTrayIsWilsonSeveralCountTheSpread) {
+TEST(GerminationFigures, ATrayIsWilsonACrossCountsTheSpread) {
   const std::vector<Tray> trays{{"A", "1", 40, {{10, 20, 0}, {20, 4, 0}}},
                                 {"B", "2", 40, {{10, 30, 0}}},
                                 {"B", "3", 40, {{10, 12, 0}, {20, 8, 0}}}};
   const auto figures = germination_figures(trays, {}).value();
   ASSERT_EQ(figures.groups.size(), 2U);
-  EXPECT_EQ(figures.groups[0].final.method, "Wilson");
-  EXPECT_EQ(*figures.groups[0].final.range, wilson(24, 40, 0.95).value());
+  EXPECT_EQ(figures.trays[0].final.method, "Wilson");
+  EXPECT_EQ(*figures.trays[0].final.range, wilson(24, 40, 0.95).value());
+  EXPECT_LT(figures.groups[0].final.range->low, figures.trays[0].final.range->low);
+  EXPECT_GT(figures.groups[0].final.range->high, figures.trays[0].final.range->high);
   EXPECT_FALSE(figures.groups[0].spread);
   const auto pooled = wilson(50, 80, 0.95).value();
   const auto& counted = *figures.groups[1].final.range;
@@ -54,7 +56,7 @@ TEST(GerminationFigures, RefusesAConfidenceThatIsNone) {
 TEST(GerminationFigures, StayWithinTheirBounds) {
   Draw draw(11);
   for (int i = 0; i < 60; ++i) {
-    const auto cross = drawn_cross(draw);
+    const auto cross = simulated_cross(draw);
     const auto figures = germination_figures(cross.trays, {}).value();
     const auto& group = figures.groups[0];
     const auto left = group.sown - group.germinated - group.removed;

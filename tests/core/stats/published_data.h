@@ -4,6 +4,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/stats/beta_binomial.h"
 #include "core/stats/germination_data.h"
 
 namespace coneline::stats {
@@ -37,6 +38,23 @@ inline std::vector<Tray> cosmesis() {
     trays.push_back(tray);
   }
   return trays;
+}
+
+/// Crowder 1978, Applied Statistics 27:34-37: intercept (O.a.75, bean), O.a.73, cucumber, both.
+inline std::vector<Pattern> orobanche() {
+  const auto table = published("orobanche-plates.csv");
+  std::vector<Pattern> patterns;
+  for (const double variety : {0.0, 1.0})
+    for (const double extract : {0.0, 1.0}) {
+      Pattern pattern{{1, variety, extract, variety * extract}, {}};
+      for (const auto& row : table.rows)
+        if ((row.fields[0] == "O.a.73") == (variety == 1) &&
+            (row.fields[1] == "cucumber") == (extract == 1))
+          pattern.outcomes.push_back(
+              {parse_whole(row.fields[3]).value(), parse_whole(row.fields[4]).value()});
+      patterns.push_back(pattern);
+    }
+  return patterns;
 }
 
 } // namespace coneline::stats

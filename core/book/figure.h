@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// A figure that the grower reckons with, asked once and kept: what a plant is worth, what a sown
+// seed costs.
+
+#include <string>
+
+namespace coneline::book {
+
+struct Figure {
+  std::string name; ///< one of a kind in the book
+  double value = 0;
+};
+
+namespace figure {
+inline constexpr const char* plant_worth = "worth of a plant";
+inline constexpr const char* seed_cost = "cost of a sown seed";
+inline constexpr const char* litre_price = "price of a litre of mix";
+inline constexpr const char* bench_price = "price of a square metre of bench a month";
+inline constexpr const char* keep_cost = "cost of a kept seed";
+/// A share, 0 to 1: a tray is done when the chance of one more is below it.
+inline constexpr const char* done_below = "chance of one more seed below which a tray is done";
+} // namespace figure
+
+} // namespace coneline::book

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// The germination report as rows: one a cross, one a tray, with the columns that CSV, spreadsheet
+// and data dictionary share.
+
+#include "core/report/germination_report.h"
+
+#include <variant>
+
+namespace coneline::report {
+
+/// Nothing where a value does not exist; a text is as it stands, not yet safe for a spreadsheet.
+using Cell = std::variant<std::monostate, std::string, std::int64_t, double>;
+
+struct Column {
+  std::string_view name;
+  std::string_view type; ///< text, date, whole, number, yes/no
+  std::string_view unit;
+  std::string_view meaning;
+};
+
+std::span<const Column> columns();
+
+/// As many cells as there are columns.
+std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& cross);
+std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& cross,
+                           const TrayReport& tray);
+
+} // namespace coneline::report

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/spreadsheet.h"
+
+#include <fmt/format.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <xlsxwriter.h>
+
+namespace coneline::report {
+
+namespace {
+
+/// The most letters a cell holds by the format of these files.
+constexpr std::size_t longest_text = 32'767;
+
+std::string cut(const std::string& text) {
+  if (text.size() <= longest_text)
+    return text;
+  auto end = longest_text;
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+    --end;
+  return text.substr(0, end);
+}
+
+class OneSheet : public Sheet {
+ public:
+  OneSheet(lxw_workbook* book, lxw_worksheet* sheet, lxw_format* bold,
+           const std::vector<Cell>& header)
+      : book_(book), sheet_(sheet) {
+    if (header.empty())
+      return;
+    format_ = bold;
+    row(header);
+    format_ = nullptr;
+    worksheet_freeze_panes(sheet_, 1, 0);
+    worksheet_set_column(sheet_, 0, static_cast<lxw_col_t>(header.size() - 1), 14, nullptr);
+  }
+
+  void row(const std::vector<Cell>& cells) override {
+    lxw_col_t column = 0;
+    for (const auto& cell : cells) {
+      const auto row = static_cast<lxw_row_t>(rows_);
+      if (const auto* text = std::get_if<std::string>(&cell))
+        worksheet_write_string(sheet_, row, column, cut(*text).c_str(), format_);
+      else if (const auto* whole = std::get_if<std::int64_t>(&cell))
+        worksheet_write_number(sheet_, row, column, static_cast<double>(*whole), format_);
+      else if (const auto* number = std::get_if<double>(&cell))
+        worksheet_write_number(sheet_, row, column, *number, format_);
+      ++column;
+    }
+    ++rows_;
+  }
+
+  void chart(const Chart& chart, int place) override {
+    auto* drawn = workbook_add_chart(book_, LXW_CHART_SCATTER_STRAIGHT);
+    for (const auto& line : chart.lines)
+      add(drawn, line);
+    chart_title_set_name(drawn, chart.title.c_str());
+    lxw_chart_font small{};
+    small.size = 11;
+    small.bold = LXW_FALSE;
+    chart_title_set_name_font(drawn, &small);
+    chart_axis_set_name(drawn->x_axis, chart.across.c_str());
+    chart_axis_set_name(drawn->y_axis, chart.up.c_str());
+    chart_axis_set_min(drawn->x_axis, 0);
+    chart_axis_set_min(drawn->y_axis, 0);
+    chart_axis_set_num_format(drawn->y_axis, "0%");
+    lxw_chart_line faint{};
+    faint.color = 0xD8D6CC;
+    faint.width = 0.5;
+    chart_axis_major_gridlines_set_line(drawn->y_axis, &faint);
+    chart_legend_set_position(drawn, LXW_CHART_LEGEND_BOTTOM);
+    constexpr int rows_of_one = 20;
+    constexpr int columns_of_one = 9;
+    lxw_chart_options size{};
+    size.x_scale = 1.15;
+    size.y_scale = 1.3;
+    worksheet_insert_chart_opt(sheet_, static_cast<lxw_row_t>(place / 2 * rows_of_one),
+                               static_cast<lxw_col_t>(place % 2 * columns_of_one), drawn, &size);
+  }
+
+  [[nodiscard]] int rows() const override { return rows_; }
+
+ private:
+  static void add(lxw_chart* chart, const ChartLine& from) {
+    const auto row = [](int number) { return static_cast<lxw_row_t>(number); };
+    const auto column = [](int number) { return static_cast<lxw_col_t>(number); };
+    auto* series = chart_add_series(chart, nullptr, nullptr);
+    chart_series_set_categories(series, from.sheet.c_str(), row(from.first), column(from.x),
+                                row(from.last), column(from.x));
+    chart_series_set_values(series, from.sheet.c_str(), row(from.first), column(from.y),
+                            row(from.last), column(from.y));
+    chart_series_set_name(series, from.name.c_str());
+    lxw_chart_line line{};
+    line.width = 2;
+    switch (from.stroke) {
+    case Stroke::seen:
+      line.color = 0x20281F;
+      break;
+    case Stroke::fitted:
+      line.color = 0x0072B2;
+      line.dash_type = LXW_CHART_LINE_DASH_DASH;
+      break;
+    case Stroke::band:
+      line.color = 0x0072B2;
+      line.width = 0.75;
+      line.dash_type = LXW_CHART_LINE_DASH_SQUARE_DOT;
+      break;
+    case Stroke::coming:
+      line.color = 0x5B4B8A;
+      line.width = 6;
+      break;
+    }
+    chart_series_set_line(series, &line);
+    chart_series_set_marker_type(series, LXW_CHART_MARKER_NONE);
+  }
+
+  lxw_workbook* book_;
+  lxw_worksheet* sheet_;
+  lxw_format* format_ = nullptr;
+  int rows_ = 0;
+};
+
+class Book : public Spreadsheet {
+ public:
+  explicit Book(const std::string& path) : book_(workbook_new(path.c_str())) {
+    bold_ = workbook_add_format(book_);
+    format_set_bold(bold_);
+  }
+  Book(const Book&) = delete;
+  Book& operator=(const Book&) = delete;
+  ~Book() override = default;
+
+  Sheet& sheet(const std::string& name, const std::vector<Cell>& header) override {
+    auto* made = workbook_add_worksheet(book_, name.c_str());
+    return *(sheets_[name] = std::make_unique<OneSheet>(book_, made, bold_, header));
+  }
+  Sheet& sheet(const std::string& name) override { return *sheets_.at(name); }
+  lxw_error close() { return workbook_close(book_); }
+
+ private:
+  lxw_workbook* book_;
+  lxw_format* bold_ = nullptr;
+  std::map<std::string, std::unique_ptr<OneSheet>> sheets_;
+};
+
+/// A folder of its own for the one file; taken away at the end.
+class Beside {
+ public:
+  Beside() {
+    auto name = (std::filesystem::temp_directory_path() / "coneline-XXXXXX").string();
+    if (::mkdtemp(name.data()) != nullptr)
+      folder_ = name;
+  }
+  Beside(const Beside&) = delete;
+  Beside& operator=(const Beside&) = delete;
+  ~Beside() {
+    std::error_code ignored;
+    if (!folder_.empty())
+      std::filesystem::remove_all(folder_, ignored);
+  }
+  [[nodiscard]] std::string file() const {
+    return folder_.empty() ? "" : (folder_ / "report.xlsx").string();
+  }
+
+ private:
+  std::filesystem::path folder_;
+};
+
+} // namespace
+
+Result<std::string> Spreadsheet::written(const std::function<void(Spreadsheet&)>& fill) {
+  const Beside beside;
+  const auto failed = [](std::string_view why) {
+    return refuse(fault(fmt::format("no temporary file could be written: {}", why),
+                        "Check the room left on the disk and the folder for temporary files."));
+  };
+  if (beside.file().empty())
+    return failed("no folder");
+  Book book(beside.file());
+  fill(book);
+  if (const auto error = book.close(); error != LXW_NO_ERROR)
+    return failed(lxw_strerror(error));
+  std::ifstream file(beside.file(), std::ios::binary);
+  std::string bytes{std::istreambuf_iterator<char>(file), {}};
+  if (bytes.empty())
+    return failed("it is empty");
+  return bytes;
+}
+
+} // namespace coneline::report

@@ -1,0 +1,1 @@
+SELECT DISTINCT place_id FROM temperature ORDER BY place_id

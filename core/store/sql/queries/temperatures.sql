@@ -1,0 +1,1 @@
+SELECT place_id, at, celsius FROM temperature ORDER BY id

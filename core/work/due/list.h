@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// What the kinds of due work share: the book as it is read once, and the list they add to. Each
+// kind is one function in a file of its own. Private to this room.
+
+#include "core/work/cone_course.h"
+#include "core/work/due.h"
+
+#include <climits>
+
+namespace coneline::work {
+
+/// How often something was done to a lot or cone, and when last.
+struct DoneBefore {
+  int times = 0;
+  std::optional<Date> last;
+};
+
+struct DueGround {
+  DueGround(store::Reading& book, const book::Registers& all, Date on, const DueHabits& wanted);
+
+  store::Reading& reading;
+  const book::Registers& registers;
+  Date day;
+  DueHabits habits;
+  std::vector<ConeCourse> cones;
+  std::vector<LotLine> lots; ///< only those that hold something
+
+  [[nodiscard]] Date horizon() const { return day.plus_days(habits.days_ahead); }
+  /// Up to the day.
+  [[nodiscard]] DoneBefore done(book::Verb verb, book::LotId lot) const;
+
+ private:
+  std::map<std::pair<book::Verb, book::LotId>, DoneBefore> done_;
+};
+
+class DueList {
+ public:
+  explicit DueList(const DueGround& ground) : ground_(ground) {}
+
+  struct Item {
+    DueKind kind;
+    Code code;
+    int times = 0; ///< done before: tells this piece of work from the last one
+    Date from;
+    std::optional<Date> to{};
+    std::string told{};
+    std::optional<book::PlaceId> place{};
+    bool done_at_once = false;
+  };
+  /// Leaves out what comes after the days ahead.
+  void add(const Item& item);
+  void add(Due due);
+  std::vector<Due> take() { return std::move(due_); }
+
+ private:
+  const DueGround& ground_;
+  std::vector<Due> due_;
+};
+
+void cones_due(const DueGround& ground, DueList& list);
+void labels_due(const DueGround& ground, DueList& list);
+void mix_due(const DueGround& ground, DueList& list);
+void plants_due(const DueGround& ground, DueList& list);
+void pollen_due(const DueGround& ground, DueList& list);
+void pots_due(const DueGround& ground, DueList& list);
+void seed_due(const DueGround& ground, DueList& list);
+void trays_due(const DueGround& ground, DueList& list);
+
+std::string due_key(DueKind kind, const Code& code, int times);
+
+/// The answers that stand, by key.
+struct Answered {
+  std::optional<Date> until;
+  bool dismissed = false;
+  int times_put_off = 0;
+};
+std::map<std::string, Answered> due_answers(store::Reading& reading);
+
+} // namespace coneline::work

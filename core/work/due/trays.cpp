@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Trays to look at, and seedlings that can go into pots.
+#include "core/work/due/list.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+void trays_due(const DueGround& ground, DueList& list) {
+  for (const auto& line : ground.lots) {
+    if (line.lot.code.kind() != Kind::tray)
+      continue;
+    const auto looks = ground.done(book::Verb::inspect, line.lot.id);
+    const auto last = looks.last ? *looks.last : line.since.value_or(ground.day);
+    if (const auto sown = line.on_hand.find(book::State::sown); sown != line.on_hand.end())
+      list.add(
+          {DueKind::inspect, line.lot.code, looks.times,
+           last.plus_days(ground.habits.days_between_looks), std::nullopt,
+           fmt::format("{} seeds of {}: look for roots and leaves", sown->second, line.origin.name),
+           line.place});
+    const auto leaves = line.on_hand.find(book::State::leaf);
+    const auto* route = ground.registers.route(line.origin.taxon_id);
+    if (leaves == line.on_hand.end() || route == nullptr || !line.since)
+      continue;
+    const auto& months = route->steps.front().months;
+    list.add({DueKind::pot, line.lot.code, 0, line.since->plus_part_months(months.low),
+              line.since->plus_part_months(months.high),
+              fmt::format("{} seedlings of {} can go into pots", leaves->second, line.origin.name),
+              line.place});
+  }
+}
+
+} // namespace coneline::work

@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/pollen_line.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace coneline::work {
+
+namespace {
+
+/// Sums of decimals such as 0.1 + 0.2 must not make a lot run out.
+constexpr double hair = 1e-9;
+
+const book::PollenStore* store_of(const book::Registers& registers, const std::string& said) {
+  const book::PollenStore* found = nullptr;
+  for (const auto& store : registers.pollen_stores)
+    if (said.starts_with(store.name) && (!found || store.name.size() > found->name.size()))
+      found = &store;
+  return found;
+}
+
+void read_notes(store::Reading& reading, book::Verb verb, PollenSteps& steps) {
+  for (const auto& entry : reading.standing_entries(verb)) {
+    const auto& note = std::get<book::PollenNote>(entry.detail);
+    steps.of[note.lot].push_back({entry.date, verb, note.millilitres, note});
+  }
+}
+
+} // namespace
+
+PollenSteps pollen_steps(store::Reading& reading, const book::Registers& registers) {
+  PollenSteps steps;
+  for (const auto verb :
+       {book::Verb::collect_pollen, book::Verb::discard_pollen, book::Verb::test_pollen})
+    read_notes(reading, verb, steps);
+  for (const auto& entry : reading.standing_entries(book::Verb::pollinate))
+    for (const auto& used : std::get<book::Pollination>(entry.detail).pollen)
+      if (used.lot)
+        steps.of[*used.lot].push_back(
+            {entry.date, book::Verb::pollinate, used.millilitres, {*used.lot, {}, {}, {}, {}}});
+  for (auto& [lot, list] : steps.of)
+    std::ranges::stable_sort(list, {}, &PollenStep::date);
+  // A lot whose first collection was made as an entry and reversed holds nothing.
+  for (const auto& entry : reading.entries())
+    if (entry.verb == book::Verb::collect_pollen && !entry.reverses) {
+      const auto& note = std::get<book::PollenNote>(entry.detail);
+      const auto& lot = registers.pollen_lot(note.lot);
+      if (!note.millilitres && entry.date == lot.collected && reading.reversed_by(entry.id))
+        steps.taken_back[note.lot] = entry.date;
+    }
+  return steps;
+}
+
+std::vector<PollenLine> pollen_lines(store::Reading& reading, const book::Registers& registers) {
+  auto steps = pollen_steps(reading, registers);
+  std::vector<PollenLine> lines;
+  for (const auto& lot : registers.pollen_lots) {
+    PollenLine line;
+    line.lot = lot;
+    line.collected = lot.millilitres;
+    if (const auto taken = steps.taken_back.find(lot.id); taken != steps.taken_back.end())
+      line.gone = taken->second;
+    for (const auto& step : steps.of[lot.id]) {
+      const auto amount = step.millilitres.value_or(0);
+      if (step.verb == book::Verb::collect_pollen && step.millilitres)
+        line.collected = line.collected.value_or(0) + amount;
+      if (step.verb == book::Verb::pollinate) {
+        ++line.passes;
+        line.passes_unmeasured += step.millilitres ? 0 : 1;
+        line.used += amount;
+      }
+      if (step.verb == book::Verb::discard_pollen) {
+        line.discarded += amount;
+        if (!step.millilitres)
+          line.gone = step.date;
+      }
+      if (step.verb == book::Verb::test_pollen)
+        line.tests.push_back(
+            {step.date, *step.note.counted, *step.note.germinated,
+             stats::wilson(*step.note.germinated, *step.note.counted, 0.95).value(),
+             step.note.conditions});
+    }
+    if (line.collected) {
+      const auto left = *line.collected - line.used - line.discarded;
+      line.left = line.gone || left < hair ? 0 : left;
+    }
+    if (const auto* store = store_of(registers, lot.store)) {
+      line.years = store->years.value;
+      line.years_source = store->years.source;
+    }
+    if (line.years) {
+      line.old_from = lot.collected.plus_part_months(12 * line.years->low);
+      line.old_to = lot.collected.plus_part_months(12 * line.years->high);
+    }
+    lines.push_back(std::move(line));
+  }
+  std::ranges::stable_sort(lines, [](const PollenLine& a, const PollenLine& b) {
+    const auto by = [](const PollenLine& line) {
+      return std::tuple(!line.there(), line.old_from.value_or(line.lot.collected),
+                        line.lot.collected);
+    };
+    return by(a) < by(b);
+  });
+  return lines;
+}
+
+Result<void> pollen_suffices(store::Reading& reading, const book::Registers& registers,
+                             const book::PollenLot& lot, Date day,
+                             std::optional<double> millilitres) {
+  const auto& code = lot.code.text();
+  if (day < lot.collected)
+    return refuse(fault(fmt::format("{} was collected on {}, {} days after this", code,
+                                    lot.collected.iso(), days_between(day, lot.collected)),
+                        "Check the day or the pollen lot."));
+  auto steps = pollen_steps(reading, registers);
+  if (steps.taken_back.contains(lot.id))
+    return refuse(fault(fmt::format("the collection of {} was taken back", code),
+                        "Name another pollen lot."));
+  std::map<Date, double> by_day{{lot.collected, lot.millilitres.value_or(0)}};
+  bool measured = lot.millilitres.has_value();
+  for (const auto& step : steps.of[lot.id]) {
+    if (step.verb == book::Verb::discard_pollen && !step.millilitres && step.date <= day)
+      return refuse(fault(fmt::format("{} was thrown away on {}", code, step.date.iso()),
+                          "Name another pollen lot, or reverse that entry."));
+    if (step.verb == book::Verb::collect_pollen && step.millilitres)
+      measured = true;
+    if (step.millilitres)
+      by_day[step.date] +=
+          step.verb == book::Verb::collect_pollen ? *step.millilitres : -*step.millilitres;
+  }
+  if (!measured)
+    return {};
+  double sum = 0;
+  double before = 0; // what is there on the day
+  double least = 0;  // the least there is from that day on
+  bool reached = false;
+  for (const auto& [date, amount] : by_day) {
+    if (date > day && !reached) {
+      least = before = sum;
+      reached = true;
+    }
+    sum += amount;
+    least = reached ? std::min(least, sum) : sum;
+    before = reached ? before : sum;
+  }
+  // An amount nobody measured still needs something there.
+  if (least + hair < millilitres.value_or(2 * hair))
+    return refuse(fault(
+        fmt::format("{} has {:.3g} ml on {}, {}", code, least < hair ? 0 : least, day.iso(),
+                    millilitres ? fmt::format("{:.3g} ml less than wanted", *millilitres - least)
+                                : "it ran out"),
+        "Name another pollen lot, or enter the collection that is missing."));
+  return {};
+}
+
+} // namespace coneline::work

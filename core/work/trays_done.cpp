@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/trays_done.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace coneline::work {
+
+namespace {
+
+Result<void> sound(const DoneHabits& habits) {
+  if (!(habits.done_below > 0 && habits.done_below < 1))
+    return refuse(usage_fault(fmt::format("done below {}", habits.done_below),
+                              "Write a chance between 0 and 1, such as 0.05."));
+  if (habits.cents_a_square_metre_month && *habits.cents_a_square_metre_month < 0)
+    return refuse(usage_fault("a price below 0", "Write what a square metre costs a month."));
+  return {};
+}
+
+std::string chance_text(double chance) {
+  if (chance < 0.001)
+    return "less than 1 in 1000";
+  return chance > 0.995 ? "all but certain" : fmt::format("{:.2g} in 100", 100 * chance);
+}
+
+std::string count_text(const stats::CountRange& seeds) {
+  return seeds.low == seeds.high ? std::to_string(seeds.low)
+                                 : fmt::format("{} to {}", seeds.low, seeds.high);
+}
+
+std::string told_of(const TrayDone& tray) {
+  const auto& coming = tray.tray.coming;
+  auto text = fmt::format("{}Chance of even one more: {}. Another month brings {}",
+                          tray.done ? "Done. " : "", chance_text(coming.chance_of_one),
+                          count_text(coming.within.front().seeds));
+  if (tray.cents_a_month)
+    text += fmt::format(" and costs {:.2f} of bench", *tray.cents_a_month / 100);
+  text += ".";
+  if (tray.done && tray.seedlings > 0)
+    text += fmt::format(" {} seedlings still stand in it: pot them first.", tray.seedlings);
+  return text;
+}
+
+/// Where trays stand, how many seedlings are in them, and how large they are.
+class Standing {
+ public:
+  Standing(store::Reading& reading, Date as_of)
+      : registers_(reading.registers()), places_(reading.places(as_of)) {
+    for (const auto& balance : reading.balances(as_of))
+      if (balance.account.state == book::State::root || balance.account.state == book::State::leaf)
+        seedlings_[balance.account.lot] += balance.count;
+  }
+
+  void fill(TrayDone& tray, const DoneHabits& habits) const {
+    const auto& lot = tray.tray.seen.lot;
+    if (const auto place = places_.find(lot.id); place != places_.end())
+      tray.place = place->second;
+    if (const auto held = seedlings_.find(lot.id); held != seedlings_.end())
+      tray.seedlings = held->second;
+    if (lot.pot)
+      tray.square_metres = registers_.pot(*lot.pot).square_metres();
+    if (!habits.cents_a_square_metre_month || tray.square_metres == 0)
+      return;
+    tray.cents_a_month =
+        tray.square_metres * static_cast<double>(*habits.cents_a_square_metre_month);
+    constexpr double next_to_none = 0.05;
+    if (const double mean = tray.tray.coming.within.front().seeds.mean; mean > next_to_none)
+      tray.cents_a_seedling = *tray.cents_a_month / mean;
+  }
+
+ private:
+  book::Registers registers_;
+  std::unordered_map<book::LotId, book::PlaceId> places_;
+  std::unordered_map<book::LotId, std::int64_t> seedlings_;
+};
+
+} // namespace
+
+DoneHabits done_habits(const book::Registers& registers) {
+  DoneHabits habits;
+  if (const auto* below = book::named(registers.figures, book::figure::done_below);
+      below != nullptr && below->value > 0 && below->value < 1)
+    habits.done_below = below->value;
+  if (const auto* price = book::named(registers.figures, book::figure::bench_price))
+    habits.cents_a_square_metre_month = std::llround(100 * price->value);
+  return habits;
+}
+
+Result<std::vector<TrayDone>> trays_done(store::Reading& reading, Date as_of,
+                                         const DoneHabits& habits,
+                                         const std::optional<Code>& only) {
+  if (const auto good = sound(habits); !good)
+    return refuse(good.error());
+  const auto book = coming(reading, as_of, {habits.confidence, {days_of_another_month}}, only);
+  if (!book)
+    return refuse(book.error());
+  const Standing standing(reading, as_of);
+  std::vector<TrayDone> all;
+  for (const auto& cross : book->crosses)
+    for (const auto& waiting : cross.trays) {
+      if (only && waiting.seen.lot.code != *only)
+        continue;
+      TrayDone tray;
+      tray.tray = waiting;
+      tray.cross = cross.name;
+      standing.fill(tray, habits);
+      tray.done = waiting.coming.chance_of_one < habits.done_below;
+      tray.told = told_of(tray);
+      all.push_back(std::move(tray));
+    }
+  std::ranges::stable_sort(all, {},
+                           [](const TrayDone& tray) { return tray.tray.coming.chance_of_one; });
+  return all;
+}
+
+} // namespace coneline::work

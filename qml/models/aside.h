@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Asks the book aside from the window's thread, through a reading of its own, so that the window
+// stays alive while something long is reckoned.
+
+#include "core/store/book.h"
+
+#include <QCoreApplication>
+#include <QObject>
+#include <QPointer>
+#include <QThreadPool>
+
+#include <atomic>
+#include <filesystem>
+#include <memory>
+
+namespace coneline::window {
+
+class Aside : public QObject {
+ public:
+  explicit Aside(QObject* parent) : QObject(parent) {}
+
+  /// `ask` takes a store::Reading& on another thread; `take` gets the Result of it on the window's,
+  /// unless something newer was asked meanwhile, or this is gone.
+  template <class Ask, class Take>
+  void ask(const std::filesystem::path& book, Ask ask, Take take) {
+    const int ticket = forget();
+    ++running_;
+    QThreadPool::globalInstance()->start([self = QPointer<Aside>(this), newest = newest_, ticket,
+                                          book, ask = std::move(ask),
+                                          take = std::move(take)]() mutable {
+      if (newest->load() != ticket) {
+        --running_;
+        return;
+      }
+      auto answer = std::make_shared<decltype(answered(book, ask))>(answered(book, ask));
+      QMetaObject::invokeMethod(
+          QCoreApplication::instance(),
+          [self, newest, ticket, answer, take = std::move(take)]() mutable {
+            --running_;
+            if (self && newest->load() == ticket)
+              take(std::move(*answer));
+          },
+          Qt::QueuedConnection);
+    });
+  }
+
+  /// Whatever was asked is not wanted any more.
+  int forget() { return ++*newest_; }
+
+  /// Whether anything asked anywhere is still to be answered.
+  static bool any_running() { return running_ > 0; }
+
+ private:
+  template <class Ask>
+  static auto answered(const std::filesystem::path& path, Ask& ask) {
+    using Answer = decltype(std::declval<store::Book&>().read(ask));
+    auto book = store::Book::open(path, store::Access::read);
+    return book ? book->read(ask) : Answer(refuse(book.error()));
+  }
+
+  inline static std::atomic<int> running_ = 0;
+  std::shared_ptr<std::atomic<int>> newest_ = std::make_shared<std::atomic<int>>(0);
+};
+
+} // namespace coneline::window

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "diary.h"
+
+#include "core/book/cross.h"
+#include "wording.h"
+
+namespace coneline::window {
+
+namespace {
+
+using Facts = std::vector<Rows::Row>;
+
+void say(Facts& facts, const char* label, const QString& value) {
+  if (!value.isEmpty())
+    facts.push_back({QString::fromUtf8(label), value});
+}
+
+QString span(const std::optional<Date>& from, const std::optional<Date>& to) {
+  if (!from)
+    return {};
+  return !to || *to == *from ? shown(*from) : shown(*from) + QChar(0x2013) + shown(*to);
+}
+
+Facts of_cone(const work::ConeCourse& course) {
+  Facts facts;
+  say(facts, "First seen", span(course.line.cone.first_seen, {}));
+  if (!course.looks.empty())
+    say(facts, "Scales",
+        text(book::word(course.looks.back().scales)) + ", " + shown(course.looks.back().date));
+  say(facts, "Took pollen", span(course.receptive_from, course.receptive_to));
+  QStringList passes;
+  for (const auto& pass : course.line.passes)
+    passes << shown(pass);
+  say(facts, "Passes", passes.join(", "));
+  say(facts, "Closed", span(course.closed, {}));
+  if (!course.line.harvested_on && course.ripe_from)
+    say(facts, "May be ripe",
+        span(course.ripe_from, course.ripe_to) + " (" + text(course.ripe_months.basis) + ")");
+  if (course.seeds)
+    say(facts, "Seeds expected",
+        range(std::int64_t(course.seeds->low), std::int64_t(course.seeds->high)) + " (" +
+            text(course.seeds->basis) + ")");
+  return facts;
+}
+
+Facts of_pollen(const work::PollenLine& line) {
+  Facts facts;
+  if (line.gone)
+    say(facts, "Left", "nothing since " + shown(*line.gone));
+  else if (line.left)
+    say(facts, "Left",
+        (line.passes_unmeasured > 0 ? QStringLiteral("at most ") : QString()) +
+            shown(*line.left, 2) + " ml of " + shown(*line.collected, 2));
+  say(facts, "Used", line.passes > 0 ? shown(std::int64_t(line.passes)) + " passes" : QString());
+  if (line.old_from)
+    say(facts, "Old from", span(line.old_from, line.old_to) + " (" + text(line.years_source) + ")");
+  else if (!line.years_source.empty())
+    say(facts, "How long it lasts", text(line.years_source));
+  for (const auto& test : line.tests)
+    say(facts, "Germinates",
+        shown(100 * test.range.low, 0) + QChar(0x2013) + shown(100 * test.range.high, 0) + " %, " +
+            shown(test.germinated) + " of " + shown(test.counted) + " on " + shown(test.date));
+  return facts;
+}
+
+QString parent(const std::optional<book::PlantId>& id, const std::string& words,
+               const book::Registers& registers) {
+  if (!id)
+    return words.empty() ? QStringLiteral("not known") : text(words);
+  const auto& plant = registers.plant(*id);
+  return text(book::plant_name(plant)) + ", " + text(plant.code.text());
+}
+
+Facts of_plant(const book::Plant& plant, const book::Registers& registers,
+               const std::vector<work::ConeCourse>& courses) {
+  Facts facts;
+  if (plant.taxon_certainty != book::Certainty::certain)
+    say(facts, "Taxon", text(book::word(plant.taxon_certainty)));
+  say(facts, "Seed parent", parent(plant.seed_parent, plant.seed_parent_said, registers));
+  say(facts, "Pollen parent", parent(plant.pollen_parent, plant.pollen_parent_said, registers));
+  if (plant.parents_certainty != book::Certainty::certain)
+    say(facts, "Parents", text(book::word(plant.parents_certainty)));
+  if (plant.stands_in != book::StandsIn::not_known)
+    say(facts, "Stands in", text(book::word(plant.stands_in)));
+  for (const auto& course : courses)
+    if (course.line.cone.plant == plant.id)
+      say(facts, "Coned",
+          text(course.line.cone.code.text()) + ", " +
+              span(course.line.cone.first_seen ? course.line.cone.first_seen
+                                               : course.receptive_from,
+                   {}) +
+              ", " + shown(course.line.harvested) + " seeds");
+  return facts;
+}
+
+Facts facts_of(const Standing& standing, const Code& code) {
+  if (const auto* line = standing.pollen_lot(code))
+    return of_pollen(*line);
+  if (const auto* course = standing.cone_course(code))
+    return of_cone(*course);
+  if (const auto* plant = book::coded(standing.registers.plants, code))
+    return of_plant(*plant, standing.registers, standing.cones);
+  return {};
+}
+
+} // namespace
+
+Diary::Diary(QObject* parent) : QObject(parent), facts_({"label", "value"}, this) {
+  connect(this, &Diary::asked, this, &Diary::read);
+}
+
+void Diary::set_session(Session* session) {
+  session_ = session;
+  connect(session, &Session::changed, this, &Diary::read);
+  emit asked();
+}
+
+void Diary::read() {
+  if (!session_)
+    return;
+  const auto code = Code::parse(plain(code_));
+  if (!code || !session_->is_open()) {
+    facts_.replace({});
+    return;
+  }
+  facts_.replace(facts_of(session_->standing(), *code));
+}
+
+} // namespace coneline::window

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "temperature_log.h"
+
+#include "core/exchange/logger_file.h"
+#include "core/work/temperature.h"
+#include "wording.h"
+
+#include <QPointF>
+#include <fmt/format.h>
+
+namespace coneline::window {
+
+namespace {
+
+constexpr double base = 10;
+
+QString called(const book::Place& place) {
+  return text(place.name) + " · " + text(place.code.text());
+}
+
+QString days_of(const work::PlaceTemperature& place) {
+  const auto known = static_cast<std::int64_t>(place.days.known.size());
+  const auto lacking = static_cast<std::int64_t>(place.days.lacking.size());
+  return shown(known) + " days measured, " + shown(lacking) + " without temperature";
+}
+
+QString span_of(const work::PlaceTemperature& place) {
+  return shown(place.first.date) + " to " + shown(place.last.date);
+}
+
+/// One row a stretch of days without a gap; those after the first go on with its line.
+void add_line(std::vector<Rows::Row>& rows, const work::PlaceTemperature& place, const char* name,
+              double stats::DayTemperature::*part) {
+  const int first = place.first.date.days();
+  QVariantList points;
+  const char* style = "solid";
+  std::optional<int> before;
+  const auto end_stretch = [&] {
+    if (!points.isEmpty())
+      rows.push_back({QString::fromUtf8(name), points, QString::fromUtf8(style)});
+    style = points.isEmpty() ? style : "more";
+    points.clear();
+  };
+  for (const auto& [day, one] : place.days.known) {
+    if (before && day != *before + 1)
+      end_stretch();
+    points << QPointF(day - first, one.*part);
+    before = day;
+  }
+  end_stretch();
+}
+
+QVariantList marks_of(const work::PlaceTemperature& place) {
+  const int days = std::max(1, days_between(place.first.date, place.last.date));
+  const int apart = std::max(1, (days + 3) / 4);
+  QVariantList marks;
+  for (int day = 0; day <= days; day += apart)
+    marks << QVariantMap{{"at", day}, {"word", shown(place.first.date.plus_days(day))}};
+  return marks;
+}
+
+/// What is odd about the readings, in words.
+QStringList oddities(const work::PlaceTemperature& place) {
+  std::map<stats::SensorMark, std::int64_t> counts;
+  for (const auto& one : place.marked)
+    ++counts[one.mark];
+  QStringList said;
+  for (const auto& [mark, count] : counts)
+    said << shown(count) + " readings look like a fault of the sensor (" +
+                text(stats::sensor_word(mark)) + ") and take no part";
+  if (!place.days.gaps.empty()) {
+    const auto& gap = *std::ranges::max_element(place.days.gaps, {},
+                                                [](const auto& one) { return one.to - one.from; });
+    said << shown(static_cast<std::int64_t>(place.days.gaps.size())) +
+                (place.days.gaps.size() == 1 ? " gap of " : " gaps, the longest of ") +
+                shown(gap.to - gap.from, 0) + " hours from " +
+                shown(Date::from_days(static_cast<int>(gap.from / 24)));
+  }
+  double sum = 0;
+  for (const auto& [day, one] : place.days.known)
+    sum += stats::degree_days(stats::DegreeDays::average, one, base);
+  said << shown(sum, 0) + " degree-days above " + shown(base, 0) + " °C in the days measured";
+  return said;
+}
+
+QString taken_text(const work::TakenIn& taken, const exchange::LoggerFile& file) {
+  QString said = shown(static_cast<std::int64_t>(taken.taken)) + " readings taken in";
+  const auto add = [&](std::size_t count, const char* what) {
+    if (count > 0)
+      said += ", " + shown(static_cast<std::int64_t>(count)) + " " + what;
+  };
+  add(taken.known, "known already");
+  add(taken.differing, "differ from the book, which stays");
+  add(file.repeated, "written twice");
+  add(file.second_answers.size(), "of a moment that had another");
+  add(file.without_reading, "rows without temperature");
+  return said;
+}
+
+} // namespace
+
+TemperatureLog::TemperatureLog(QObject* parent)
+    : QObject(parent), measured_({"name", "span", "days"}, this),
+      series_({"name", "points", "style"}, this) {}
+
+void TemperatureLog::set_session(Session* session) {
+  session_ = session;
+  connect(session, &Session::changed, this, &TemperatureLog::read);
+  read();
+}
+
+void TemperatureLog::choose(const QString& place) {
+  place_ = place;
+  chosen_ = true;
+  read();
+}
+
+QStringList TemperatureLog::places() const {
+  QStringList names;
+  if (session_ != nullptr)
+    for (const auto& place : session_->standing().registers.places)
+      names << called(place);
+  return names;
+}
+
+void TemperatureLog::read() {
+  const auto measured = session_->ask([](store::Reading& reading) {
+    return work::place_temperatures(reading, reading.registers(), base);
+  });
+  // Until one is chosen, a place with a logger is shown.
+  if (!chosen_ || !places().contains(place_))
+    place_ = measured && !measured->empty() ? called(measured->front().place) : places().value(0);
+  std::vector<Rows::Row> rows;
+  std::vector<Rows::Row> series;
+  marks_.clear();
+  said_.clear();
+  across_ = 1;
+  if (measured)
+    for (const auto& place : *measured) {
+      rows.push_back({called(place.place), span_of(place), days_of(place)});
+      if (called(place.place) != place_)
+        continue;
+      add_line(series, place, "highest", &stats::DayTemperature::high);
+      add_line(series, place, "mean", &stats::DayTemperature::mean);
+      add_line(series, place, "lowest", &stats::DayTemperature::low);
+      across_ = std::max(1, days_between(place.first.date, place.last.date));
+      marks_ = marks_of(place);
+      said_ = QStringList{span_of(place), days_of(place)} + oddities(place);
+    }
+  measured_.replace(std::move(rows));
+  series_.replace(std::move(series));
+  emit told();
+}
+
+bool TemperatureLog::takeIn(const QString& path, const QString& unit) {
+  fault_.clear();
+  exchange::LoggerOptions options;
+  if (unit == QStringLiteral("°C"))
+    options.unit = exchange::TemperatureUnit::celsius;
+  if (unit == QStringLiteral("°F"))
+    options.unit = exchange::TemperatureUnit::fahrenheit;
+  const auto file = exchange::read_logger_file(Session::path_of(path), options);
+  const auto done = session_->act([&](store::Book& book) -> Result<work::Done> {
+    if (!file)
+      return refuse(file.error());
+    for (const auto& place : session_->standing().registers.places) {
+      if (called(place) != place_)
+        continue;
+      std::vector<book::Temperature> readings;
+      for (const auto& one : file->readings)
+        readings.push_back({place.id, one.at, one.celsius});
+      return book
+          .write([&](store::Writing& writing) {
+            return work::take_in_temperature(writing, place.id, readings);
+          })
+          .map([&](const work::TakenIn& taken) {
+            work::Done made;
+            made.told = plain(taken_text(taken, *file));
+            return made;
+          });
+    }
+    return refuse(coneline::fault("no place is chosen", "Enter the house or bench first."));
+  });
+  if (!done)
+    fault_ = text(done.error().text());
+  emit told();
+  return done.has_value();
+}
+
+} // namespace coneline::window

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "why_results.h"
+
+#include "core/work/temperature.h"
+#include "wording.h"
+
+#include <QPointF>
+#include <fmt/format.h>
+
+namespace coneline::window {
+
+namespace {
+
+QString all_taxa() {
+  return QStringLiteral("all taxa");
+}
+
+QString percent(double share) {
+  return shown(100 * share, 0);
+}
+
+QString points(double difference) {
+  return (difference > 0 ? "+" : "") + shown(100 * difference, 0);
+}
+
+/// "12 to 31 points more, likely 21": the range first.
+QString difference_text(const std::optional<work::ShareDifference>& found) {
+  if (!found)
+    return {};
+  return points(found->low) + " to " + points(found->high) + ", likely " +
+         points(found->difference);
+}
+
+QVariantList stepped(const std::vector<report::CurvePoint>& curve) {
+  QVariantList corners;
+  double before = 0;
+  for (const auto& [day, share] : curve) {
+    corners << QPointF(day, 100 * before) << QPointF(day, 100 * share);
+    before = share;
+  }
+  return corners;
+}
+
+QString counts_of(const work::WhyLevel& level) {
+  return shown(level.germinated) + " of " + shown(level.sown) + " sown, " +
+         shown(static_cast<std::int64_t>(level.trays)) + (level.trays == 1 ? " tray" : " trays") +
+         " of " + shown(static_cast<std::int64_t>(level.cones)) +
+         (level.cones == 1 ? " cone" : " cones");
+}
+
+} // namespace
+
+WhyResults::WhyResults(QObject* parent)
+    : QObject(parent), levels_({"level", "counts", "range", "low", "high", "likely", "alone",
+                                "together", "reference"},
+                               this),
+      series_({"name", "points", "style"}, this) {}
+
+void WhyResults::set_session(Session* session) {
+  session_ = session;
+  connect(session, &Session::changed, this, &WhyResults::read);
+  read();
+}
+
+Result<std::optional<double>> WhyResults::day_asked() const {
+  if (by_day_.trimmed().isEmpty())
+    return std::optional<double>();
+  bool is_number = false;
+  const double day = by_day_.trimmed().toDouble(&is_number);
+  if (!is_number || !(day > 0))
+    return refuse(
+        coneline::fault("this is no day after sowing", "Write a number above 0, or nothing."));
+  return std::optional(day);
+}
+
+void WhyResults::read() {
+  why_.reset();
+  fault_.clear();
+  const auto day = day_asked();
+  if (!day)
+    fault_ = text(day.error().text());
+  work::WhyAsked asked;
+  asked.as_of = session_->today();
+  asked.taxon = taxon_;
+  if (day)
+    asked.by_day = *day;
+  if (day)
+    why_ = session_->ask([&](store::Reading& reading) {
+      const auto registers = reading.registers();
+      const auto trays = work::observed_trays(reading, registers, asked.as_of);
+      asked.celsius = work::celsius_of_trays(work::Warmth(reading, registers, {}), trays);
+      return work::why(reading, asked);
+    });
+  show();
+}
+
+void WhyResults::show() {
+  std::vector<Rows::Row> levels;
+  std::vector<Rows::Row> series;
+  sentences_.clear();
+  across_ = 1;
+  if (const auto* condition = chosen()) {
+    for (const auto& level : condition->levels)
+      levels.push_back({text(level.level), counts_of(level),
+                        percent(level.range.low) + QChar(0x2013) + percent(level.range.high) +
+                            " %, likely " + percent(level.share) + " %",
+                        level.range.low, level.range.high, level.share,
+                        difference_text(level.alone), difference_text(level.together),
+                        level.reference});
+    constexpr std::size_t most_lines = 5;
+    const auto curves = report::why_curves(*why_, *condition);
+    for (std::size_t i = 0; i < std::min(most_lines, curves.size()); ++i) {
+      series.push_back({text(curves[i].level), stepped(curves[i].curve), "solid"});
+      across_ = std::max(across_, curves[i].curve.back().day);
+    }
+    if (curves.size() > most_lines)
+      sentences_ << "The chart shows the " + shown(static_cast<std::int64_t>(most_lines)) +
+                        " with most seed.";
+    if (!condition->told.empty())
+      sentences_ << text(condition->told);
+    if (const auto& slope = condition->slope; slope && slope->alone)
+      sentences_ << text(slope->each) + ": " + difference_text(slope->alone) +
+                        " points in a hundred" +
+                        (slope->together
+                             ? "; the others held as they were " + difference_text(slope->together)
+                             : QString());
+  }
+  levels_.replace(std::move(levels));
+  series_.replace(std::move(series));
+  emit told();
+}
+
+const work::WhyCondition* WhyResults::chosen() const {
+  return why_ && condition_ < why_->conditions.size() ? &why_->conditions[condition_] : nullptr;
+}
+
+void WhyResults::choose(const QString& condition) {
+  for (std::size_t i = 0; i < work::all_conditions.size(); ++i)
+    if (text(work::condition_title(work::all_conditions.at(i))) == condition)
+      condition_ = i;
+  show();
+}
+
+void WhyResults::choose_taxon(const QString& taxon) {
+  taxon_.reset();
+  for (const auto& one : session_->standing().registers.taxa)
+    if (text(one.name) == taxon)
+      taxon_ = one.id;
+  read();
+}
+
+void WhyResults::set_by_day(const QString& days) {
+  by_day_ = days;
+  read();
+}
+
+QStringList WhyResults::conditions() const {
+  QStringList titles;
+  for (const auto condition : work::all_conditions)
+    titles << text(work::condition_title(condition));
+  return titles;
+}
+
+QString WhyResults::condition() const {
+  return text(work::condition_title(work::all_conditions.at(condition_)));
+}
+
+QStringList WhyResults::taxa() const {
+  QStringList names{all_taxa()};
+  if (session_ != nullptr)
+    for (const auto& taxon : session_->standing().registers.taxa)
+      names << text(taxon.name);
+  return names;
+}
+
+QString WhyResults::taxon() const {
+  if (taxon_)
+    for (const auto& taxon : session_->standing().registers.taxa)
+      if (taxon.id == *taxon_)
+        return text(taxon.name);
+  return all_taxa();
+}
+
+QString WhyResults::cautions() const {
+  return why_ ? text(why_->told) : QString();
+}
+
+} // namespace coneline::window

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the diary says of a cone, a pollen lot or a parent plant: one fact a line.
+import QtQuick
+import ConelineWindow
+
+Column {
+    id: facts
+
+    required property Session session
+    property string code: ""
+
+    visible: diary.facts.count > 0
+    spacing: 4
+
+    Diary {
+        id: diary
+
+        session: facts.session
+        code: facts.code
+    }
+    Heading {
+        text: qsTr("Diary")
+    }
+    Repeater {
+        model: diary.facts
+
+        Row {
+            id: fact
+
+            required property string label
+            required property string value
+
+            width: facts.width
+            spacing: 12
+            Accessible.role: Accessible.StaticText
+            Accessible.name: fact.label + ": " + fact.value
+
+            Say {
+                width: 150
+                text: fact.label
+                color: Look.quiet
+                Accessible.ignored: true
+            }
+            Say {
+                width: fact.width - 162
+                text: fact.value
+                wrapMode: Text.Wrap
+                Accessible.ignored: true
+            }
+        }
+    }
+}

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Germination per cross or season: the range first, on one scale; the chosen one with its curve.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: page
+
+    required property Session session
+    property bool tall: false
+
+    GerminationResults {
+        id: results
+
+        session: page.session
+    }
+    ListView {
+        id: list
+
+        width: page.tall ? parent.width : Math.round(parent.width * 0.46)
+        height: page.tall ? Math.round(parent.height * 0.46) : parent.height
+        clip: true
+        model: results.crosses
+        header: Column {
+            width: list.width
+            leftPadding: 16
+            bottomPadding: 8
+            spacing: 8
+
+            Choice {
+                width: parent.width - 32
+                says: qsTr("taken together by")
+                choices: ["cross", "season", "cross and season"]
+                chosen: results.by
+                onPicked: value => results.by = value
+            }
+            Choice {
+                width: parent.width - 32
+                says: qsTr("times in")
+                choices: ["days", "degree-days"]
+                chosen: results.time
+                onPicked: value => results.time = value
+            }
+            Say {
+                width: parent.width - 32
+                text: qsTr("By %1: the share of seed sown in which the truth lies 95 times in 100; the mark is what is likely. The highest come first.").arg(page.session.today)
+                font.pixelSize: Look.tiny
+                color: Look.quiet
+            }
+        }
+        delegate: CrossRow {
+            width: list.width
+            chosen: index === results.chosen
+            onClicked: results.chosen = index
+        }
+        footer: Column {
+            width: list.width
+            padding: 16
+            spacing: 8
+
+            Say {
+                width: list.width - 32
+                visible: results.reckoning
+                text: qsTr("working it out …")
+                color: Look.quiet
+            }
+            Say {
+                width: list.width - 32
+                visible: text !== ""
+                text: results.fault
+                color: Look.lost
+                Accessible.role: Accessible.AlertMessage
+            }
+
+            Say {
+                width: list.width - 32
+                visible: text !== ""
+                text: [results.remarks, results.leftOut].filter(part => part !== "").join("\n")
+                font.pixelSize: Look.tiny
+                color: Look.quiet
+            }
+            Heading {
+                text: qsTr("Save this report beside the book")
+            }
+            Flow {
+                width: list.width - 32
+                spacing: 8
+
+                Repeater {
+                    model: ["PDF", "XLSX", "CSV", "HTML", "JSON"]
+
+                    Press {
+                        required property string modelData
+
+                        objectName: "save-" + modelData
+                        text: modelData
+                        Accessible.name: qsTr("save as %1").arg(modelData)
+                        onClicked: saved.text = results.save(modelData)
+                    }
+                }
+            }
+            Say {
+                id: saved
+
+                objectName: "saved"
+                width: list.width - 32
+                wrapMode: Text.WrapAnywhere
+                font.pixelSize: Look.tiny
+                Accessible.role: Accessible.AlertMessage
+            }
+        }
+    }
+    Rectangle {
+        color: Look.rule
+        x: page.tall ? 0 : list.width
+        y: page.tall ? list.height : 0
+        width: page.tall ? parent.width : 1
+        height: page.tall ? 1 : parent.height
+    }
+    CrossPage {
+        x: page.tall ? 0 : list.width + 1
+        y: page.tall ? list.height + 1 : 0
+        width: parent.width - x
+        height: parent.height - y
+        visible: list.count > 0
+        results: results
+    }
+    Empty {
+        x: 24
+        y: 168
+        width: parent.width - 48
+        visible: list.count === 0 && results.leftOut === ""
+        belongs: qsTr("What came up of each cross belongs here, as soon as trays are sown and looked at.")
+    }
+}

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One group: its range in words and as a bar, and how it differs from the one compared with.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: row
+
+    required property string level
+    required property string counts
+    required property string range
+    required property real low
+    required property real high
+    required property real likely
+    required property string alone
+    required property string together
+    required property bool reference
+    readonly property bool beside: width > 700
+
+    height: Math.max(left.height, right.y + right.height) + 12
+    Accessible.role: Accessible.ListItem
+    Accessible.name: level + ", " + range + ", " + counts + ", " + difference.text
+
+    Column {
+        id: left
+
+        width: row.beside ? row.width * 0.55 : row.width
+
+        Say {
+            width: parent.width
+            text: row.level
+            font.weight: Font.DemiBold
+            Accessible.ignored: true
+        }
+        Say {
+            width: parent.width
+            text: row.range
+            Accessible.ignored: true
+        }
+        RangeBar {
+            width: parent.width
+            low: row.low
+            high: row.high
+            likely: row.likely
+            tone: Look.link
+        }
+        Say {
+            width: parent.width
+            text: row.counts
+            font.pixelSize: Look.tiny
+            color: Look.quiet
+            Accessible.ignored: true
+        }
+    }
+    Column {
+        id: right
+
+        x: row.beside ? left.width + 24 : 0
+        y: row.beside ? 0 : left.height
+        width: row.width - x
+
+        Say {
+            id: difference
+
+            width: parent.width
+            text: row.reference ? qsTr("the others are compared with it") : row.alone === "" ? qsTr("no difference can be given") : qsTr("%1 points in a hundred").arg(row.alone)
+            color: row.reference ? Look.quiet : Look.ink
+            Accessible.ignored: true
+        }
+        Say {
+            width: parent.width
+            visible: row.together !== ""
+            text: qsTr("%1, the other conditions held as they were").arg(row.together)
+            font.pixelSize: Look.tiny
+            color: Look.quiet
+            Accessible.ignored: true
+        }
+    }
+}

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/commands/commands.h"
+#include "tests/core/work/small_nursery.h"
+
+#include <sstream>
+
+namespace coneline::commands {
+
+/// A nursery of its own, and commands run on its book.
+class WithNursery : public testing::Test {
+ protected:
+  int run(std::vector<std::string> arguments) {
+    out_.str("");
+    err_.str("");
+    arguments.insert(arguments.end(), {"--book", nursery_.at("book.coneline").string()});
+    CommandLine line(out_, err_);
+    add_core_commands(line);
+    return line.run(std::move(arguments)).value();
+  }
+  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
+
+  tests::SmallNursery nursery_;
+  std::ostringstream out_;
+  std::ostringstream err_;
+};
+
+} // namespace coneline::commands

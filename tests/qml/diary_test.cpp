@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The diary at the real window: pollinating with what the last pass used, setting a plant right,
+// what is due by day and in a calendar.
+#include "qml/models/form.h"
+#include "tests/qml/shown_window.h"
+
+#include <QFile>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace coneline::window {
+namespace {
+
+constexpr QSize wide(1280, 800);
+
+QString text_of(const Code& code) {
+  return QString::fromStdString(code.text());
+}
+
+class Deeds : public testing::Test {
+ protected:
+  Deeds() { form.setProperty("session", QVariant::fromValue(&shown.session())); }
+
+  void begin(const QString& deed, const Code& code = {}) {
+    form.setProperty("deed", QString());
+    form.setProperty("code", code == Code() ? QString() : text_of(code));
+    form.setProperty("deed", deed);
+  }
+  const book::Plant& plant(book::Sex sex) {
+    for (const auto& one : shown.session().standing().registers.plants)
+      if (one.sex == sex)
+        return one;
+    throw std::runtime_error("the demo has no such plant");
+  }
+
+  ShownWindow shown{With::demo_season, wide};
+  Form form;
+};
+
+TEST_F(Deeds, APassIsFilledInFromTheLast) {
+  const auto mother = plant(book::Sex::female);
+  begin("pollinate", mother.code);
+  const auto& first_lot = shown.session().standing().pollen;
+  ASSERT_FALSE(first_lot.empty());
+  EXPECT_NE(form.valueOf("pollen"), "unknown father");
+  form.set("ml", "0,5");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  ASSERT_EQ(form.made().size(), 1);
+  const auto cone = Code::parse(form.made().front().toStdString()).value();
+
+  begin("pollinate", cone);
+  EXPECT_EQ(form.valueOf("ml"), "0.5");
+  const auto& used = shown.session().standing().cone(cone)->last_pollen.front();
+  const auto& lot = shown.session().standing().registers.pollen_lot(*used.lot);
+  EXPECT_TRUE(form.valueOf("pollen").startsWith(text_of(lot.code)));
+  EXPECT_EQ(shown.session().standing().registers.plant(lot.plant).taxon, mother.taxon)
+      << "pollen of the cone's own kind is offered first";
+}
+
+TEST_F(Deeds, AClosedConeTakesNoMorePollen) {
+  for (const auto& course : shown.session().standing().cones)
+    if (course.closed && !course.line.harvested_on) {
+      shown.set("page", "cones");
+      shown.set("chosen", text_of(course.line.cone.code));
+      EXPECT_EQ(shown.find("deed-pollinate"), nullptr);
+      EXPECT_NE(shown.find("deed-harvest"), nullptr);
+      return;
+    }
+  FAIL() << "the demo has no closed cone";
+}
+
+TEST_F(Deeds, APlantIsSetRightAndTheOldStandsInTheBook) {
+  const auto child = plant(book::Sex::male);
+  const auto mother = plant(book::Sex::female);
+  begin("correct plant", child.code);
+  EXPECT_FALSE(form.submit()) << "nothing was changed";
+  form.set("seed_parent", text_of(mother.code));
+  form.set("sure", "unsure");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto& now = *book::coded(shown.session().standing().registers.plants, child.code);
+  EXPECT_EQ(now.seed_parent, mother.id);
+  EXPECT_EQ(now.taxon_certainty, book::Certainty::unsure);
+  EXPECT_TRUE(shown.session().told().contains("instead of"));
+}
+
+TEST_F(Deeds, APlantThatWouldBeItsOwnParentIsRefusedAtTheField) {
+  const auto child = plant(book::Sex::male);
+  begin("correct plant", child.code);
+  form.set("pollen_parent", text_of(child.code));
+  EXPECT_FALSE(form.submit());
+  EXPECT_TRUE(form.fault().contains("ancestor")) << form.fault().toStdString();
+  begin("correct plant", child.code);
+  form.set("pollen_parent", "P37");
+  EXPECT_FALSE(form.submit());
+  EXPECT_EQ(form.fault_field(), "pollen_parent");
+}
+
+TEST_F(Deeds, APaperIsAddedAndStruck) {
+  const auto owner = plant(book::Sex::female);
+  begin("add paper", owner.code);
+  form.set("kind", "receipt (invented)");
+  form.set("number", "R-77");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto papers = [&] {
+    return book::coded(shown.session().standing().registers.plants, owner.code)->papers;
+  };
+  ASSERT_EQ(papers().size(), owner.papers.size() + 1);
+  EXPECT_EQ(papers().back().number, "R-77");
+  begin("strike paper", owner.code);
+  form.set("paper", QString::number(papers().size()) + ": receipt (invented) R-77");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  EXPECT_EQ(papers().size(), owner.papers.size());
+}
+
+TEST_F(Deeds, TheHemisphereAndThePollenStoreAreKept) {
+  begin("nursery");
+  form.set("half", "southern");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  EXPECT_EQ(shown.session().standing().registers.title.hemisphere, book::Hemisphere::southern);
+  begin("pollen store");
+  form.set("name", "freezer");
+  form.set("from", "1");
+  form.set("to", "0,5");
+  EXPECT_FALSE(form.submit()) << "from 1 to 0.5 is no range";
+  form.set("to", "4");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto* kept = book::named(shown.session().standing().registers.pollen_stores, "freezer");
+  ASSERT_NE(kept, nullptr);
+  EXPECT_EQ(kept->years.value->high, 4);
+}
+
+TEST(DueAtTheWindow, GoesToACalendarAndComesBack) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "today");
+  shown.tap("byDay");
+  shown.tap("calendar");
+  shown.tap("saveCalendar");
+  const auto path = shown.find("calendarPath")->property("text").toString();
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+  EXPECT_TRUE(file.readAll().startsWith("BEGIN:VCALENDAR"));
+  file.close();
+  shown.tap("takeInCalendar");
+  EXPECT_TRUE(shown.find("calendarTold")->property("text").toString().contains("0 taken in"));
+  ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+  file.write("BEGIN:VCALENDAR\nnonsense");
+  file.close();
+  const auto due = shown.session().due_count();
+  shown.tap("takeInCalendar");
+  EXPECT_TRUE(shown.find("calendarTold")->property("text").toString().contains("line"))
+      << shown.find("calendarTold")->property("text").toString().toStdString();
+  EXPECT_EQ(shown.session().due_count(), due);
+}
+
+} // namespace
+} // namespace coneline::window
