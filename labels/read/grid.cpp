@@ -187,13 +187,20 @@ GridReading likeness(const Grid& grid, const Limit& limit, Slant slant) {
 std::optional<Sighting> decode(const Grid& grid, const Limit& limit, Slant slant) {
   constexpr int size = 2; // pixels a module
   const int modules = grid.modules();
+  // What every code has alike is put in clean: the library does not look at a code whose squares
+  // are dirty, and they say nothing.
+  const auto is_dark = [&](int row, int column) {
+    return common_part(row, column, modules) == Common::none
+               ? grid.light(slant, row, column) < limit.at(row, column, modules)
+               : common_dark(row, column, modules);
+  };
   GrayImage clean((modules + 2 * kept_around) * size, (modules + 2 * kept_around) * size);
   for (int y = 0; y < clean.height(); ++y)
     for (int x = 0; x < clean.width(); ++x) {
       const int row = y / size - kept_around;
       const int column = x / size - kept_around;
       const bool inside = row >= 0 && column >= 0 && row < modules && column < modules;
-      const bool dark = inside && grid.light(slant, row, column) < limit.at(row, column, modules);
+      const bool dark = inside && is_dark(row, column);
       clean.row(y)[x] = dark ? 0 : 255;
     }
   auto seen = decode_clean_qr(clean.view());
@@ -206,7 +213,7 @@ std::optional<Sighting> decode(const Grid& grid, const Limit& limit, Slant slant
 /// Every slant around the measured one and around none, with every limit.
 std::optional<Sighting> decode_carefully(const Grid& grid, const Limit& limit, Slant measured,
                                          double step) {
-  for (const double shift : {0.0, -0.18, 0.18})
+  for (const double shift : {0.0, -0.18, 0.18, -0.35})
     for (const auto& start : {measured, Slant{}})
       for (int p = -2; p <= 2; ++p)
         for (int q = -2; q <= 2; ++q)
