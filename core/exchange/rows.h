@@ -89,7 +89,8 @@ using Sheets =
                Sheet<book::Plant>, Sheet<PaperRow>, Sheet<book::PollenLot>, Sheet<book::Cone>,
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
                Sheet<PollinationRow>, Sheet<CleaningRow>, Sheet<SortingRow>, Sheet<KeepingRow>,
-               Sheet<SaleRow>>;
+               Sheet<SaleRow>, Sheet<book::LabelStock>, Sheet<book::LabelLayout>,
+               Sheet<book::PrinterScale>, Sheet<book::LabelPrint>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -135,6 +136,14 @@ template <>
 inline constexpr std::string_view file_of<KeepingRow> = "keepings.csv";
 template <>
 inline constexpr std::string_view file_of<SaleRow> = "sales.csv";
+template <>
+inline constexpr std::string_view file_of<book::LabelStock> = "label_stocks.csv";
+template <>
+inline constexpr std::string_view file_of<book::LabelLayout> = "label_layouts.csv";
+template <>
+inline constexpr std::string_view file_of<book::PrinterScale> = "printer_scales.csv";
+template <>
+inline constexpr std::string_view file_of<book::LabelPrint> = "label_prints.csv";
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

@@ -6,7 +6,7 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(), reading.lots(), reading.entries()};
+  return {reading.registers(), reading.lots(), reading.entries(), reading.label_records()};
 }
 
 std::vector<std::string> files_of_a_season() {
@@ -64,6 +64,10 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, registers.purchases);
   add_all(sheets, season.lots);
   add_all(sheets, season.entries);
+  add_all(sheets, season.labels.stocks);
+  add_all(sheets, season.labels.layouts);
+  add_all(sheets, season.labels.scales);
+  add_all(sheets, season.labels.prints);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});

@@ -11,6 +11,7 @@ struct Season {
   book::Registers registers;
   std::vector<book::Lot> lots;
   std::vector<book::Entry> entries;
+  book::LabelRecords labels;
 };
 
 Season season_of(store::Reading& reading);

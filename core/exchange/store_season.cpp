@@ -26,6 +26,12 @@ constexpr std::string_view blamed<book::Mix> = "name";
 template <>
 constexpr std::string_view blamed<book::Route> = "taxon";
 template <>
+constexpr std::string_view blamed<book::LabelStock> = "page_width_mm";
+template <>
+constexpr std::string_view blamed<book::LabelLayout> = "name";
+template <>
+constexpr std::string_view blamed<book::PrinterScale> = "across_mm";
+template <>
 constexpr std::string_view blamed<book::Lot> = "pot";
 
 class StoreRegisters {
@@ -53,6 +59,10 @@ class StoreRegisters {
     put_all<book::Cone>();
     put_all<book::Purchase>();
     put_all<book::Lot>();
+    put_all<book::LabelStock>();
+    put_all<book::LabelLayout>();
+    put_all<book::PrinterScale>();
+    put_all<book::LabelPrint>();
     return true;
   }
 
@@ -78,7 +88,7 @@ class StoreRegisters {
     }();
     if (!put)
       faults_.add(put.error().at(where(each, blamed<Row>)));
-    else if constexpr (!std::is_same_v<Row, book::Route>)
+    else if constexpr (!std::is_void_v<typename IdOf<Row>::Id>)
       stored_.add(id, *put);
   }
 

@@ -3,6 +3,7 @@
 // What can be asked of a book. Every count is a sum over movements; no number is kept twice.
 
 #include "core/book/entry.h"
+#include "core/book/label.h"
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
 #include "core/book/registers.h"
@@ -91,6 +92,8 @@ class Reading {
   std::vector<TraySown> trays_sown(std::optional<Date> day = std::nullopt);
   std::vector<TrayLook> tray_looks(std::optional<Date> day = std::nullopt);
   std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
+
+  book::LabelRecords label_records();
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }
