@@ -57,9 +57,9 @@ Result<void> fits_its_page(const LabelStock& stock);
 struct LabelLayout {
   LabelLayoutId id;
   std::string name = "everything";
-  bool what = true;    ///< cross, taxon or the place's name
-  bool origin = true;  ///< the cone or purchase, the plant's sex
-  bool day = true;     ///< sown, potted, harvested, collected
+  bool what = true;   ///< cross, taxon or the place's name
+  bool origin = true; ///< the cone or purchase, the plant's sex
+  bool day = true;    ///< sown, potted, harvested, collected
   bool count = true;
   bool caution = true; ///< the warning that belongs on seed
 };

@@ -51,9 +51,9 @@ Result<void> is_there(Tables& tables, const Code& code) {
   if (table == "lot")
     query.with(kind_word(code.kind()));
   if (!query.number())
-    return refuse(fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()),
-                                    code.text()),
-                        "Check the code, or the book."));
+    return refuse(
+        fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+              "Check the code, or the book."));
   return {};
 }
 
@@ -159,14 +159,14 @@ Result<book::LabelLayoutId> Writing::put(const book::LabelLayout& layout) {
   if (auto fresh = is_free(tables(), "label_layout", "label layout", layout.name, layout.id.value);
       !fresh)
     return refuse(fresh.error());
-  return book::LabelLayoutId{written(
-      tables(), "label_layout", {"name", "what", "origin", "day", "count", "caution"},
-      layout.id.value, [&](Statement& statement) {
-        statement.with(layout.name);
-        for (const bool shown :
-             {layout.what, layout.origin, layout.day, layout.count, layout.caution})
-          statement.with(shown ? 1 : 0);
-      })};
+  return book::LabelLayoutId{
+      written(tables(), "label_layout", {"name", "what", "origin", "day", "count", "caution"},
+              layout.id.value, [&](Statement& statement) {
+                statement.with(layout.name);
+                for (const bool shown :
+                     {layout.what, layout.origin, layout.day, layout.count, layout.caution})
+                  statement.with(shown ? 1 : 0);
+              })};
 }
 
 Result<book::PrinterScaleId> Writing::put(const book::PrinterScale& scale) {
@@ -195,15 +195,15 @@ Result<book::LabelPrintId> Writing::put(const book::LabelPrint& print) {
     return refuse(there.error());
   if (print.copies < 1 || print.copies > 10'000)
     return refuse(fault(fmt::format("{} copies of a label", print.copies), "Give 1 to 10000."));
-  return book::LabelPrintId{written(
-      tables(), "label_print", {"kind", "number", "printed", "stock", "copies"}, 0,
-      [&](Statement& statement) {
-        statement.with(kind_word(print.code.kind()))
-            .with(number_in_book(print.code))
-            .with(print.printed)
-            .with(print.stock)
-            .with(print.copies);
-      })};
+  return book::LabelPrintId{written(tables(), "label_print",
+                                    {"kind", "number", "printed", "stock", "copies"}, 0,
+                                    [&](Statement& statement) {
+                                      statement.with(kind_word(print.code.kind()))
+                                          .with(number_in_book(print.code))
+                                          .with(print.printed)
+                                          .with(print.stock)
+                                          .with(print.copies);
+                                    })};
 }
 
 } // namespace coneline::store

@@ -2,8 +2,8 @@
 #pragma once
 // The commands of labels. Each has a file of its own, named after it.
 
-#include "core/commands/command_line.h"
 #include "core/book/label.h"
+#include "core/commands/command_line.h"
 #include "core/report/label_words.h"
 #include "labels/sheet/label_text.h"
 

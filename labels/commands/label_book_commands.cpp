@@ -105,7 +105,8 @@ Stock completed(const StockOptions& options) {
   if (stock.row_pitch == 0)
     stock.row_pitch = stock.label_height;
   if (options.centred) {
-    stock.left = (stock.page_width - (stock.columns - 1) * stock.column_pitch - stock.label_width) / 2;
+    stock.left =
+        (stock.page_width - (stock.columns - 1) * stock.column_pitch - stock.label_width) / 2;
     stock.top = (stock.page_height - (stock.rows - 1) * stock.row_pitch - stock.label_height) / 2;
   }
   return stock;
@@ -209,9 +210,8 @@ Result<Answer> test_page(const TestPageOptions& options) {
   if (!stock)
     return refuse(stock.error());
   const WithoutDisplay application;
-  const auto rulers =
-      print_test_page(options.out, *stock,
-                      {options.dpi, 1, correction_of(*records, options.printer, stock->name)});
+  const auto rulers = print_test_page(
+      options.out, *stock, {options.dpi, 1, correction_of(*records, options.printer, stock->name)});
   if (!rulers)
     return refuse(rulers.error());
   return Answer{
@@ -232,13 +232,12 @@ Result<Answer> correct(const CorrectOptions& options) {
   if (!book)
     return refuse(book.error());
   auto scale = options.scale;
-  const auto put =
-      book->write([&](store::Writing& writing) -> Result<book::PrinterScaleId> {
-        if (!scale.stock.empty())
-          if (auto known = stock_named(writing.label_records(), scale.stock); !known)
-            return refuse(known.error());
-        return writing.put(scale);
-      });
+  const auto put = book->write([&](store::Writing& writing) -> Result<book::PrinterScaleId> {
+    if (!scale.stock.empty())
+      if (auto known = stock_named(writing.label_records(), scale.stock); !known)
+        return refuse(known.error());
+    return writing.put(scale);
+  });
   if (!put)
     return refuse(put.error());
   return Answer{{{"printer", scale.printer},
@@ -318,8 +317,9 @@ void add_printer_commands(commands::CommandLine& line) {
   test.add_option("--dpi", page->dpi, "Dots an inch of the printer")->capture_default_str();
   test.add_option("--out", page->out, "The PDF to write")->required();
   const auto scale = std::make_shared<CorrectOptions>();
-  auto& command = line.add("labels", "correct", "What the rulers of an uncorrected test page measured",
-                           [scale] { return correct(*scale); });
+  auto& command =
+      line.add("labels", "correct", "What the rulers of an uncorrected test page measured",
+               [scale] { return correct(*scale); });
   scale->book.add_to(command);
   command.add_option("--printer", scale->scale.printer, "The printer")->required();
   command.add_option("--stock", scale->scale.stock, "With this stock only");

@@ -64,8 +64,8 @@ Result<Job> job_of(store::Book& book, const Options& options) {
   if (!codes)
     return refuse(codes.error());
   if (codes->empty())
-    return refuse(fault("no labels to print",
-                        "Name codes, or --all with a kind, such as --all tray."));
+    return refuse(
+        fault("no labels to print", "Name codes, or --all with a kind, such as --all tray."));
   return book.read([&](store::Reading& reading) -> Result<Job> {
     const auto records = reading.label_records();
     const auto stock = stock_named(records, options.stock);
@@ -119,8 +119,9 @@ std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words,
   for (const auto& each : words) {
     const auto kind = each.code.kind();
     const bool seed = kind == Kind::batch || kind == Kind::tray || kind == Kind::cone;
-    texts.push_back({each.code.text(), layout.what ? each.cross : "", layout.origin ? each.cone : "",
-                     layout.day ? each.sown : "", layout.count ? each.count : "",
+    texts.push_back({each.code.text(), layout.what ? each.cross : "",
+                     layout.origin ? each.cone : "", layout.day ? each.sown : "",
+                     layout.count ? each.count : "",
                      seed && layout.caution ? "Poisonous: gloves" : ""});
   }
   return texts;
@@ -132,8 +133,9 @@ void add_print_commands(commands::CommandLine& line) {
                            [options] { return print(*options); });
   options->book.add_to(command);
   command.add_option("codes", options->codes, "What to label");
-  command.add_option("--all", options->all,
-                     "Everything of a kind: cone, batch, tray, 'pot group', plant, 'pollen lot', place");
+  command.add_option(
+      "--all", options->all,
+      "Everything of a kind: cone, batch, tray, 'pot group', plant, 'pollen lot', place");
   command.add_option("--stock", options->stock,
                      "The label stock by name; 'labels stocks' lists them");
   command.add_option("--out", options->out, "The PDF to write")->required();

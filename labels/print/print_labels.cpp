@@ -163,8 +163,7 @@ Result<QImage> preview(std::span<const LabelText> labels, const Stock& stock,
   for (int position = 0; position < stock.per_page(); ++position) {
     const int label = first + position;
     if (label >= 0 && label < static_cast<int>(laid_out->size()))
-      paint_one(painter, (*laid_out)[static_cast<std::size_t>(label)], stock, position,
-                options);
+      paint_one(painter, (*laid_out)[static_cast<std::size_t>(label)], stock, position, options);
   }
   return picture;
 }

@@ -17,7 +17,7 @@ namespace coneline::labels {
 
 namespace {
 
-constexpr double edge = 5;  // mm that many printers cannot reach
+constexpr double edge = 5;   // mm that many printers cannot reach
 constexpr double line = 0.2; // mm
 
 /// Draws in millimetres of paper as this printer makes them. Lines are whole dots of the device.

@@ -108,8 +108,8 @@ double settle(GrayView picture, double scale, Candidate& candidate) {
     for (double across = -reach; across <= reach; across += step) {
       candidate.*moved.middle = {start.x + across * module, start.y + down * module};
       // Of two that look alike the nearer one.
-      const double seen = likeness(picture, scale, candidate, moved) -
-                          0.004 * std::hypot(across, down);
+      const double seen =
+          likeness(picture, scale, candidate, moved) - 0.004 * std::hypot(across, down);
       if (seen > most) {
         most = seen;
         best = candidate.*moved.middle;

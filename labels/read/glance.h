@@ -8,8 +8,9 @@
 
 namespace coneline::labels {
 
-/// The share of modules, 0 to 1, that look as they should in the square whose top left module stands
-/// at (left, top). `scale` is what the candidate's places are to be multiplied by for this picture.
+/// The share of modules, 0 to 1, that look as they should in the square whose top left module
+/// stands at (left, top). `scale` is what the candidate's places are to be multiplied by for this
+/// picture.
 double square_likeness(GrayView picture, double scale, const Candidate& candidate, int top,
                        int left);
 

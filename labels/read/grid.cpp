@@ -217,8 +217,8 @@ std::optional<Sighting> decode_carefully(const Grid& grid, const Limit& limit, S
     for (const auto& start : {measured, Slant{}})
       for (int p = -2; p <= 2; ++p)
         for (int q = -2; q <= 2; ++q)
-          if (auto seen = decode(grid, limit.shifted(shift),
-                                 {start.p + p * step, start.q + q * step}))
+          if (auto seen =
+                  decode(grid, limit.shifted(shift), {start.p + p * step, start.q + q * step}))
             return seen;
   return std::nullopt;
 }

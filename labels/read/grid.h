@@ -23,8 +23,8 @@ struct GridReading {
 };
 
 /// How hard a promising candidate is tried. `careful` takes some milliseconds: it doubts the slant,
-/// which a spoilt square tells wrongly, and the limit between dark and light, on which side of which
-/// a half-dried blot falls.
+/// which a spoilt square tells wrongly, and the limit between dark and light, on which side of
+/// which a half-dried blot falls.
 enum class Care { usual, careful };
 
 /// `upright` is a straightened candidate of `modules` a side, `pixels` a module, with `kept_around`

@@ -102,9 +102,10 @@ void LabelPrint::lay_out() {
   preview_ = {};
   if (session_ != nullptr && !chosen_.empty()) {
     const auto picture =
-        texts_of(*session_, codes(), layout_).and_then([&](const std::vector<labels::LabelText>& texts) {
-          return labels::preview(texts, stock_, {screen_dots, start_}, 0, labels::Edges::shown);
-        });
+        texts_of(*session_, codes(), layout_)
+            .and_then([&](const std::vector<labels::LabelText>& texts) {
+              return labels::preview(texts, stock_, {screen_dots, start_}, 0, labels::Edges::shown);
+            });
     if (picture)
       preview_ = *picture;
     else
@@ -228,11 +229,12 @@ bool LabelPrint::saveTestPage(const QString& path) {
   const auto rulers = labels::print_test_page(path.toStdString(), stock_);
   if (!rulers)
     return told(refuse(rulers.error()), {});
-  return told({}, tr("a test page in %1: print it at 100 %, then say what its rulers measure: %2 mm "
-                     "across, %3 mm down when true")
-                      .arg(path)
-                      .arg(rulers->across)
-                      .arg(rulers->down));
+  return told({},
+              tr("a test page in %1: print it at 100 %, then say what its rulers measure: %2 mm "
+                 "across, %3 mm down when true")
+                  .arg(path)
+                  .arg(rulers->across)
+                  .arg(rulers->down));
 }
 
 bool LabelPrint::correct(const QString& printer, const QString& across, const QString& down) {
@@ -244,12 +246,12 @@ bool LabelPrint::correct(const QString& printer, const QString& across, const QS
     if (!*length)
       return told(refuse(length->error()), {});
   const bool kept = told(session_->keep([&](store::Writing& writing) -> Result<void> {
-                           auto put = writing.put(book::PrinterScale{
-                               {}, printer.toStdString(), stock_.name, *wide, *high});
-                           if (!put)
-                             return refuse(put.error());
-                           return {};
-                         }),
+    auto put =
+        writing.put(book::PrinterScale{{}, printer.toStdString(), stock_.name, *wide, *high});
+    if (!put)
+      return refuse(put.error());
+    return {};
+  }),
                          tr("%1 is corrected for this stock from now on").arg(printer));
   read_stocks();
   return kept;

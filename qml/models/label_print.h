@@ -81,9 +81,9 @@ class LabelPrint : public QObject {
   void read_stocks();
   void lay_out();
   /// Lays out what is chosen and counts it when `print` sent it out; says what came of it.
-  bool send(const QString& to,
-            const std::function<Result<labels::Printed>(const std::vector<labels::LabelText>&)>&
-                print);
+  bool
+  send(const QString& to,
+       const std::function<Result<labels::Printed>(const std::vector<labels::LabelText>&)>& print);
   bool told(const Result<void>& done, const QString& what);
   void say(const QString& told, const QString& fault);
   /// The codes chosen, in the order of the list.

@@ -139,8 +139,7 @@ exchange::Season small_season(Text text) {
   enter(Verb::recount, "2025-07-01", 4, {}, {move(4, plant, 4, unexplained, 1)});
   enter(Verb::sell, "2025-08-01", 4, Sale{text("a buyer"), 12550}, {move(4, plant, 4, sold, 4)});
   enter(Verb::buy_in, "2024-06-01", 2, {}, {move(2, bought_in, 2, unsorted, 25)});
-  season.labels.stocks.push_back(
-      {{1}, "own sheet", 210, 297, 7.5, 10, 60, 35, 62.5, 36, 3, 7, 0});
+  season.labels.stocks.push_back({{1}, "own sheet", 210, 297, 7.5, 10, 60, 35, 62.5, 36, 3, 7, 0});
   season.labels.layouts.push_back({{1}, "short", true, false, true, false, false});
   season.labels.scales.push_back({{1}, "office", "own sheet", 99.6, 100.25});
   season.labels.prints.push_back(

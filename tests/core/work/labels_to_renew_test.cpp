@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/labels_to_renew.h"
-
 #include "core/work/note_prints.h"
 #include "core/work/overview.h"
 #include "tests/core/work/small_nursery.h"

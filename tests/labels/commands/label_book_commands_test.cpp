@@ -25,8 +25,8 @@ class LabelBook : public testing::Test {
     ASSERT_EQ(run({"new", book_, "--name", "Test", "--series", "17"}).status, 0);
     ASSERT_EQ(run({"enter", "taxon", "Cycas revoluta", "--book", book_}).status, 0);
     for (int i = 0; i < 2; ++i)
-      ASSERT_EQ(run({"enter", "plant", "Cycas revoluta", "--sex", "female", "--book", book_}).status,
-                0);
+      ASSERT_EQ(
+          run({"enter", "plant", "Cycas revoluta", "--sex", "female", "--book", book_}).status, 0);
   }
   static Outcome run(std::vector<std::string> arguments) {
     std::ostringstream out;
@@ -44,11 +44,11 @@ class LabelBook : public testing::Test {
 };
 
 TEST_F(LabelBook, KeepsAStockAndChangesIt) {
-  const std::vector<std::string> first{
-      "labels",         "enter-stock", "own",     "--page-width",   "210",  "--page-height",
-      "297",            "--columns",   "2",       "--rows",         "5",    "--label-width",
-      "90",             "--centred",   "--book",  book_,            "--json", "--label-height",
-      "50"};
+  const std::vector<std::string> first{"labels", "enter-stock",    "own",    "--page-width",
+                                       "210",    "--page-height",  "297",    "--columns",
+                                       "2",      "--rows",         "5",      "--label-width",
+                                       "90",     "--centred",      "--book", book_,
+                                       "--json", "--label-height", "50"};
   const auto added = run(first);
   ASSERT_EQ(added.status, 0) << added.err;
   EXPECT_EQ(added.json()["left"], 15.0);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Measures what comes out on paper: every label of every common stock, as a PDF for a printer of 203,
-// 300 and 600 dots an inch, rasterised at those dots and read back; the page's box, the rulers of
-// the test page; and a file of 5,000 labels. Prints tables; ends with 1 when something is not as
+// Measures what comes out on paper: every label of every common stock, as a PDF for a printer of
+// 203, 300 and 600 dots an inch, rasterised at those dots and read back; the page's box, the rulers
+// of the test page; and a file of 5,000 labels. Prints tables; ends with 1 when something is not as
 // it must be.
 //
 //   label_tables [--quick]     203 dots an inch only
@@ -33,14 +33,13 @@ std::vector<LabelText> labels_of(int count) {
                              Kind::plant, Kind::pollen,    Kind::place};
   std::vector<LabelText> made;
   for (int i = 0; i < count; ++i)
-    made.push_back({Code::of(kinds[static_cast<std::size_t>(i) % kinds.size()], 17,
-                             1 + (i * 811LL) % 999'999)
-                        .value()
-                        .text(),
-                    i % 3 == 0 ? "Zamia integrifolia · Old Gate × Zamia furfuracea · Blue Twin"
-                               : "Cycas revoluta",
-                    "cone C1712K", "sown 2026-03-09", "24 seeds",
-                    i % 4 == 0 ? "Poisonous: gloves" : ""});
+    made.push_back(
+        {Code::of(kinds[static_cast<std::size_t>(i) % kinds.size()], 17, 1 + (i * 811LL) % 999'999)
+             .value()
+             .text(),
+         i % 3 == 0 ? "Zamia integrifolia · Old Gate × Zamia furfuracea · Blue Twin"
+                    : "Cycas revoluta",
+         "cone C1712K", "sown 2026-03-09", "24 seeds", i % 4 == 0 ? "Poisonous: gloves" : ""});
   return made;
 }
 
@@ -59,8 +58,7 @@ std::pair<double, double> box_of(const QString& path) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly))
     return {0, 0};
-  const QRegularExpression box(
-      R"(/MediaBox \[\s*[0-9.]+ [0-9.]+ ([0-9.]+) ([0-9.]+)\s*\])");
+  const QRegularExpression box(R"(/MediaBox \[\s*[0-9.]+ [0-9.]+ ([0-9.]+) ([0-9.]+)\s*\])");
   const auto match = box.match(QString::fromLatin1(file.readAll()));
   return {match.captured(1).toDouble() * 25.4 / 72, match.captured(2).toDouble() * 25.4 / 72};
 }
@@ -106,8 +104,9 @@ double measured(const QImage& page, double begin, double length, double aside, b
 
 bool stock_table(const QTemporaryDir& folder, const std::vector<int>& dpis) {
   bool sound = true;
-  std::printf("| stock | dpi | labels | read back | page box, mm | off, mm | ruler across, mm | ruler "
-              "down, mm |\n|---|---:|---:|---:|---|---:|---:|---:|\n");
+  std::printf(
+      "| stock | dpi | labels | read back | page box, mm | off, mm | ruler across, mm | ruler "
+      "down, mm |\n|---|---:|---:|---:|---|---:|---:|---:|\n");
   const auto file = folder.filePath("labels.pdf");
   for (const auto& stock : common_stocks())
     for (const int dpi : dpis) {

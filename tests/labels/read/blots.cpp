@@ -42,9 +42,12 @@ std::vector<Blot> make_blots(double share, int modules, bool corners_clean, Chan
   std::size_t so_far = 0;
   for (int tries = 0; so_far < wanted && tries < 1000; ++tries) {
     const double room = std::sqrt(static_cast<double>(wanted - so_far)) / fine;
-    Blot blot{chance.between(0, modules), chance.between(0, modules),
-              std::min(chance.between(0.5, 2.2), 0.35 + room * 0.6), chance.between(0.5, 1),
-              chance.between(0, 360), QColor()};
+    Blot blot{chance.between(0, modules),
+              chance.between(0, modules),
+              std::min(chance.between(0.5, 2.2), 0.35 + room * 0.6),
+              chance.between(0.5, 1),
+              chance.between(0, 360),
+              QColor()};
     const int light = chance.whole(30, 130); // mud, wet or drying
     blot.colour = QColor(light + 15, light, light * 3 / 4);
     if (corners_clean && touches_a_square(blot, modules))

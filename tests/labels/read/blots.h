@@ -22,8 +22,8 @@ struct Blot {
   QColor colour;
 };
 
-/// Blots that cover `share` of a code of `modules` a side, to within a few tenths of a percent; none
-/// on the three squares where `corners_clean`.
+/// Blots that cover `share` of a code of `modules` a side, to within a few tenths of a percent;
+/// none on the three squares where `corners_clean`.
 std::vector<Blot> make_blots(double share, int modules, bool corners_clean, Chance& chance);
 
 void draw_blots(QPainter& painter, const std::vector<Blot>& blots);

@@ -10,8 +10,8 @@
 #include "tests/labels/read/blots.h"
 #include "tests/labels/read/families.h"
 
-#include <QGuiApplication>
 #include <QDir>
+#include <QGuiApplication>
 
 #include <chrono>
 #include <cstdio>
@@ -80,9 +80,8 @@ int main(int count, char** words) {
       if (wish.keep != nullptr)
         keep(scene, wish.keep, name);
       const auto begin = std::chrono::steady_clock::now();
-      const auto codes =
-          read_codes({scene.picture.constBits(), scene.picture.width(), scene.picture.height(),
-                      scene.picture.bytesPerLine()});
+      const auto codes = read_codes({scene.picture.constBits(), scene.picture.width(),
+                                     scene.picture.height(), scene.picture.bytesPerLine()});
       const auto middle = std::chrono::steady_clock::now();
       plain_pass(scene.picture, 255);
       plain += milliseconds(std::chrono::steady_clock::now() - middle);
@@ -97,8 +96,9 @@ int main(int count, char** words) {
       sum.add(score);
     }
     std::printf("%-34s %6d %7d %9d %8d %7.2f%% %6d %6d %9.1f %9.1f\n", family.name.c_str(), scenes,
-                sum.labels, sum.readable, sum.found, sum.readable > 0 ? 100.0 * sum.found / sum.readable : 100.0,
-                sum.beyond, sum.untrue, ours / scenes, plain / scenes);
+                sum.labels, sum.readable, sum.found,
+                sum.readable > 0 ? 100.0 * sum.found / sum.readable : 100.0, sum.beyond, sum.untrue,
+                ours / scenes, plain / scenes);
     std::fflush(stdout);
   }
   return 0;

@@ -150,8 +150,8 @@ void smear(QImage& picture, double length, double turn) {
     for (int x = 0; x < picture.width(); ++x) {
       int sum = 0;
       for (const auto& [dx, dy] : offsets)
-        sum += source.constScanLine(std::clamp(y + dy, 0, picture.height() - 1))[std::clamp(
-            x + dx, 0, picture.width() - 1)];
+        sum += source.constScanLine(std::clamp(
+            y + dy, 0, picture.height() - 1))[std::clamp(x + dx, 0, picture.width() - 1)];
       out[x] = static_cast<uchar>(sum / steps);
     }
   }

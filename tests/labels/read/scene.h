@@ -28,7 +28,7 @@ struct SceneWish {
   double motion = 0;         ///< pixels that the hand moved, along a line of any direction
   double dirt = 0;           ///< share of each code covered in blots
   bool corners_clean = true; ///< no blot touches the three squares
-  int jpeg_quality = 85; ///< 0 leaves the picture as it is
+  int jpeg_quality = 85;     ///< 0 leaves the picture as it is
 };
 
 struct Placed {
@@ -36,7 +36,8 @@ struct Placed {
   double x = 0;
   double y = 0;
   double module = 0;
-  /// Dirty ones only: whether the library reads the label alone, upright and sharp, 8 pixels a module.
+  /// Dirty ones only: whether the library reads the label alone, upright and sharp, 8 pixels a
+  /// module.
   bool readable = true;
 };
 
