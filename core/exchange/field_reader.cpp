@@ -81,6 +81,10 @@ void FieldReader::lot_code(std::string_view column, Code& code) {
                        "Here the code of a batch, tray or pot group is expected."));
 }
 
+void FieldReader::any_code(std::string_view column, Code& code) {
+  take(column, code, Code::parse);
+}
+
 void FieldReader::own_number(std::string_view column, book::EntryId& id) {
   field(column, id.value, Rule::above_zero);
 }

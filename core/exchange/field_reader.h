@@ -22,6 +22,7 @@ class FieldReader {
   void field(std::string_view column, std::string& text, Rule rule = Rule::none);
   void field(std::string_view column, Code& code, Kind kind);
   void lot_code(std::string_view column, Code& code);
+  void any_code(std::string_view column, Code& code);
   void own_number(std::string_view column, book::EntryId& id);
 
   void field(std::string_view column, Date& date);

@@ -291,4 +291,46 @@ void fields(Io& io, DueAnswerRow& row) {
   io.field("until", row.answer.until);
 }
 
+template <class Io>
+void fields(Io& io, book::LabelStock& stock) {
+  io.field("name", stock.name, Rule::given);
+  io.field("page_width_mm", stock.page_width, Rule::above_zero);
+  io.field("page_height_mm", stock.page_height, Rule::above_zero);
+  io.field("left_mm", stock.left, Rule::zero_or_more);
+  io.field("top_mm", stock.top, Rule::zero_or_more);
+  io.field("label_width_mm", stock.label_width, Rule::above_zero);
+  io.field("label_height_mm", stock.label_height, Rule::above_zero);
+  io.field("column_pitch_mm", stock.column_pitch, Rule::zero_or_more);
+  io.field("row_pitch_mm", stock.row_pitch, Rule::zero_or_more);
+  io.field("columns", stock.columns, Rule::above_zero);
+  io.field("rows", stock.rows, Rule::above_zero);
+  io.field("in_soil_mm", stock.in_soil, Rule::zero_or_more);
+}
+
+template <class Io>
+void fields(Io& io, book::LabelLayout& layout) {
+  io.field("name", layout.name, Rule::given);
+  io.field("what", layout.what);
+  io.field("origin", layout.origin);
+  io.field("day", layout.day);
+  io.field("count", layout.count);
+  io.field("caution", layout.caution);
+}
+
+template <class Io>
+void fields(Io& io, book::PrinterScale& scale) {
+  io.field("printer", scale.printer, Rule::given);
+  io.field("stock", scale.stock);
+  io.field("across_mm", scale.across_mm, Rule::above_zero);
+  io.field("down_mm", scale.down_mm, Rule::above_zero);
+}
+
+template <class Io>
+void fields(Io& io, book::LabelPrint& print) {
+  io.any_code("code", print.code);
+  io.field("printed", print.printed);
+  io.field("stock", print.stock);
+  io.field("copies", print.copies, Rule::above_zero);
+}
+
 } // namespace coneline::exchange

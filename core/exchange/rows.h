@@ -119,7 +119,8 @@ using Sheets =
                Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::PollenStore>, Sheet<ConeLookRow>,
                Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>,
                Sheet<DueAnswerRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
-               Sheet<book::Link>>;
+               Sheet<book::Link>, Sheet<book::LabelStock>, Sheet<book::LabelLayout>,
+               Sheet<book::PrinterScale>, Sheet<book::LabelPrint>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -168,6 +169,14 @@ inline constexpr std::string_view file_of<KeepingRow> = "keepings.csv";
 template <>
 inline constexpr std::string_view file_of<SaleRow> = "sales.csv";
 template <>
+inline constexpr std::string_view file_of<book::LabelStock> = "label_stocks.csv";
+template <>
+inline constexpr std::string_view file_of<book::LabelLayout> = "label_layouts.csv";
+template <>
+inline constexpr std::string_view file_of<book::PrinterScale> = "printer_scales.csv";
+template <>
+inline constexpr std::string_view file_of<book::LabelPrint> = "label_prints.csv";
+template <>
 inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
 template <>
 inline constexpr std::string_view file_of<book::Temperature> = "temperatures.csv";
@@ -200,6 +209,14 @@ inline constexpr bool may_be_missing<book::Temperature> = true;
 /// The chain is then begun anew.
 template <>
 inline constexpr bool may_be_missing<book::Link> = true;
+template <>
+inline constexpr bool may_be_missing<book::LabelStock> = true;
+template <>
+inline constexpr bool may_be_missing<book::LabelLayout> = true;
+template <>
+inline constexpr bool may_be_missing<book::PrinterScale> = true;
+template <>
+inline constexpr bool may_be_missing<book::LabelPrint> = true;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

@@ -6,8 +6,8 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(), reading.lots(), reading.entries(), reading.temperatures(),
-          reading.links()};
+  return {reading.registers(),    reading.lots(),  reading.entries(),
+          reading.temperatures(), reading.links(), reading.label_records()};
 }
 
 namespace {
@@ -128,6 +128,10 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, season.entries);
   add_all(sheets, season.temperatures);
   add_all(sheets, season.links);
+  add_all(sheets, season.labels.stocks);
+  add_all(sheets, season.labels.layouts);
+  add_all(sheets, season.labels.scales);
+  add_all(sheets, season.labels.prints);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});

@@ -13,6 +13,7 @@ struct Season {
   std::vector<book::Entry> entries;
   std::vector<book::Temperature> temperatures;
   std::vector<book::Link> links; ///< one an entry; empty where there is no chain yet
+  book::LabelRecords labels;
 };
 
 Season season_of(store::Reading& reading);

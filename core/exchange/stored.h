@@ -43,6 +43,8 @@ class WithStoredIds {
   template <class Column>
   void lot_code(const Column&, Code&) {}
   template <class Column>
+  void any_code(const Column&, Code&) {}
+  template <class Column>
   void own_number(const Column&, book::EntryId&) {}
 
  private:

@@ -4,6 +4,7 @@
 
 #include "core/book/entry.h"
 #include "core/book/entry_chain.h"
+#include "core/book/label.h"
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
 #include "core/book/registers.h"
@@ -105,6 +106,7 @@ class Reading {
   std::vector<book::Temperature> temperatures(book::PlaceId place); ///< by time
   std::vector<book::PlaceId> places_measured(); ///< that have a reading
   std::vector<book::Stay> stays();              ///< by lot, then day
+  book::LabelRecords label_records();
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }

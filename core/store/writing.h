@@ -35,6 +35,12 @@ class Writing : public Reading {
   Result<void> put(const book::Title& title);
   /// By its name.
   Result<void> put(const book::Figure& figure);
+  Result<book::LabelStockId> put(const book::LabelStock& stock);
+  Result<book::LabelLayoutId> put(const book::LabelLayout& layout);
+  /// One for a printer and stock: a second brings the first up to date.
+  Result<book::PrinterScaleId> put(const book::PrinterScale& scale);
+  /// Prints are added, never changed. Fails on a code that nothing in the book has.
+  Result<book::LabelPrintId> put(const book::LabelPrint& print);
 
   /// A lot without anything in it; the entry that fills it follows. Its code must be new.
   Result<book::LotId> add(const book::Lot& lot);

@@ -103,6 +103,9 @@ class Session : public QObject {
     return std::nullopt;
   }
 
+  /// Writes what is no entry, such as a label stock; nothing of it is undone.
+  Result<void> keep(const std::function<Result<void>(store::Writing&)>& keep);
+
  signals:
   void changed();
   void toldChanged();
