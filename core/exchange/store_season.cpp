@@ -69,7 +69,8 @@ class StoreRegisters {
     put_all<book::LabelStock>();
     put_all<book::LabelLayout>();
     put_all<book::PrinterScale>();
-    put_all<book::LabelPrint>();
+    if (faults_.none()) // else a print may be blamed for a lot that is missing already
+      put_all<book::LabelPrint>();
     return true;
   }
 

@@ -47,7 +47,7 @@ Result<void> is_there(Tables& tables, const Code& code) {
   const auto table = table_of(code.kind());
   auto query = tables.ask(fmt::format("SELECT id FROM {} WHERE number = :number{}", table,
                                       table == "lot" ? " AND kind = :kind" : ""));
-  query.with(number_in_book(code));
+  query.with(code.number_in_series());
   if (table == "lot")
     query.with(kind_word(code.kind()));
   if (!query.number())
@@ -199,7 +199,7 @@ Result<book::LabelPrintId> Writing::put(const book::LabelPrint& print) {
                                     {"kind", "number", "printed", "stock", "copies"}, 0,
                                     [&](Statement& statement) {
                                       statement.with(kind_word(print.code.kind()))
-                                          .with(number_in_book(print.code))
+                                          .with(print.code.number_in_series())
                                           .with(print.printed)
                                           .with(print.stock)
                                           .with(print.copies);

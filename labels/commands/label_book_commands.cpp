@@ -105,9 +105,12 @@ Stock completed(const StockOptions& options) {
   if (stock.row_pitch == 0)
     stock.row_pitch = stock.label_height;
   if (options.centred) {
-    stock.left =
-        (stock.page_width - (stock.columns - 1) * stock.column_pitch - stock.label_width) / 2;
-    stock.top = (stock.page_height - (stock.rows - 1) * stock.row_pitch - stock.label_height) / 2;
+    // What does not fit is said of the page, not of a margin that nobody gave.
+    const auto margin = [](double page, int labels, double pitch, double label) {
+      return std::max(0.0, (page - (labels - 1) * pitch - label) / 2);
+    };
+    stock.left = margin(stock.page_width, stock.columns, stock.column_pitch, stock.label_width);
+    stock.top = margin(stock.page_height, stock.rows, stock.row_pitch, stock.label_height);
   }
   return stock;
 }

@@ -29,6 +29,18 @@ struct Options {
   PrintOptions print;
 };
 
+Result<Kind> kind_named(const std::string& word) {
+  std::string all;
+  for (const auto kind : {Kind::plant, Kind::pollen, Kind::cone, Kind::purchase, Kind::batch,
+                          Kind::tray, Kind::pot_group, Kind::place}) {
+    if (kind_word(kind) == word)
+      return kind;
+    all += (all.empty() ? "" : ", ") + std::string(kind_word(kind));
+  }
+  return refuse(
+      usage_fault(fmt::format("'{}' is no kind of thing", word), fmt::format("One of: {}.", all)));
+}
+
 Result<std::vector<Code>> codes_wanted(store::Book& book, const Options& options) {
   std::vector<Code> codes;
   for (const auto& typed : options.codes) {
@@ -39,7 +51,7 @@ Result<std::vector<Code>> codes_wanted(store::Book& book, const Options& options
   }
   if (options.all.empty())
     return codes;
-  auto kind = book::read_word<Kind>(options.all);
+  auto kind = kind_named(options.all);
   if (!kind)
     return refuse(kind.error());
   auto more = book.read([&](store::Reading& reading) {

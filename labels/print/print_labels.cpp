@@ -8,7 +8,6 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QString>
 #include <fmt/format.h>
 
@@ -118,26 +117,15 @@ Result<Printed> print_pdf(const std::string& path, std::span<const LabelText> la
   const auto laid_out = all_ready(labels, stock, options);
   if (!laid_out)
     return refuse(laid_out.error());
-  const auto cannot = [&](const QString& why) {
-    return refuse(fault(fmt::format("{}: cannot be written: {}", path, why.toStdString()),
-                        "Choose another place, or free some space."));
-  };
-  QSaveFile file(QString::fromStdString(path));
-  if (!file.open(QIODevice::WriteOnly))
-    return cannot(file.errorString());
-  auto printed = [&]() -> Result<Printed> {
-    QPdfWriter writer(&file);
-    set_up_page(writer, stock, options.dpi);
-    QPainter painter;
-    if (!painter.begin(&writer))
-      return cannot(file.errorString());
-    return paint_ready(painter, *laid_out, stock, options, [&] { return writer.newPage(); });
-  }();
-  if (!printed)
-    return printed;
-  printed->bytes = file.size();
-  if (!file.commit())
-    return cannot(file.errorString());
+  Printed printed;
+  const auto bytes =
+      write_pdf(path, stock, options.dpi, [&](QPdfWriter& writer, QPainter& painter) {
+        return paint_ready(painter, *laid_out, stock, options, [&] { return writer.newPage(); })
+            .map([&](const Printed& done) { printed = done; });
+      });
+  if (!bytes)
+    return refuse(bytes.error());
+  printed.bytes = *bytes;
   return printed;
 }
 

@@ -5,8 +5,6 @@
 #include "labels/print/page_setup.h"
 
 #include <QPainter>
-#include <QPdfWriter>
-#include <QSaveFile>
 #include <QString>
 #include <fmt/format.h>
 
@@ -121,27 +119,15 @@ Result<Rulers> print_test_page(const std::string& path, const Stock& stock,
     return refuse(fault(fmt::format("a page of {} × {} mm is too small for a ruler of 20 mm",
                                     stock.page_width, stock.page_height),
                         "Test the printer with a larger stock."));
-  const auto cannot = [&](const QString& why) {
-    return refuse(fault(fmt::format("{}: cannot be written: {}", path, why.toStdString()),
-                        "Choose another place, or free some space."));
-  };
-  QSaveFile file(QString::fromStdString(path));
-  if (!file.open(QIODevice::WriteOnly))
-    return cannot(file.errorString());
-  {
-    QPdfWriter writer(&file);
-    set_up_page(writer, stock, options.dpi);
-    QPainter painter;
-    if (!painter.begin(&writer))
-      return cannot(file.errorString());
-    Ruled page(painter, options);
-    draw_labels(page, stock);
-    draw_rulers(page, stock, rulers);
-    draw_words(page, stock, rulers, options);
-  }
-  if (!file.commit())
-    return cannot(file.errorString());
-  return rulers;
+  return write_pdf(path, stock, options.dpi,
+                   [&](QPdfWriter&, QPainter& painter) -> Result<void> {
+                     Ruled page(painter, options);
+                     draw_labels(page, stock);
+                     draw_rulers(page, stock, rulers);
+                     draw_words(page, stock, rulers, options);
+                     return {};
+                   })
+      .map([&](auto) { return rulers; });
 }
 
 } // namespace coneline::labels

@@ -19,7 +19,7 @@ BELOW = {
     "core/report": ["core/work", "core/plan", "core/store", "core/book", "core/stats", "core/base"],
     "core/commands": ["core/"],
     "labels/symbol": ["core/base"],
-    "labels/sheet": ["labels/symbol", "core/base"],
+    "labels/sheet": ["labels/symbol", "core/book", "core/base"],
     "labels/print": ["labels/sheet", "labels/symbol", "core/report", "core/stats", "core/book", "core/base"],
     "labels/read": ["labels/symbol", "core/base"],
     "labels/commands": ["labels/", "core/"],

@@ -22,7 +22,7 @@ struct Outcome {
 class LabelBook : public testing::Test {
  protected:
   void SetUp() override {
-    ASSERT_EQ(run({"new", book_, "--name", "Test", "--series", "17"}).status, 0);
+    ASSERT_EQ(run({"new", "--book", book_, "--name", "Test", "--series", "17"}).status, 0);
     ASSERT_EQ(run({"enter", "taxon", "Cycas revoluta", "--book", book_}).status, 0);
     for (int i = 0; i < 2; ++i)
       ASSERT_EQ(

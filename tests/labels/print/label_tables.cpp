@@ -58,9 +58,10 @@ std::pair<double, double> box_of(const QString& path) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly))
     return {0, 0};
-  const QRegularExpression box(R"(/MediaBox \[\s*[0-9.]+ [0-9.]+ ([0-9.]+) ([0-9.]+)\s*\])");
+  const QRegularExpression box(R"(/MediaBox \[\s*([-0-9.]+) ([-0-9.]+) ([0-9.]+) ([0-9.]+)\s*\])");
   const auto match = box.match(QString::fromLatin1(file.readAll()));
-  return {match.captured(1).toDouble() * 25.4 / 72, match.captured(2).toDouble() * 25.4 / 72};
+  const auto number = [&](int at) { return match.captured(at).toDouble() * 25.4 / 72; };
+  return {number(3) - number(1), number(4) - number(2)};
 }
 
 int read_back(const QImage& page, const std::vector<LabelText>& printed) {
