@@ -15,11 +15,13 @@ void add_core_commands(CommandLine& line) {
   add_opening(line);
   add_registers(line);
   add_report(line);
+  add_round(line);
   add_season(line);
   add_seed_verbs(line);
   add_sorting(line);
   add_sowing(line);
   add_space(line);
+  add_tell(line);
 }
 
 } // namespace coneline::commands

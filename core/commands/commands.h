@@ -18,10 +18,12 @@ void add_needs(CommandLine& line);
 void add_opening(CommandLine& line);
 void add_registers(CommandLine& line);
 void add_report(CommandLine& line);
+void add_round(CommandLine& line);
 void add_season(CommandLine& line);
 void add_seed_verbs(CommandLine& line);
 void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);
+void add_tell(CommandLine& line);
 
 } // namespace coneline::commands

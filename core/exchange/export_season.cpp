@@ -15,7 +15,7 @@ void add_keys(Keys& keys, const Sheet<Row>& sheet) {
   using Id = typename IdOf<Row>::Id;
   if constexpr (!std::is_void_v<Id>)
     for (const auto& each : sheet.rows) {
-      if constexpr (std::is_same_v<Row, book::Entry>)
+      if constexpr (numbered<Id>)
         keys.add(std::to_string(each.row.id.value), each.row.id);
       else if constexpr (requires { each.row.code; })
         keys.add(each.row.code.text(), each.row.id);
@@ -56,7 +56,7 @@ write_season(const Season& season, const std::filesystem::path& folder, Existing
   const auto fill = [&](const std::filesystem::path& unfinished) {
     Result<void> done;
     each_sheet(sheets, [&]<class Row>(const Sheet<Row>& sheet) {
-      if (!done)
+      if (!done || (only_with_rows<Row> && sheet.rows.empty()))
         return;
       done = text_of(keys, sheet).and_then([&](const std::string& text) {
         return write_file(unfinished / file_of<Row>, text);

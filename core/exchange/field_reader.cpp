@@ -81,10 +81,6 @@ void FieldReader::lot_code(std::string_view column, Code& code) {
                        "Here the code of a batch, tray or pot group is expected."));
 }
 
-void FieldReader::own_number(std::string_view column, book::EntryId& id) {
-  field(column, id.value, Rule::above_zero);
-}
-
 void FieldReader::field(std::string_view column, Date& date) {
   take(column, date, Date::parse);
 }

@@ -67,6 +67,11 @@ struct SaleRow {
   book::Sale sale;
 };
 
+struct StopRow {
+  book::RoundId round;
+  book::RoundStop stop;
+};
+
 /// A row and the line it came from. One with a fault of its own is kept, so that what depends on it
 /// is known.
 template <class Row>
@@ -89,7 +94,8 @@ using Sheets =
                Sheet<book::Plant>, Sheet<PaperRow>, Sheet<book::PollenLot>, Sheet<book::Cone>,
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
                Sheet<PollinationRow>, Sheet<CleaningRow>, Sheet<SortingRow>, Sheet<KeepingRow>,
-               Sheet<SaleRow>>;
+               Sheet<SaleRow>, Sheet<book::Round>, Sheet<StopRow>, Sheet<book::RoundEntry>,
+               Sheet<book::Sighting>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -135,6 +141,28 @@ template <>
 inline constexpr std::string_view file_of<KeepingRow> = "keepings.csv";
 template <>
 inline constexpr std::string_view file_of<SaleRow> = "sales.csv";
+
+template <>
+inline constexpr std::string_view file_of<book::Round> = "rounds.csv";
+template <>
+inline constexpr std::string_view file_of<StopRow> = "round_stops.csv";
+template <>
+inline constexpr std::string_view file_of<book::RoundEntry> = "round_entries.csv";
+template <>
+inline constexpr std::string_view file_of<book::Sighting> = "sightings.csv";
+
+/// A file that is left out where it would have no rows, so that a folder from before such rows
+/// were known is whole and comes back as it was.
+template <class Row>
+inline constexpr bool only_with_rows = false;
+template <>
+inline constexpr bool only_with_rows<book::Round> = true;
+template <>
+inline constexpr bool only_with_rows<StopRow> = true;
+template <>
+inline constexpr bool only_with_rows<book::RoundEntry> = true;
+template <>
+inline constexpr bool only_with_rows<book::Sighting> = true;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

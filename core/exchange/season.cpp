@@ -6,7 +6,8 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(), reading.lots(), reading.entries()};
+  return {reading.registers(), reading.lots(),          reading.entries(),
+          reading.rounds(),    reading.round_entries(), reading.sightings()};
 }
 
 std::vector<std::string> files_of_a_season() {
@@ -78,6 +79,13 @@ Sheets sheets_of(const Season& season) {
       add(sheets, MovementRow{entry.id, movement});
     std::visit(AddDetail{sheets, entry.id}, entry.detail);
   }
+  for (const auto& round : season.rounds) {
+    add(sheets, round);
+    for (const auto& stop : round.stops)
+      add(sheets, StopRow{round.id, stop});
+  }
+  add_all(sheets, season.round_entries);
+  add_all(sheets, season.sightings);
   return sheets;
 }
 

@@ -11,6 +11,9 @@ struct Season {
   book::Registers registers;
   std::vector<book::Lot> lots;
   std::vector<book::Entry> entries;
+  std::vector<book::Round> rounds;
+  std::vector<book::RoundEntry> round_entries;
+  std::vector<book::Sighting> sightings;
 };
 
 Season season_of(store::Reading& reading);

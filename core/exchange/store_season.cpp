@@ -216,7 +216,9 @@ std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& 
   Stored stored;
   if (!StoreRegisters(sheets, stored, writing, faults).run())
     return std::get<Sheet<book::Entry>>(sheets).rows.size();
-  return store_entries(sheets, stored, writing, faults);
+  const auto not_judged = store_entries(sheets, stored, writing, faults);
+  store_rounds(sheets, stored, writing, faults);
+  return not_judged;
 }
 
 } // namespace coneline::exchange

@@ -6,6 +6,7 @@
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
 #include "core/book/registers.h"
+#include "core/book/round.h"
 
 #include <cstdint>
 #include <optional>
@@ -91,6 +92,13 @@ class Reading {
   std::vector<TraySown> trays_sown(std::optional<Date> day = std::nullopt);
   std::vector<TrayLook> tray_looks(std::optional<Date> day = std::nullopt);
   std::vector<Arrival> arrivals(); ///< by entries that stand, in the order of lots, then days
+
+  std::vector<book::Round> rounds();             ///< with their stops, in the order of their ids
+  std::vector<book::RoundEntry> round_entries(); ///< in the order of the entries
+  std::vector<book::Sighting> sightings();       ///< in the order they were written
+  /// The last day on which each lot's label was seen, by scan, picture or log; a lot whose label
+  /// was never seen is missing.
+  std::unordered_map<book::LotId, Date> last_seen(std::optional<Date> day = std::nullopt);
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }

@@ -30,6 +30,14 @@ class Writing : public Reading {
   /// A lot without anything in it; the entry that fills it follows. Its code must be new.
   Result<book::LotId> add(const book::Lot& lot);
 
+  /// Makes a round with its stops, or with an id that is stored brings its state up to date; the
+  /// stops stay what they were.
+  Result<book::RoundId> put(const book::Round& round);
+  /// Notes that an entry was made on a round.
+  Result<void> add(const book::RoundEntry& made);
+  /// Notes that a label was seen. False where the very same sight stands already.
+  Result<bool> see(const book::Sighting& sighting);
+
   /// The next free code of a kind in this book.
   Result<Code> next_code(Kind kind);
 

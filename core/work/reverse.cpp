@@ -17,26 +17,28 @@ std::string told(store::Reading& reading, const book::Entry& entry) {
   return fmt::format("{} on {}{}", book::word(entry.verb), entry.date.iso(), back);
 }
 
+Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
+  auto first = writing.entry(wanted.entry);
+  if (!first)
+    return refuse(first.error());
+  auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
+  entry.lot = first->lot;
+  entry.cone = first->cone;
+  entry.reverses = first->id;
+  entry.movements = first->movements;
+  for (auto& movement : entry.movements)
+    std::swap(movement.from, movement.to);
+  auto id = writing.enter(entry);
+  if (!id)
+    return refuse(id.error());
+  Done done;
+  done.entries = {*id};
+  done.told = "reversed: " + told(writing, *first);
+  return done;
+}
+
 Result<Done> reverse(store::Book& book, const Reverse& wanted) {
-  return book.write([&](store::Writing& writing) -> Result<Done> {
-    auto first = writing.entry(wanted.entry);
-    if (!first)
-      return refuse(first.error());
-    auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
-    entry.lot = first->lot;
-    entry.cone = first->cone;
-    entry.reverses = first->id;
-    entry.movements = first->movements;
-    for (auto& movement : entry.movements)
-      std::swap(movement.from, movement.to);
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    Done done;
-    done.entries = {*id};
-    done.told = "reversed: " + told(writing, *first);
-    return done;
-  });
+  return book.write([&](store::Writing& writing) { return reverse(writing, wanted); });
 }
 
 } // namespace coneline::work

@@ -14,6 +14,7 @@ void add_label_commands(commands::CommandLine& line);
 void add_print_commands(commands::CommandLine& line);
 void add_read_command(commands::CommandLine& line);
 void add_report_pdf_command(commands::CommandLine& line);
+void add_round_pictures_command(commands::CommandLine& line);
 
 /// The words of labels with the caution that belongs on seed.
 std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words);
