@@ -10,10 +10,17 @@ Loader {
     property string page: ""
     property bool tall: false
     signal entered(string made)
+    signal letter(string text)
+    signal left
 
-    visible: page === "results" || page === "season" || page === "start"
+    /// A round that is going takes a scan itself.
+    function scan(text: string): bool {
+        return whole.page === "round" && whole.item && whole.item.scan(text);
+    }
+
+    visible: page === "results" || page === "season" || page === "start" || page === "round"
     active: visible
-    sourceComponent: page === "results" ? results : page === "season" ? season : start
+    sourceComponent: page === "results" ? results : page === "season" ? season : page === "round" ? round : start
 
     Component {
         id: results
@@ -28,6 +35,15 @@ Loader {
 
         SeasonPage {
             session: whole.session
+        }
+    }
+    Component {
+        id: round
+
+        RoundPage {
+            session: whole.session
+            onLetter: text => whole.letter(text)
+            onLeft: whole.left()
         }
     }
     Component {
