@@ -85,10 +85,6 @@ void FieldReader::any_code(std::string_view column, Code& code) {
   take(column, code, Code::parse);
 }
 
-void FieldReader::own_number(std::string_view column, book::EntryId& id) {
-  field(column, id.value, Rule::above_zero);
-}
-
 void FieldReader::field(std::string_view column, Date& date) {
   take(column, date, Date::parse);
 }

@@ -333,4 +333,41 @@ void fields(Io& io, book::LabelPrint& print) {
   io.field("copies", print.copies, Rule::above_zero);
 }
 
+template <class Io>
+void fields(Io& io, book::Round& round) {
+  io.own_number("round", round.id);
+  io.field("began", round.began);
+  io.field("place", round.place);
+  io.field("who", round.who);
+  io.field("bench", round.bench);
+  io.field("in_hand", round.in_hand);
+  io.field("roots", round.tapped.roots, Rule::zero_or_more);
+  io.field("leaves", round.tapped.leaves, Rule::zero_or_more);
+  io.field("dead", round.tapped.dead, Rule::zero_or_more);
+  io.field("ended", round.ended);
+}
+
+template <class Io>
+void fields(Io& io, StopRow& row) {
+  io.field("round", row.round);
+  io.field("tray", row.stop.lot);
+  io.field("place", row.stop.place);
+}
+
+template <class Io>
+void fields(Io& io, book::RoundEntry& made) {
+  io.field("entry", made.entry);
+  io.field("round", made.round);
+}
+
+template <class Io>
+void fields(Io& io, book::Sighting& sighting) {
+  io.field("lot", sighting.lot);
+  io.field("place", sighting.place);
+  io.field("date", sighting.date);
+  io.field("how", sighting.how);
+  io.field("source", sighting.source);
+  io.field("round", sighting.round);
+}
+
 } // namespace coneline::exchange

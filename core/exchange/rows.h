@@ -93,6 +93,10 @@ struct DueAnswerRow {
   book::EntryId entry;
   book::DueAnswer answer;
 };
+struct StopRow {
+  book::RoundId round;
+  book::RoundStop stop;
+};
 
 /// A row and the line it came from. One with a fault of its own is kept, so that what depends on it
 /// is known.
@@ -120,7 +124,8 @@ using Sheets =
                Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>,
                Sheet<DueAnswerRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
                Sheet<book::Link>, Sheet<book::LabelStock>, Sheet<book::LabelLayout>,
-               Sheet<book::PrinterScale>, Sheet<book::LabelPrint>>;
+               Sheet<book::PrinterScale>, Sheet<book::LabelPrint>, Sheet<book::Round>,
+               Sheet<StopRow>, Sheet<book::RoundEntry>, Sheet<book::Sighting>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -217,6 +222,24 @@ template <>
 inline constexpr bool may_be_missing<book::PrinterScale> = true;
 template <>
 inline constexpr bool may_be_missing<book::LabelPrint> = true;
+
+template <>
+inline constexpr std::string_view file_of<book::Round> = "rounds.csv";
+template <>
+inline constexpr std::string_view file_of<StopRow> = "round_stops.csv";
+template <>
+inline constexpr std::string_view file_of<book::RoundEntry> = "round_entries.csv";
+template <>
+inline constexpr std::string_view file_of<book::Sighting> = "sightings.csv";
+
+template <>
+inline constexpr bool may_be_missing<book::Round> = true;
+template <>
+inline constexpr bool may_be_missing<StopRow> = true;
+template <>
+inline constexpr bool may_be_missing<book::RoundEntry> = true;
+template <>
+inline constexpr bool may_be_missing<book::Sighting> = true;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

@@ -7,7 +7,8 @@ namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
   return {reading.registers(),    reading.lots(),  reading.entries(),
-          reading.temperatures(), reading.links(), reading.label_records()};
+          reading.temperatures(), reading.links(), reading.label_records(),
+          reading.rounds(), reading.round_entries(), reading.sightings()};
 }
 
 namespace {
@@ -146,6 +147,13 @@ Sheets sheets_of(const Season& season) {
       add(sheets, MovementRow{entry.id, movement});
     std::visit(AddDetail{sheets, entry.id}, entry.detail);
   }
+  for (const auto& round : season.rounds) {
+    add(sheets, round);
+    for (const auto& stop : round.stops)
+      add(sheets, StopRow{round.id, stop});
+  }
+  add_all(sheets, season.round_entries);
+  add_all(sheets, season.sightings);
   return sheets;
 }
 

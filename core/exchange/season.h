@@ -14,6 +14,9 @@ struct Season {
   std::vector<book::Temperature> temperatures;
   std::vector<book::Link> links; ///< one an entry; empty where there is no chain yet
   book::LabelRecords labels;
+  std::vector<book::Round> rounds;
+  std::vector<book::RoundEntry> round_entries;
+  std::vector<book::Sighting> sightings;
 };
 
 Season season_of(store::Reading& reading);

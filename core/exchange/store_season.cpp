@@ -270,6 +270,7 @@ std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& 
   if (!StoreRegisters(sheets, stored, writing, faults).run())
     return std::get<Sheet<book::Entry>>(sheets).rows.size();
   const auto not_judged = store_entries(sheets, stored, writing, faults);
+  store_rounds(sheets, stored, writing, faults);
   if (faults.none())
     check_links(sheets, stored, writing, faults);
   return not_judged;

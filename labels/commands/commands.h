@@ -17,6 +17,7 @@ void add_label_book_commands(commands::CommandLine& line);
 void add_print_commands(commands::CommandLine& line);
 void add_read_command(commands::CommandLine& line);
 void add_report_pdf_command(commands::CommandLine& line);
+void add_round_pictures_command(commands::CommandLine& line);
 
 /// What of the words a layout shows, with the caution that belongs on seed.
 std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words,

@@ -30,6 +30,7 @@ Rectangle {
             field.text = "";
             bar.foundSeveral();
         } else {
+            field.text = typed;
             field.selectAll();
         }
     }

@@ -126,6 +126,12 @@ Result<void> Session::keep(const std::function<Result<void>(store::Writing&)>& k
   return book_->write(keep);
 }
 
+Result<void> Session::keep(const std::function<Result<void>(store::Book&)>& act) {
+  if (!book_)
+    return refuse(book_fault("no book is open", "Open a book first."));
+  return act(*book_);
+}
+
 bool Session::undo() {
   while (!undo_.empty()) {
     const auto last = undo_.back();
