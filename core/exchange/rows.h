@@ -121,11 +121,11 @@ using Sheets =
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
                Sheet<PollinationRow>, Sheet<WeighingRow>, Sheet<CleaningRow>, Sheet<SortingRow>,
                Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::PollenStore>, Sheet<ConeLookRow>,
-               Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>,
-               Sheet<DueAnswerRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
-               Sheet<book::Link>, Sheet<book::LabelStock>, Sheet<book::LabelLayout>,
-               Sheet<book::PrinterScale>, Sheet<book::LabelPrint>, Sheet<book::Round>,
-               Sheet<StopRow>, Sheet<book::RoundEntry>, Sheet<book::Sighting>>;
+               Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>, Sheet<DueAnswerRow>,
+               Sheet<book::Figure>, Sheet<book::Temperature>, Sheet<book::Link>,
+               Sheet<book::LabelStock>, Sheet<book::LabelLayout>, Sheet<book::PrinterScale>,
+               Sheet<book::LabelPrint>, Sheet<book::Round>, Sheet<StopRow>, Sheet<book::RoundEntry>,
+               Sheet<book::Sighting>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";

@@ -6,9 +6,9 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(),    reading.lots(),  reading.entries(),
-          reading.temperatures(), reading.links(), reading.label_records(),
-          reading.rounds(), reading.round_entries(), reading.sightings()};
+  return {reading.registers(),    reading.lots(),          reading.entries(),
+          reading.temperatures(), reading.links(),         reading.label_records(),
+          reading.rounds(),       reading.round_entries(), reading.sightings()};
 }
 
 namespace {

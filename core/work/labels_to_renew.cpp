@@ -17,7 +17,7 @@ void later(std::optional<Date>& date, Date other) {
 }
 
 /// The last day of a standing entry about each lot, up to a day.
-std::map<book::LotId, Date> last_seen(store::Reading& reading, Date today) {
+std::map<book::LotId, Date> last_entered(store::Reading& reading, Date today) {
   const auto entries = reading.entries();
   std::set<book::EntryId> reversed;
   for (const auto& entry : entries)
@@ -53,11 +53,11 @@ std::map<Code, LabelHistory> label_histories(store::Reading& reading) {
   return histories;
 }
 
-std::vector<LabelToRenew> labels_to_renew(store::Reading& reading, Date today, int days,
-                                          const std::map<Code, Date>& sightings) {
+std::vector<LabelToRenew> labels_to_renew(store::Reading& reading, Date today, int days) {
   const auto registers = reading.registers();
   const auto histories = label_histories(reading);
-  const auto seen = last_seen(reading, today);
+  const auto seen = last_entered(reading, today);
+  const auto sighted = reading.last_seen(today);
   std::vector<std::pair<int, LabelToRenew>> found;
   for (const auto& line : lot_lines(reading, registers)) {
     if (line.total() == 0)
@@ -65,9 +65,8 @@ std::vector<LabelToRenew> labels_to_renew(store::Reading& reading, Date today, i
     LabelToRenew label{line.lot.code, {}, {}, line.place, 0};
     if (const auto last = seen.find(line.lot.id); last != seen.end())
       later(label.seen, last->second);
-    if (const auto scan = sightings.find(line.lot.code);
-        scan != sightings.end() && scan->second <= today)
-      later(label.seen, scan->second);
+    if (const auto sight = sighted.find(line.lot.id); sight != sighted.end())
+      later(label.seen, sight->second);
     if (const auto history = histories.find(line.lot.code); history != histories.end()) {
       label.printed = history->second.last;
       label.times_printed = history->second.times;

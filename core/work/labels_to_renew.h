@@ -35,10 +35,9 @@ constexpr int usual_days_unseen = 365;
 
 /// Lots with something in them whose label was, by `today`, neither printed nor seen for more than
 /// `days`, in walking order of their places, then by codes. Every entry about a lot that stands
-/// (looked at, moved, potted, counted …) is a day on which it was seen; `sightings` are more of
-/// them, such as scans.
+/// (looked at, moved, potted, counted …) is a day on which it was seen, and so is every sighting by
+/// scan, picture or log.
 std::vector<LabelToRenew> labels_to_renew(store::Reading& reading, Date today,
-                                          int days = usual_days_unseen,
-                                          const std::map<Code, Date>& sightings = {});
+                                          int days = usual_days_unseen);
 
 } // namespace coneline::work

@@ -211,7 +211,7 @@ Window {
                 onEntered: made => window.open(made, false)
                 onOpened: code => window.open(code, false)
                 onLetter: text => ready.take(text)
-                onLeft: window.go("today")
+                onOver: window.go("today")
             }
         }
         ReadyBar {

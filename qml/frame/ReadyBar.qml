@@ -31,6 +31,7 @@ Rectangle {
             bar.foundSeveral();
         } else {
             field.text = typed;
+            field.forceActiveFocus();
             field.selectAll();
         }
     }

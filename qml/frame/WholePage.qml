@@ -12,7 +12,7 @@ Loader {
     signal entered(string made)
     signal opened(string code)
     signal letter(string text)
-    signal left
+    signal over
 
     /// A round that is going takes a scan itself.
     function scan(text: string): bool {
@@ -52,7 +52,7 @@ Loader {
         RoundPage {
             session: whole.session
             onLetter: text => whole.letter(text)
-            onLeft: whole.left()
+            onOver: whole.over()
         }
     }
     Component {

@@ -22,6 +22,7 @@ BELOW = {
     "labels/sheet": ["labels/symbol", "core/book", "core/base"],
     "labels/print": ["labels/sheet", "labels/symbol", "core/report", "core/stats", "core/book", "core/base"],
     "labels/read": ["labels/symbol", "core/base"],
+    "labels/round": ["labels/read", "labels/symbol", "core/work", "core/store", "core/book", "core/base"],
     "labels/commands": ["labels/", "core/"],
     "qml": ["qml/", "labels/", "core/"],
 }

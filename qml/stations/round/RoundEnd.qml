@@ -7,7 +7,7 @@ Item {
     id: end
 
     required property RoundWalk walk
-    signal left
+    signal over
 
     Column {
         id: head
@@ -35,7 +35,7 @@ Item {
             weight: "act"
             onClicked: {
                 end.walk.forget();
-                end.left();
+                end.over();
             }
         }
     }

@@ -8,7 +8,7 @@ Item {
 
     required property Session session
     signal letter(string text)
-    signal left
+    signal over
 
     /// A scan or a typed code; only a round that is going takes it.
     function scan(text: string): bool {
@@ -53,6 +53,6 @@ Item {
         anchors.fill: parent
         visible: walking.ended
         walk: walking
-        onLeft: page.left()
+        onOver: page.over()
     }
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/due.h"
 #include "core/work/labels_to_renew.h"
 #include "core/work/note_prints.h"
 #include "core/work/overview.h"
@@ -55,6 +56,32 @@ TEST_F(LabelPrints, ScalesFarFromTrueAreAPrinterSetting) {
     EXPECT_EQ(writing.label_records().scales.size(), 1U);
     return true;
   });
+}
+
+TEST_F(LabelPrints, AreDueWhereNobodySawTheLabelForAYear) {
+  const auto cone = nursery_.cone(nursery_.plant("Old Sentinel", book::Sex::female));
+  const auto tray =
+      nursery_.sow(nursery_.harvest(cone, "2025-01-10", 100), "2025-02-01", 100); // all of it
+  const auto due = [&](std::string_view on) {
+    return nursery_.ask([&](store::Reading& reading) {
+      std::size_t labels = 0;
+      for (const auto& each : due_on(reading, reading.registers(), day(on)))
+        labels += each.kind == DueKind::print_label ? 1 : 0;
+      return labels;
+    });
+  };
+  EXPECT_EQ(due("2026-01-31"), 0U);
+  EXPECT_EQ(due("2026-02-10"), 1U);
+  nursery_.write([&](store::Writing& writing) {
+    return writing.see({{}, tray, {}, day("2026-02-05"), book::SeenBy::scan, "", {}}).value();
+  });
+  EXPECT_EQ(due("2026-02-10"), 0U) << "it was scanned five days before";
+  EXPECT_EQ(due("2027-03-01"), 1U);
+  const auto code = nursery_.ask([&](store::Reading& reading) { return reading.lot(tray).code; });
+  nursery_.write([&](store::Writing& writing) {
+    return note_prints(writing, {&code, 1}, day("2027-02-20"), "roll").has_value();
+  });
+  EXPECT_EQ(due("2027-03-01"), 0U) << "it was printed again";
 }
 
 } // namespace

@@ -128,10 +128,10 @@ bool stock_table(const QTemporaryDir& folder, const std::vector<int>& dpis) {
       double across = 0;
       double down = 0;
       if (rulers && rulers->across >= 20)
-        across = measured(page, (stock.page_width - rulers->across) / 2, rulers->across, 5 + 3.5,
+        across = measured(page, (stock.page_width - rulers->across) / 2, rulers->across, 5 + 2.2,
                           true, look);
       if (rulers && rulers->down >= 20)
-        down = measured(page, (stock.page_height - rulers->down) / 2, rulers->down, 5 + 3.5, false,
+        down = measured(page, (stock.page_height - rulers->down) / 2, rulers->down, 5 + 2.2, false,
                         look);
       const auto wrong = [&](double length, int ruler) {
         return ruler >= 20 && std::abs(length - ruler) > 0.1;
