@@ -27,6 +27,7 @@ void add_core_commands(CommandLine& line) {
   add_order(line);
   add_registers(line);
   add_report(line);
+  add_round(line);
   add_season(line);
   add_seed_verbs(line);
   add_sorting(line);
@@ -37,6 +38,7 @@ void add_core_commands(CommandLine& line) {
   add_temperature(line);
   add_trays(line);
   add_why(line);
+  add_tell(line);
 }
 
 } // namespace coneline::commands

@@ -172,6 +172,11 @@ exchange::Season small_season(Text text) {
   enter(Verb::buy_in, "2024-06-01", 2, {}, {move(2, bought_in, 2, unsorted, 25)});
   season.temperatures = {{PlaceId{1}, Moment{day("2025-03-02"), 50700}, 22.75},
                          {PlaceId{2}, Moment{day("2025-03-01"), 0}, -0.1}};
+  season.labels.stocks.push_back({{1}, "own sheet", 210, 297, 7.5, 10, 60, 35, 62.5, 36, 3, 7, 0});
+  season.labels.layouts.push_back({{1}, "short", true, false, true, false, false});
+  season.labels.scales.push_back({{1}, "office", "own sheet", 99.6, 100.25});
+  season.labels.prints.push_back(
+      {{1}, season.lots.front().code, day("2026-01-02"), "own sheet", 2});
   return season;
 }
 inline exchange::Season small_season() {
