@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/commands.h"
 #include "core/commands/table.h"
+#include "core/plan/plan_coverage.h"
 #include "core/stats/coverage.h"
 #include "core/stats/sorting_coverage.h"
 
@@ -86,15 +87,43 @@ Answer sorting_answer() {
   return answer;
 }
 
+Result<Answer> plan_answer(const plan::PlanCoverageWanted& wanted) {
+  const bool watched = isatty(fileno(stderr)) != 0;
+  const auto rows = plan::plan_coverage(wanted, [&](int done) {
+    if (watched && done % 10 == 0)
+      fmt::print(stderr, "\r{} of {} nurseries", done, wanted.nurseries);
+    return true;
+  });
+  if (watched)
+    fmt::print(stderr, "\n");
+  if (!rows)
+    return refuse(rows.error());
+  Answer answer;
+  Table table({"forecast", "months or years", "held by 80 %", "inclusive"});
+  for (const auto& row : *rows) {
+    answer.json["rows"].push_back(
+        {{"of", row.of}, {"cells", row.cells}, {"held", row.held}, {"inclusive", row.inclusive}});
+    table.row({row.of, fmt::format("{:.0f}", row.cells), fmt::format("{:.1f}", 100 * row.held),
+               fmt::format("{:.1f}", 100 * row.inclusive)});
+  }
+  answer.table = fmt::format("{}\n{} nurseries run forward. Held: a truth that many futures share "
+                             "counts by the part of them inside; inclusive: as inside.\n",
+                             table.text(), wanted.nurseries);
+  return answer;
+}
+
 } // namespace
 
 void add_coverage(CommandLine& line) {
   auto given = std::make_shared<stats::CoverageWanted>();
   auto what = std::make_shared<std::string>("germination");
+  auto of_plan = std::make_shared<plan::PlanCoverageWanted>();
   auto& command = line.add("coverage", "How often the ranges of germination hold the truth",
-                           [given, what]() -> Result<Answer> {
+                           [given, what, of_plan]() -> Result<Answer> {
                              if (*what == "sorting")
                                return sorting_answer();
+                             if (*what == "plan")
+                               return plan_answer({of_plan->nurseries, of_plan->runs, given->seed});
                              const bool watched = isatty(fileno(stderr)) != 0;
                              const auto rows = stats::germination_coverage(*given, [&](int done) {
                                if (watched && done % 50 == 0)
@@ -105,10 +134,15 @@ void add_coverage(CommandLine& line) {
                                fmt::print(stderr, "\n");
                              return answer_of(rows);
                            });
-  command.add_option("what", *what, "germination, or sorting: the interval of a whole batch")
-      ->check(CLI::IsMember({"germination", "sorting"}))
+  command
+      .add_option("what", *what,
+                  "germination; sorting: the interval of a whole batch; plan: whole nurseries")
+      ->check(CLI::IsMember({"germination", "sorting", "plan"}))
       ->capture_default_str();
   command.add_option("--crosses", given->crosses, "Crosses to draw")
+      ->check(CLI::Range(1, 1'000'000))
+      ->capture_default_str();
+  command.add_option("--nurseries", of_plan->nurseries, "Nurseries to draw, for plan")
       ->check(CLI::Range(1, 1'000'000))
       ->capture_default_str();
   command.add_option("--seed", given->seed, "The same crosses for the same number")

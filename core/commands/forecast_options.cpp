@@ -93,8 +93,6 @@ void ForecastOptions::add_to(CLI::App& command, int default_months) {
               "Plants that a route's survival weighs against the book's history; 20");
   real_option(command, "--season-weight", season_weight,
               "Plants that would stray as seasons do; 60");
-  real_option(command, "--germination-weight", germination_weight,
-              "Seeds that a route's germination weighs against a cross's counts; 10");
 }
 
 Result<plan::ForecastInput> ForecastOptions::input() const {
@@ -104,8 +102,13 @@ Result<plan::ForecastInput> ForecastOptions::input() const {
   const auto potted = months_of_year(potting);
   if (!potted)
     return refuse(potted.error());
-  const plan::Assumptions assumed{*potted,    survival_weight, season_weight, germination_weight,
-                                  sold_after, settling,        kilograms};
+  plan::Assumptions assumed;
+  assumed.potting = *potted;
+  assumed.survival_weight = survival_weight;
+  assumed.season_weight = season_weight;
+  assumed.sold_after = sold_after;
+  assumed.settling = settling;
+  assumed.wet_kilograms_a_litre = kilograms;
   auto opened = book.open(store::Access::read);
   if (!opened)
     return refuse(opened.error());

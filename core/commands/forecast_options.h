@@ -20,7 +20,6 @@ struct ForecastOptions {
   double kilograms = 0.9;
   double survival_weight = 20;
   double season_weight = 60;
-  double germination_weight = 10;
 
   /// `months` as the command's default, with every other assumption.
   void add_to(CLI::App& command, int default_months);

@@ -112,8 +112,9 @@ Plants Expectation::comes_up(const LotWay& lot) const {
     return up;
   const auto& cross = input_.sprouting[*lot.cross];
   const auto listed = static_cast<std::size_t>(cross.months);
+  const auto until = static_cast<std::size_t>(lot.sprouts_until);
   for (const auto& draw : cross.draws)
-    for (std::size_t month = 0; month < std::min(listed, months_); ++month)
+    for (std::size_t month = 0; month < until; ++month)
       up[month] += static_cast<double>(lot.waiting) * draw[lot.tray * listed + month] /
                    static_cast<double>(cross.draws.size());
   return up;

@@ -17,6 +17,7 @@
 //   - ready plants stand until they are sold or planted out, so many months later as is assumed.
 
 #include "core/plan/needs.h"
+#include "core/stats/germination_posterior.h"
 
 #include <array>
 #include <limits>
@@ -36,8 +37,9 @@ struct Assumptions {
   /// How alike seasons are: a season's share is that of so many plants around the long-run one.
   /// Infinite: all seasons are the same.
   double season_weight = 60;
-  /// The seeds that the route's germination is worth when set against a cross's own counts.
+  /// Where no cross is known at all and the route alone speaks: the seeds its germination is worth.
   double germination_weight = 10;
+  double tray_done_below = 0.05;      ///< a tray is given up when the chance of one more is below
   std::optional<int> sold_after;      ///< months a ready plant stands; without it it stays
   double settling = 0;                ///< share of the mix that settles in the pot and is filled up
   double wet_kilograms_a_litre = 0.9; ///< of a filled pot, watered
@@ -47,11 +49,14 @@ struct Assumptions {
 /// tray of the cross the chance that a seed waiting today comes up in each month, month by month;
 /// the rest of 1 is the chance that it comes up later or never.
 struct CrossSprouting {
+  std::string cross; ///< its name
+  book::TaxonId taxon;
   std::vector<Code> trays;
   int months = 0; ///< months listed for each tray; nothing comes up after them
   std::vector<std::vector<double>> draws; ///< each of trays × months values, tray after tray
-  std::vector<double>
-      germinable; ///< by draw, the share of seed of the cross that germinates at all
+  /// By draw, the curve and spread of the cross that it came from; empty where the route alone
+  /// spoke.
+  std::vector<stats::PosteriorPoint> points;
 };
 
 /// What became of the plants of one taxon and step that have left it: equivalent plants, those of a
@@ -70,6 +75,9 @@ struct ForecastInput {
   std::vector<CrossSprouting> sprouting;
   std::map<StepOf, StepHistory> history;
   std::map<Code, book::PlaceId> places; ///< where lots stand today
+  /// What the book tells of a cross of the taxon that has not been sown yet: equally likely points.
+  std::map<book::TaxonId, std::vector<stats::PosteriorPoint>> next_cross;
+  std::vector<std::string> remarks; ///< what the reader has to know of the input
 };
 
 /// Plants of a season are worth n / (1 + (n - 1) / (season_weight + 1)) independent ones: the

@@ -68,6 +68,10 @@ CrossSprouting route_sprouting(const book::Route& route, const std::vector<Sprou
   std::vector<Seen> seen;
   CrossSprouting cross;
   cross.months = months;
+  if (!trays.empty()) {
+    cross.cross = trays.front().tray.cross;
+    cross.taxon = trays.front().tray.taxon;
+  }
   for (const auto& [tray, removed, last_look] : trays) {
     cross.trays.push_back(tray.code);
     seen.push_back({static_cast<double>(tray.germinated), static_cast<double>(removed),
@@ -92,7 +96,6 @@ CrossSprouting route_sprouting(const book::Route& route, const std::vector<Sprou
       }
     }
     cross.draws.push_back(std::move(chances));
-    cross.germinable.push_back(d);
   }
   return cross;
 }

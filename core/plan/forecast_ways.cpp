@@ -14,6 +14,28 @@ namespace coneline::plan {
 
 namespace {
 
+/// The month from which on the chance of even one more seedling is below `done_below`.
+int kept_until(const CrossSprouting& cross, std::size_t tray, std::int64_t waiting,
+               double done_below) {
+  const auto months = static_cast<std::size_t>(std::max(cross.months, 0));
+  if (waiting <= 0 || cross.draws.empty())
+    return 0;
+  std::vector<double> one_more(months + 1, 0.0);
+  for (const auto& draw : cross.draws) {
+    double later = 0;
+    for (auto month = months; month-- > 0;) {
+      later += draw[tray * months + month];
+      one_more[month] +=
+          -std::expm1(static_cast<double>(waiting) * std::log1p(-std::min(1.0, later)));
+    }
+  }
+  const double limit = done_below * static_cast<double>(cross.draws.size());
+  int kept = static_cast<int>(months);
+  while (kept > 0 && one_more[static_cast<std::size_t>(kept) - 1] <= limit)
+    --kept;
+  return kept;
+}
+
 class Layout {
  public:
   explicit Layout(const ForecastInput& input)
@@ -213,13 +235,9 @@ void Layout::tray(const TrayStanding& tray) {
   way.tray_spot = spot(tray.pot, of_taxon->steps.front().light, place_of(tray.code), Of::tray);
   if (const auto found = sprouting_.find(tray.code); found != sprouting_.end()) {
     std::tie(way.cross, way.tray) = found->second;
-    const auto& cross = input_.sprouting[*way.cross];
-    const auto months = static_cast<std::size_t>(cross.months);
-    for (const auto& draw : cross.draws)
-      for (std::size_t month = 0; month < months && tray.waiting > 0; ++month)
-        if (draw[way.tray * months + month] > 0)
-          way.sprouts_until = std::max(way.sprouts_until, static_cast<int>(month) + 1);
-    way.sprouts_until = std::min(way.sprouts_until, ways_.calendar.months());
+    way.sprouts_until = std::min(kept_until(input_.sprouting[*way.cross], way.tray, tray.waiting,
+                                            input_.assumed.tray_done_below),
+                                 ways_.calendar.months());
   }
   ways_.lots.push_back(std::move(way));
 }
@@ -297,6 +315,7 @@ Ways Layout::done() {
     remarks_.insert(
         fmt::format("{} lots are left out of pots and mix; their bench room is counted as it is.",
                     ways_.left_out.size()));
+  remarks_.insert(input_.remarks.begin(), input_.remarks.end());
   ways_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(ways_);
 }

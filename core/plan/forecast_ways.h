@@ -73,7 +73,7 @@ struct LotWay {
   std::optional<std::size_t> cross; ///< place in ForecastInput::sprouting
   std::size_t tray = 0;             ///< place in CrossSprouting::trays
   std::optional<std::size_t> tray_spot;
-  int sprouts_until = 0; ///< the month from which on nothing can come up
+  int sprouts_until = 0; ///< the month from which on it is given up
 };
 
 struct Ways {

@@ -3,6 +3,7 @@
 
 #include "core/plan/fit.h"
 #include "core/plan/forecast_sprouting.h"
+#include "core/plan/posterior_sprouting.h"
 #include "core/stats/assured.h"
 #include "core/stats/probability.h"
 
@@ -41,12 +42,10 @@ ForecastInput of_cross(const ForecastInput& input, const Target& target, int mon
   };
   std::ranges::copy_if(input.standing.trays, std::back_inserter(own.standing.trays), is_own);
   std::ranges::copy_if(input.standing.groups, std::back_inserter(own.standing.groups), is_own);
-  std::set<Code> codes;
-  for (const auto& tray : own.standing.trays)
-    codes.insert(tray.code);
   for (const auto& cross : input.sprouting)
-    if (std::ranges::any_of(cross.trays, [&](const Code& code) { return codes.contains(code); }))
+    if (cross.cross == target.cross && cross.taxon == target.taxon)
       own.sprouting.push_back(cross);
+  own.next_cross = input.next_cross;
   return own;
 }
 
@@ -78,21 +77,16 @@ ForecastInput of_sowing(const ForecastInput& line, const book::Route& route, con
   own.standing.trays = {tray};
   own.standing.groups.clear();
   const int months = own.standing.months;
-  auto fresh = route_sprouting(route, {{tray, 0, sown_on}}, own.standing.today, months,
-                               own.assumed.germination_weight);
-  if (!line.sprouting.empty() && !line.sprouting.front().germinable.empty()) {
-    // What the cross has shown so far, at the route's pace.
-    const auto pace = route_sprouting(route, {{tray, 0, sown_on}}, own.standing.today, months,
-                                      std::numeric_limits<double>::infinity());
-    fresh.germinable = line.sprouting.front().germinable;
-    fresh.draws.clear();
-    for (const double d : fresh.germinable) {
-      auto chances = pace.draws.front();
-      for (auto& chance : chances)
-        chance *= d / route.germination;
-      fresh.draws.push_back(std::move(chances));
-    }
-  }
+  auto fresh = [&] {
+    const CountedTray counted{code, sown_on, {target.cross, code.text(), many, {}}};
+    if (!line.sprouting.empty() && !line.sprouting.front().points.empty())
+      return posterior_sprouting(line.sprouting.front().points, {counted}, own.standing.today,
+                                 months); // the points of its draws are those of the line's
+    if (const auto next = line.next_cross.find(target.taxon); next != line.next_cross.end())
+      return posterior_sprouting(next->second, {counted}, own.standing.today, months);
+    return route_sprouting(route, {{tray, 0, sown_on}}, own.standing.today, months,
+                           own.assumed.germination_weight);
+  }();
   own.sprouting = {std::move(fresh)};
   return own;
 }

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/forecast_input.h"
 
-#include "core/plan/forecast_sprouting.h"
+#include "core/plan/posterior_sprouting.h"
 #include "core/report/needs_input.h"
-#include "core/work/germination.h"
+#include "core/work/coming.h"
 #include "core/work/line_back.h"
+#include "core/work/trays_done.h"
+
+#include <fmt/format.h>
 
 #include <set>
 #include <unordered_set>
@@ -49,40 +52,34 @@ std::map<book::LotId, Left> left_by_lot(store::Reading& reading, Date today) {
   return left;
 }
 
-std::vector<plan::CrossSprouting> sprouting(const plan::ForecastInput& input,
-                                            const std::vector<work::ObservedTray>& seen) {
-  std::map<Code, const plan::TrayStanding*> standing;
-  for (const auto& tray : input.standing.trays)
-    standing[tray.code] = &tray;
-  std::map<std::pair<book::TaxonId, std::string>, std::vector<plan::SproutingTray>> crosses;
-  for (const auto& tray : seen) {
-    std::int64_t removed = 0;
-    std::int64_t germinated = 0;
-    for (const auto& look : tray.looks) {
-      removed += look.removed;
-      germinated += look.germinated;
-    }
-    const auto found = standing.find(tray.lot.code);
-    // A tray that stands no more still tells what its cross is worth.
-    const auto row = found != standing.end() ? *found->second
-                                             : plan::TrayStanding{tray.lot.code,
-                                                                  tray.origin.name,
-                                                                  tray.origin.taxon_id,
-                                                                  tray.lot.pot.value(),
-                                                                  tray.sown_on,
-                                                                  tray.sown,
-                                                                  germinated,
-                                                                  0,
-                                                                  0};
-    crosses[{row.taxon, row.cross}].push_back(
-        {row, removed, tray.looks.empty() ? tray.sown_on : tray.looks.back().date});
+/// Equally likely points that stand for a posterior.
+constexpr std::size_t draws_a_cross = 199;
+
+/// What may come up in every cross that was ever sown, trays without fault alone; a faulty tray is
+/// named, and nothing more is expected of it.
+void know_germination(plan::ForecastInput& input, store::Reading& reading) {
+  const auto& standing = input.standing;
+  const auto known = work::germination_known(reading, standing.registers, standing.today);
+  for (const auto& cross : known.crosses) {
+    std::vector<plan::CountedTray> trays;
+    for (const auto& tray : cross.trays)
+      trays.push_back({tray.lot.code, tray.sown_on, work::counts_of(tray)});
+    input.sprouting.push_back(plan::posterior_sprouting(cross.posterior.thinned(draws_a_cross),
+                                                        trays, standing.today, standing.months));
+    input.sprouting.back().cross = cross.name;
+    input.sprouting.back().taxon = cross.taxon;
   }
-  std::vector<plan::CrossSprouting> all;
-  for (const auto& [of, trays] : crosses)
-    if (const auto* route = input.standing.registers.route(of.first))
-      all.push_back(plan::route_sprouting(*route, trays, input.standing.today,
-                                          input.standing.months, input.assumed.germination_weight));
-  return all;
+  const stats::Tray unseen{"", "", 1, {}};
+  for (const auto& route : standing.registers.routes) {
+    const auto found = known.next.find(route.taxon);
+    const auto prior =
+        found != known.next.end() ? found->second : stats::weak_prior(work::usual_day(&route));
+    input.next_cross[route.taxon] =
+        stats::germination_posterior(std::span(&unseen, 1), prior).thinned(draws_a_cross);
+  }
+  for (const auto& tray : known.left_out)
+    input.remarks.push_back(
+        fmt::format("{}: {}; nothing more is expected of it.", tray.code.text(), tray.why));
 }
 
 } // namespace
@@ -150,9 +147,10 @@ plan::ForecastInput forecast_input(store::Reading& reading, Date today, int mont
   plan::ForecastInput input;
   input.standing = needs_input(reading, today, months);
   input.assumed = assumed;
+  input.assumed.tray_done_below = work::done_habits(input.standing.registers).done_below;
   const auto& registers = input.standing.registers;
   if (months >= 1)
-    input.sprouting = sprouting(input, work::observed_trays(reading, registers, today));
+    know_germination(input, reading);
   input.history = survival_history(reading, registers, today, assumed.season_weight);
   std::unordered_map<book::LotId, Code> codes;
   for (const auto& lot : reading.lots())

@@ -54,7 +54,6 @@ Json assumed_json(const plan::Assumptions& assumed) {
   return {{"potting_months", months},
           {"survival_weight", number(assumed.survival_weight)},
           {"season_weight", number(assumed.season_weight)},
-          {"germination_weight", number(assumed.germination_weight)},
           {"sold_after_months", assumed.sold_after ? Json(*assumed.sold_after) : Json(nullptr)},
           {"settling", assumed.settling},
           {"wet_kilograms_a_litre", assumed.wet_kilograms_a_litre}};
@@ -110,12 +109,16 @@ std::vector<std::string> forecast_rules(const plan::Assumptions& assumed) {
       "them.",
       "Months in a step are drawn evenly over the route's range; what is overdue is due this "
       "month.",
-      "Survival is drawn once a taxon, step and season, germination once a cross.",
+      "Survival is drawn once a taxon, step and season, germination once a cross and tray, from "
+      "all "
+      "curves that fit its counts and the book's other crosses.",
+      "A tray is given up, and its room freed, once it is potted and one more seedling is "
+      "unlikely.",
       "Standing counts and room are those of the month's end, pots touching."};
   rules.push_back(
       fmt::format("The route's survival weighs as {:g} plants against the book's own history, a "
-                  "season strays as {:g} plants would, a route's germination weighs as {:g} seeds.",
-                  assumed.survival_weight, assumed.season_weight, assumed.germination_weight));
+                  "season strays as {:g} plants would.",
+                  assumed.survival_weight, assumed.season_weight));
   rules.push_back(assumed.sold_after
                       ? fmt::format("A ready plant is sold or planted out after {} months.",
                                     *assumed.sold_after)

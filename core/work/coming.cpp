@@ -153,4 +153,27 @@ Result<ComingBook> coming(store::Reading& reading, Date as_of, const stats::Comi
   return book;
 }
 
+GerminationKnown germination_known(store::Reading& reading, const book::Registers& registers,
+                                   Date as_of) {
+  GerminationKnown known;
+  const auto trays = observed_trays(reading, registers, as_of);
+  const auto crosses = sound_crosses(trays, known.left_out);
+  std::map<book::TaxonId, Taxon> said;
+  for (const auto& [key, cross] : crosses)
+    said.try_emplace(cross.taxon, usual_day(registers.route(cross.taxon)))
+        .first->second.add(key, cross);
+  for (const auto& [key, cross] : crosses) {
+    CrossKnown& made = known.crosses.emplace_back();
+    made.name = key.first;
+    made.taxon = cross.taxon;
+    for (const auto* tray : cross.trays)
+      made.trays.push_back(*tray);
+    made.posterior =
+        stats::germination_posterior(cross.counts(), said.at(cross.taxon).prior_of(key));
+  }
+  for (const auto& [taxon, of_taxon] : said)
+    known.next.emplace(taxon, of_taxon.prior_of({}));
+  return known;
+}
+
 } // namespace coneline::work

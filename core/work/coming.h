@@ -40,6 +40,24 @@ struct ComingBook {
 Result<ComingBook> coming(store::Reading& reading, Date as_of, const stats::ComingAsked& asked,
                           const std::optional<Code>& only = std::nullopt);
 
+/// A cross that was ever sown, with all curves that fit it.
+struct CrossKnown {
+  std::string name;
+  book::TaxonId taxon;
+  std::vector<ObservedTray> trays;
+  stats::GerminationPosterior posterior;
+};
+
+struct GerminationKnown {
+  std::vector<CrossKnown> crosses;
+  std::map<book::TaxonId, stats::GerminationPrior> next; ///< of a further cross, by taxon
+  std::vector<TrayNotReckoned> left_out;
+};
+
+/// Everything sown by `as_of`, for whoever plans with it.
+GerminationKnown germination_known(store::Reading& reading, const book::Registers& registers,
+                                   Date as_of);
+
 /// "3 other crosses of the taxon: 41–83 % germinable, half of it up by day 90–210".
 std::string told(const stats::GerminationPrior& prior, double confidence);
 

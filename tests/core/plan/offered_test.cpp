@@ -57,5 +57,20 @@ TEST(Offered, TheWalkwaysOfAHouseAreNoBench) {
   EXPECT_DOUBLE_EQ(offered.at(Light::part_shade), 7);
 }
 
+TEST(Offered, HalfOfAHouseWithTwoAndThreeBenches) {
+  // 38 × 60 ft with two benches of 2 × 60 and three of 6 × 50 ft: 1 140 of 2 280 ft², 50 %
+  // (University of Arkansas, greenhouse management course: read).
+  constexpr double foot = 304.8;
+  std::vector<book::Place> places{place(1, PlaceKind::house, 0, 60 * foot, 38 * foot)};
+  for (std::int64_t id = 2; id <= 3; ++id)
+    places.push_back(place(id, PlaceKind::bench, 1, 60 * foot, 2 * foot));
+  for (std::int64_t id = 4; id <= 6; ++id)
+    places.push_back(place(id, PlaceKind::bench, 1, 50 * foot, 6 * foot));
+  const auto offered = offered_square_metres(places);
+  constexpr double square_foot = foot * foot / 1e6;
+  EXPECT_NEAR(offered.at(Light::part_shade) / square_foot, 1140, 1e-9);
+  EXPECT_NEAR(offered.at(Light::part_shade) / places.front().square_metres(), 0.5, 1e-12);
+}
+
 } // namespace
 } // namespace coneline::plan

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/posterior_sprouting.h"
 #include "core/plan/target.h"
 #include "core/stats/assured.h"
 #include "tests/core/plan/invented_lots.h"
@@ -87,11 +88,16 @@ TEST(PlanTarget, UncertaintyAsksForMoreSeed) {
   const auto plan = plan_target(input, hundred("2026-10-31", 0.9), runs).value();
   EXPECT_GT(*plan.sowings.front().seeds, 200);
   // A cross that has shown itself bad asks for more still.
+  const std::vector<stats::PosteriorPoint> points{
+      {{stats::Family::log_logistic, 0.2, 8, 40}, 0, 0.5},
+      {{stats::Family::log_logistic, 0.25, 8, 40}, 0, 0.5}};
   const auto shown = tray("2025-06-01", 200, 40, 0, 0);
   input.standing.trays = {shown};
-  input.sprouting = {route_sprouting(input.standing.registers.routes[0],
-                                     {{shown, 160, input.standing.today}}, input.standing.today, 12,
-                                     10)};
+  input.sprouting = {
+      posterior_sprouting(points, {{shown.code, shown.sown_on, {"", "", 200, {{150, 40, 160}}}}},
+                          input.standing.today, 12)};
+  input.sprouting.front().cross = shown.cross;
+  input.sprouting.front().taxon = shown.taxon;
   const auto bad = plan_target(input, hundred("2026-10-31", 0.9), runs).value();
   EXPECT_GT(*bad.sowings.front().seeds, 2 * *plan.sowings.front().seeds);
 }
