@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Twenty trays walked at the real window with a hand scanner that types, one picture a step.
 #include "core/work/round.h"
+#include "qml/models/round_pictures.h"
+#include "tests/qml/label_picture.h"
 #include "tests/qml/shown_window.h"
 
 #include <QDir>
@@ -121,6 +123,44 @@ TEST(Round, SaysPlainlyWhatIsNoTrayHereAndTakesBack) {
   shown.tap("roundUndo");
   EXPECT_EQ(view(shown).counted, 0);
   EXPECT_EQ(view(shown).round.tapped.dead, 1);
+}
+
+TEST(RoundFromPictures, MarksWhatWasSeenAndMovesOnlyAfterALook) {
+  ShownWindow shown(With::demo_season, tablet);
+  const tests::Scratch folder;
+  const auto& standing = shown.session().standing();
+  const auto* named = book::named(standing.registers.places, "Cool bench");
+  ASSERT_NE(named, nullptr);
+  const auto cool = named->id;
+  std::vector<Code> trays;
+  for (const auto& line : standing.lots)
+    if (line.lot.code.kind() == Kind::tray && line.total() > 0 && trays.size() < 4)
+      trays.push_back(line.lot.code);
+  ASSERT_TRUE(
+      tests::label_picture(trays).save(QString::fromStdString(folder.at("bench.png").string())));
+
+  shown.tap("stripRound");
+  shown.tap("roundPictures");
+  RoundPictures pictures;
+  pictures.setProperty("program", QStringLiteral(CONELINE_PROGRAM));
+  pictures.set_session(&shown.session());
+  const auto wait = [&] { return QTest::qWaitFor([&] { return !pictures.reading(); }, 60'000); };
+  pictures.read(QString::fromStdString(folder.at("").string()), "Cool bench", "");
+  ASSERT_TRUE(wait());
+  EXPECT_TRUE(pictures.fault().contains("bench.png")) << "a picture without a day is named";
+
+  pictures.read(QString::fromStdString(folder.at("").string()), "Cool bench", "19/11/2026");
+  ASSERT_TRUE(wait());
+  EXPECT_EQ(pictures.fault(), QString());
+  ASSERT_EQ(pictures.moves()->size(), 4) << pictures.said().toStdString();
+  const auto place = [&](const Code& code) { return shown.session().standing().lot(code)->place; };
+  EXPECT_NE(place(trays[0]), cool) << "nothing is moved before a look";
+  pictures.want(0, false);
+  ASSERT_TRUE(pictures.accept()) << pictures.fault().toStdString();
+  int moved = 0;
+  for (const auto& tray : trays)
+    moved += place(tray) == cool ? 1 : 0;
+  EXPECT_EQ(moved, 3);
 }
 
 } // namespace
