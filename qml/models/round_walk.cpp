@@ -5,6 +5,23 @@
 
 namespace coneline::window {
 
+namespace {
+
+/// "1 root, 2 dead"; what was not found is left out.
+QString found(const book::Tapped& tapped) {
+  QStringList parts;
+  const auto say = [&](std::int64_t count, const QString& one, const QString& many) {
+    if (count > 0)
+      parts << shown(count) + ' ' + (count == 1 ? one : many);
+  };
+  say(tapped.roots, RoundWalk::tr("root"), RoundWalk::tr("roots"));
+  say(tapped.leaves, RoundWalk::tr("leaf"), RoundWalk::tr("leaves"));
+  say(tapped.dead, RoundWalk::tr("dead"), RoundWalk::tr("dead"));
+  return parts.isEmpty() ? RoundWalk::tr("nothing new") : parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
 RoundWalk::RoundWalk(QObject* parent)
     : QObject(parent), trays_({"code", "what", "place", "came", "faint"}, this),
       places_({"code", "name", "trays"}, this) {}
@@ -53,10 +70,7 @@ void RoundWalk::tell() {
   std::vector<Rows::Row> rows;
   if (view_)
     for (const auto& tray : view_->trays) {
-      const auto state = tray.counted ? tr("%1 roots, %2 leaves, %3 dead")
-                                            .arg(tray.found.roots)
-                                            .arg(tray.found.leaves)
-                                            .arg(tray.found.dead)
+      const auto state = tray.counted  ? found(tray.found)
                          : tray.seen   ? tr("seen, not counted")
                          : !tray.holds ? tr("ended since")
                          : ended()     ? tr("not found")
