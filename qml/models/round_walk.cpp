@@ -7,6 +7,23 @@
 
 namespace coneline::window {
 
+namespace {
+
+/// "1 root, 2 dead"; what was not found is left out.
+QString found(const book::Tapped& tapped) {
+  QStringList parts;
+  const auto say = [&](std::int64_t count, const QString& one, const QString& many) {
+    if (count > 0)
+      parts << shown(count) + ' ' + (count == 1 ? one : many);
+  };
+  say(tapped.roots, RoundWalk::tr("root"), RoundWalk::tr("roots"));
+  say(tapped.leaves, RoundWalk::tr("leaf"), RoundWalk::tr("leaves"));
+  say(tapped.dead, RoundWalk::tr("dead"), RoundWalk::tr("dead"));
+  return parts.isEmpty() ? RoundWalk::tr("nothing new") : parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
 RoundWalk::RoundWalk(QObject* parent)
     : QObject(parent), to_come_({"code", "what", "place"}, this),
       trays_({"code", "what", "place", "came", "faint"}, this),
