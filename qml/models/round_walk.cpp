@@ -3,6 +3,8 @@
 
 #include "wording.h"
 
+#include <algorithm>
+
 namespace coneline::window {
 
 namespace {
@@ -23,7 +25,8 @@ QString found(const book::Tapped& tapped) {
 } // namespace
 
 RoundWalk::RoundWalk(QObject* parent)
-    : QObject(parent), trays_({"code", "what", "place", "came", "faint"}, this),
+    : QObject(parent), to_come_({"code", "what", "place"}, this),
+      trays_({"code", "what", "place", "came", "faint"}, this),
       places_({"code", "name", "trays"}, this) {}
 
 void RoundWalk::set_session(Session* session) {
@@ -67,6 +70,25 @@ void RoundWalk::tell() {
       holds_ = holding(*line);
       place_ = named(line->place);
     }
+  tell_trays();
+  tell_to_come();
+  if (!view_)
+    tell_places();
+  emit told();
+}
+
+void RoundWalk::tell_trays() {
+  const auto found = [](const book::Tapped& counts) {
+    QStringList parts;
+    const auto say = [&](std::int64_t count, const QString& one, const QString& many) {
+      if (count > 0)
+        parts << shown(count) + ' ' + (count == 1 ? one : many);
+    };
+    say(counts.roots, tr("root"), tr("roots"));
+    say(counts.leaves, tr("leaf"), tr("leaves"));
+    say(counts.dead, tr("dead"), tr("dead"));
+    return parts.isEmpty() ? tr("nothing new") : parts.join(QStringLiteral(", "));
+  };
   std::vector<Rows::Row> rows;
   if (view_)
     for (const auto& tray : view_->trays) {
@@ -79,10 +101,24 @@ void RoundWalk::tell() {
                       tray.moved ? state + (state.isEmpty() ? "" : ", ") + tr("moved") : state,
                       tray.seen});
     }
+  constexpr std::size_t seen = 4; // the last of a row's parts
+  if (ended())
+    std::ranges::stable_partition(rows, [](const Rows::Row& row) { return !row[seen].toBool(); });
   trays_.replace(std::move(rows));
-  if (!view_)
-    tell_places();
-  emit told();
+}
+
+void RoundWalk::tell_to_come() {
+  std::vector<Rows::Row> rows;
+  std::size_t next = 0;
+  if (view_)
+    for (const auto& tray : view_->trays)
+      if (tray.planned && !tray.seen && tray.holds) {
+        if (view_->next == tray.code)
+          next = rows.size();
+        rows.push_back({text(tray.code.text()), text(tray.origin), named(tray.place)});
+      }
+  std::ranges::rotate(rows, rows.begin() + static_cast<std::ptrdiff_t>(next));
+  to_come_.replace(std::move(rows));
 }
 
 void RoundWalk::tell_places() {
