@@ -78,17 +78,6 @@ void RoundWalk::tell() {
 }
 
 void RoundWalk::tell_trays() {
-  const auto found = [](const book::Tapped& counts) {
-    QStringList parts;
-    const auto say = [&](std::int64_t count, const QString& one, const QString& many) {
-      if (count > 0)
-        parts << shown(count) + ' ' + (count == 1 ? one : many);
-    };
-    say(counts.roots, tr("root"), tr("roots"));
-    say(counts.leaves, tr("leaf"), tr("leaves"));
-    say(counts.dead, tr("dead"), tr("dead"));
-    return parts.isEmpty() ? tr("nothing new") : parts.join(QStringLiteral(", "));
-  };
   std::vector<Rows::Row> rows;
   if (view_)
     for (const auto& tray : view_->trays) {
@@ -258,11 +247,9 @@ QString RoundWalk::progress() const {
 QString RoundWalk::sums() const {
   if (!view_)
     return {};
-  return tr("%1 counted: %2 roots, %3 leaves, %4 dead · %5 moved · %6 not found")
+  return tr("%1 counted: %2 · %3 moved · %4 not found")
       .arg(view_->counted)
-      .arg(view_->found.roots)
-      .arg(view_->found.leaves)
-      .arg(view_->found.dead)
+      .arg(found(view_->found))
       .arg(view_->moved)
       .arg(view_->not_found);
 }
