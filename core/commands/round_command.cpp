@@ -208,13 +208,13 @@ Result<Answer> take_log(store::Book& book, const work::Noted& noted, const LogOp
   std::string told_bad;
   for (const auto& each : log->bad) {
     bad.push_back({{"line", each.where->line}, {"why", each.text()}});
-    told_bad += each.text() + "\n";
+    told_bad += "\n" + each.text();
   }
   if (!log->bad.empty() && !options.leave_bad)
     return refuse(
-        fault(fmt::format("{} of {} lines of the log cannot be read, and nothing was written:\n{}",
-                          log->bad.size(), log->bad.size() + log->scans.size(), told_bad),
-              "Correct them, or take the others with --leave-bad-lines."));
+        fault(fmt::format("{} of {} lines of the log cannot be read, and nothing was written",
+                          log->bad.size(), log->bad.size() + log->scans.size()),
+              "Correct them, or take the others with --leave-bad-lines." + told_bad));
   std::vector<work::ReadLabel> labels;
   for (const auto& scan : log->scans)
     labels.push_back({scan.code.text(), log->file, scan.date.value_or(noted.on)});
@@ -230,7 +230,8 @@ Result<Answer> take_log(store::Book& book, const work::Noted& noted, const LogOp
   answer->json["bad_lines"] = bad;
   answer->json["repeated"] = log->repeated;
   answer->at_fault = !log->bad.empty();
-  answer->table += told_bad;
+  if (!told_bad.empty())
+    answer->table += told_bad.substr(1) + "\n";
   return answer;
 }
 

@@ -275,6 +275,18 @@ TEST_F(Rounds, TellsAllALabelAnswers) {
   EXPECT_TRUE(told.ended.empty());
 }
 
+TEST_F(Rounds, TellsAPlantItsOwnPapersAndNotAsItsOwnParent) {
+  const auto told =
+      book.read([&](store::Reading& reading) {
+            return tell_label(reading, reading.registers(), first.father, day("2026-03-10"));
+          })
+          .value();
+  ASSERT_TRUE(told.itself);
+  EXPECT_EQ(told.itself->code, first.father);
+  EXPECT_FALSE(told.seed_parent);
+  EXPECT_TRUE(told.pollen_parents.empty());
+}
+
 TEST(ScanText, TakesOffWhatScannersPutAround) {
   const auto code = Code::of(Kind::tray, 17, 42).value().text();
   EXPECT_EQ(scan_text(code + "\r\n").text, code);
