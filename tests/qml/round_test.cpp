@@ -123,6 +123,15 @@ TEST(Round, SaysPlainlyWhatIsNoTrayHereAndTakesBack) {
   shown.tap("roundUndo");
   EXPECT_EQ(view(shown).counted, 0);
   EXPECT_EQ(view(shown).round.tapped.dead, 1);
+  pictures.take(shown, "refused-taken-back");
+  // The same label twice in a moment: said, and taken once.
+  const auto other = view(shown).trays[1].code;
+  shown.scan(text_of(other));
+  shown.scan(text_of(other));
+  ASSERT_NE(shown.find("scanNote"), nullptr);
+  EXPECT_TRUE(shown.find("scanNote")->property("text").toString().contains("once counts"));
+  EXPECT_EQ(view(shown).in_hand, other);
+  pictures.take(shown, "scanned-twice");
 }
 
 TEST(Round, MovesWhatIsScannedAfterABench) {
