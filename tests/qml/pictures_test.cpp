@@ -267,11 +267,21 @@ std::vector<Page> pages() {
          s.scan("blue");
        }},
       {"out", [](ShownWindow& s) { station(s, "out"); }},
+      {"round-pictures",
+       [](ShownWindow& s) {
+         station(s, "round");
+         s.tap("roundPictures");
+       }},
       {"results", [](ShownWindow& s) { station(s, "results"); }},
       {"results-why",
        [](ShownWindow& s) {
          station(s, "results");
          s.tap("results-why");
+       }},
+      {"results-empty",
+       [](ShownWindow& s) {
+         station(s, "results");
+         s.tap("results-empty");
        }},
       {"results-pollen",
        [](ShownWindow& s) {

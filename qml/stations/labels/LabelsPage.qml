@@ -27,7 +27,7 @@ Item {
 
         x: 24
         y: 16
-        width: parent.width - 48
+        width: sheet.visible ? sheet.x - 40 : parent.width - 48
         spacing: 12
 
         Say {

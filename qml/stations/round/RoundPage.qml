@@ -7,6 +7,7 @@ Item {
     id: page
 
     required property Session session
+    property bool byPictures: false
     signal letter(string text)
     signal over
 
@@ -39,8 +40,15 @@ Item {
     }
     RoundStart {
         anchors.fill: parent
-        visible: !walking.open && !walking.ended
+        visible: !walking.open && !walking.ended && !page.byPictures
         walk: walking
+        onPicturesWanted: page.byPictures = true
+    }
+    PicturesOfRound {
+        anchors.fill: parent
+        visible: page.byPictures && !walking.open
+        session: page.session
+        onOver: page.byPictures = false
     }
     RoundGoing {
         anchors.fill: parent

@@ -7,6 +7,7 @@ Item {
     id: start
 
     required property RoundWalk walk
+    signal picturesWanted
 
     Column {
         id: head
@@ -35,6 +36,11 @@ Item {
             enabled: start.walk.due > 0
             text: start.walk.due > 0 ? qsTr("All trays due for a look: %1").arg(start.walk.due) : qsTr("No tray is due for a look")
             onClicked: start.walk.begin("")
+        }
+        Press {
+            objectName: "roundPictures"
+            text: qsTr("From pictures")
+            onClicked: start.picturesWanted()
         }
         Say {
             width: parent.width
