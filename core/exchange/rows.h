@@ -124,7 +124,8 @@ using Sheets =
                Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>, Sheet<DueAnswerRow>,
                Sheet<book::Figure>, Sheet<book::Temperature>, Sheet<book::Link>,
                Sheet<book::LabelStock>, Sheet<book::LabelLayout>, Sheet<book::PrinterScale>,
-               Sheet<book::LabelPrint>, Sheet<book::Round>, Sheet<StopRow>, Sheet<book::RoundEntry>,
+               Sheet<book::LabelPrint>, Sheet<book::Offer>, Sheet<book::Good>, Sheet<book::Target>,
+               Sheet<book::Pin>, Sheet<book::Round>, Sheet<StopRow>, Sheet<book::RoundEntry>,
                Sheet<book::Sighting>>;
 
 template <class Row>
@@ -182,6 +183,14 @@ inline constexpr std::string_view file_of<book::PrinterScale> = "printer_scales.
 template <>
 inline constexpr std::string_view file_of<book::LabelPrint> = "label_prints.csv";
 template <>
+inline constexpr std::string_view file_of<book::Offer> = "offers.csv";
+template <>
+inline constexpr std::string_view file_of<book::Good> = "goods.csv";
+template <>
+inline constexpr std::string_view file_of<book::Target> = "targets.csv";
+template <>
+inline constexpr std::string_view file_of<book::Pin> = "pins.csv";
+template <>
 inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
 template <>
 inline constexpr std::string_view file_of<book::Temperature> = "temperatures.csv";
@@ -222,6 +231,14 @@ template <>
 inline constexpr bool may_be_missing<book::PrinterScale> = true;
 template <>
 inline constexpr bool may_be_missing<book::LabelPrint> = true;
+template <>
+inline constexpr bool may_be_missing<book::Offer> = true;
+template <>
+inline constexpr bool may_be_missing<book::Good> = true;
+template <>
+inline constexpr bool may_be_missing<book::Target> = true;
+template <>
+inline constexpr bool may_be_missing<book::Pin> = true;
 
 template <>
 inline constexpr std::string_view file_of<book::Round> = "rounds.csv";
