@@ -25,6 +25,9 @@ inline constexpr const char* potting_months = "months of potting";
 inline constexpr const char* ready_stands = "months a ready plant stands";
 inline constexpr const char* settling = "share of the mix that settles";
 inline constexpr const char* wet_kilograms = "kilograms of a watered litre";
+inline constexpr const char* pot_gap = "millimetres between pots";
+/// 1: round pots stand staggered; 0: in a square.
+inline constexpr const char* staggered = "pots stand staggered";
 /// A share, 0 to 1: of seasons in which nothing is to run short.
 inline constexpr const char* plan_assurance = "assurance of the season plan";
 } // namespace figure

@@ -81,4 +81,13 @@ Result<void> is_sound(const Target& target) {
   return {};
 }
 
+Result<void> is_sound(const PlaceLimits& limits) {
+  const auto& load = limits.kilograms_a_square_metre;
+  constexpr double most = 1e5;
+  if (load && !(*load > 0 && *load <= most))
+    return refuse(fault(fmt::format("a place that bears {:g} kg a square metre", *load),
+                        "Give what its maker says, above 0, or leave it out."));
+  return {};
+}
+
 } // namespace coneline::book

@@ -3,6 +3,7 @@
 // What a book holds for the season plan beside its registers.
 
 #include "core/book/offer.h"
+#include "core/book/taxon.h"
 
 namespace coneline::book {
 
@@ -28,12 +29,23 @@ struct Target {
 /// Fails on a target without cross, plants, or an assurance outside 0 to 1.
 Result<void> is_sound(const Target& target);
 
+/// What a place bears and how cold it gets there.
+struct PlaceLimits {
+  PlaceId place;
+  std::optional<double> kilograms_a_square_metre;
+  Frost frost = Frost::not_known; ///< the frost that comes there; none: it is kept free of it
+};
+
+/// Fails on a load that is none.
+Result<void> is_sound(const PlaceLimits& limits);
+
 /// Each list in the order of its ids; pins in that of their lots.
 struct PlanRecords {
   std::vector<Offer> offers;
   std::vector<Good> goods;
   std::vector<Target> targets;
   std::vector<Pin> pins;
+  std::vector<PlaceLimits> limits; ///< by place
 };
 
 } // namespace coneline::book

@@ -275,11 +275,61 @@ Result<Answer> unpin(const PinOptions& options) {
   return Answer{{{"unpinned", options.lot}}, fmt::format("{} is free to move.\n", options.lot)};
 }
 
+// --- limits of places ---
+
+struct LimitsOptions {
+  BookOption book;
+  std::string place;
+  std::optional<double> bears;
+  std::string frost;
+};
+
+Result<Answer> enter_limits(const LimitsOptions& options) {
+  auto book = options.book.open(store::Access::write);
+  if (!book)
+    return refuse(book.error());
+  const auto put = book->write([&](store::Writing& writing) -> Result<void> {
+    const auto registers = writing.registers();
+    const auto* place = book::named(registers.places, options.place);
+    if (place == nullptr)
+      return refuse(fault(fmt::format("there is no place '{}'", options.place),
+                          "Give a place's name, as `coneline line` shows them."));
+    book::PlaceLimits limits{place->id, {}, book::Frost::not_known};
+    for (const auto& known : writing.plan_records().limits)
+      if (known.place == place->id)
+        limits = known;
+    if (options.bears)
+      limits.kilograms_a_square_metre = options.bears;
+    if (!options.frost.empty()) {
+      const auto frost = book::read_word<book::Frost>(options.frost);
+      if (!frost)
+        return refuse(frost.error());
+      limits.frost = *frost;
+    }
+    return writing.put(limits);
+  });
+  if (!put)
+    return refuse(put.error());
+  return said("limits", options.place);
+}
+
+void add_enter_limits(CommandLine& line) {
+  auto options = std::make_shared<LimitsOptions>();
+  auto& command = line.add("enter", "limits", "The load a place bears, and what cold comes there",
+                           [options] { return enter_limits(*options); });
+  options->book.add_to(command);
+  command.add_option("place", options->place, "Its name")->required();
+  command.add_option("--bears", options->bears, "kg a square metre, as its maker says");
+  command.add_option("--frost", options->frost,
+                     "'no frost' where it is kept free of it, 'light frost' or 'hard frost'");
+}
+
 } // namespace
 
 void add_plan_records(CommandLine& line) {
   add_enter_offer(line);
   add_enter_good(line);
+  add_enter_limits(line);
   auto taken = std::make_shared<OffersOptions>();
   auto& take = line.add("take-in-offers", "Take in a CSV of suppliers' offers",
                         [taken] { return take_in_offers(*taken); });

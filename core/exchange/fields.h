@@ -368,6 +368,13 @@ void fields(Io& io, book::Target& target) {
 }
 
 template <class Io>
+void fields(Io& io, book::PlaceLimits& limits) {
+  io.field("place", limits.place);
+  io.field("kilograms_a_square_metre", limits.kilograms_a_square_metre, Rule::above_zero);
+  io.field("frost", limits.frost);
+}
+
+template <class Io>
 void fields(Io& io, book::Pin& pin) {
   io.field("lot", pin.lot);
   io.field("place", pin.place);

@@ -125,8 +125,8 @@ using Sheets =
                Sheet<book::Figure>, Sheet<book::Temperature>, Sheet<book::Link>,
                Sheet<book::LabelStock>, Sheet<book::LabelLayout>, Sheet<book::PrinterScale>,
                Sheet<book::LabelPrint>, Sheet<book::Offer>, Sheet<book::Good>, Sheet<book::Target>,
-               Sheet<book::Pin>, Sheet<book::Round>, Sheet<StopRow>, Sheet<book::RoundEntry>,
-               Sheet<book::Sighting>>;
+               Sheet<book::Pin>, Sheet<book::PlaceLimits>, Sheet<book::Round>, Sheet<StopRow>,
+               Sheet<book::RoundEntry>, Sheet<book::Sighting>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -189,6 +189,8 @@ inline constexpr std::string_view file_of<book::Good> = "goods.csv";
 template <>
 inline constexpr std::string_view file_of<book::Target> = "targets.csv";
 template <>
+inline constexpr std::string_view file_of<book::PlaceLimits> = "place_limits.csv";
+template <>
 inline constexpr std::string_view file_of<book::Pin> = "pins.csv";
 template <>
 inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
@@ -237,6 +239,8 @@ template <>
 inline constexpr bool may_be_missing<book::Good> = true;
 template <>
 inline constexpr bool may_be_missing<book::Target> = true;
+template <>
+inline constexpr bool may_be_missing<book::PlaceLimits> = true;
 template <>
 inline constexpr bool may_be_missing<book::Pin> = true;
 

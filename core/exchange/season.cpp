@@ -138,6 +138,7 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, season.plan.goods);
   add_all(sheets, season.plan.targets);
   add_all(sheets, season.plan.pins);
+  add_all(sheets, season.plan.limits);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});

@@ -41,6 +41,8 @@ constexpr std::string_view blamed<book::Good> = "name";
 template <>
 constexpr std::string_view blamed<book::Target> = "assurance";
 template <>
+constexpr std::string_view blamed<book::PlaceLimits> = "place";
+template <>
 constexpr std::string_view blamed<book::Pin> = "place";
 template <>
 constexpr std::string_view blamed<book::Lot> = "pot";
@@ -81,7 +83,9 @@ class StoreRegisters {
     put_each_once<book::Offer>();
     put_each_once<book::Good>();
     put_all<book::Target>();
-    put_pins();
+    put_one_for<book::Pin>(&book::Pin::lot, "this lot is pinned already");
+    put_one_for<book::PlaceLimits>(&book::PlaceLimits::place,
+                                   "the limits of this place stand already");
     if (faults_.none()) // else a print may be blamed for a lot that is missing already
       put_all<book::LabelPrint>();
     return true;
@@ -135,19 +139,20 @@ class StoreRegisters {
   }
   static auto key(const book::Good& good) { return good.name; }
 
-  void put_pins() {
-    std::set<book::LotId> pinned;
-    for (auto each : sheet<book::Pin>().rows) {
-      const auto lot = each.row.lot;
+  /// Of what has no id of its own but is one for a lot or a place.
+  template <class Row, class Of>
+  void put_one_for(Of Row::*of, const char* already) {
+    std::set<Of> there;
+    for (auto each : sheet<Row>().rows) {
+      const auto own = each.row.*of;
       WithStoredIds io(stored_);
       fields(io, each.row);
       if (!each.sound || !io.whole())
         continue;
-      if (!pinned.insert(lot).second)
-        faults_.add(fault("this lot is pinned already", "A lot stands in one place.")
-                        .at(where(each, "lot")));
+      if (!there.insert(own).second)
+        faults_.add(fault(already, "Each is written once.").at(where(each, blamed<Row>)));
       else if (auto put = writing_.put(each.row); !put)
-        faults_.add(put.error().at(where(each, "place")));
+        faults_.add(put.error().at(where(each, blamed<Row>)));
     }
   }
 

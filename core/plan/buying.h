@@ -31,7 +31,7 @@ struct Store {
 };
 
 /// An offer as the program needs it: costs by month, nothing where it cannot come in time.
-struct Choice {
+struct Supply {
   double litres = 0;
   double price = 0;
   std::int64_t least = 1;
@@ -55,7 +55,7 @@ struct Buying {
 /// Needs by month, each 0 or more. Fails where no way of buying meets them, naming the month and
 /// the litres that are missing, and where the solver does.
 Result<Buying> buy(const std::vector<double>& need, const Store& store,
-                   const std::vector<Choice>& choices, const std::string& good,
+                   const std::vector<Supply>& choices, const std::string& good,
                    const std::vector<Date>& months);
 
 /// One line of an order list.

@@ -72,6 +72,15 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds) const {
   for (std::size_t at = 0; at < columns_.size(); ++at)
     if (columns_[at].takes == Takes::whole)
       Cbc_setInteger(model.get(), static_cast<int>(at));
+  if (!begin_.empty()) {
+    std::vector<int> begun;
+    std::vector<double> with;
+    for (const auto& [column, value] : begin_) {
+      begun.push_back(static_cast<int>(column));
+      with.push_back(value);
+    }
+    Cbc_setMIPStartI(model.get(), static_cast<int>(begun.size()), begun.data(), with.data());
+  }
   Cbc_setMaximumSeconds(model.get(), seconds);
   Cbc_setAllowableGap(model.get(), 1e-6);
   Cbc_solve(model.get());

@@ -4,6 +4,7 @@
 #include "core/base/csv.h"
 #include "core/base/number.h"
 #include "core/report/spreadsheet.h"
+#include "core/report/whole_file.h"
 
 #include <fmt/format.h>
 
@@ -42,7 +43,11 @@ std::string foot_of(const book::Title& title, Date today) {
 }
 
 std::string csv_of(const PlanTable& table, const book::Title& title) {
-  auto header = table.header;
+  std::vector<std::string> header;
+  for (auto name : table.header) {
+    std::ranges::replace(name, ' ', '_');
+    header.push_back(for_spreadsheet(name));
+  }
   header.emplace_back("invented");
   auto text = csv_line(header);
   for (const auto& row : table.rows) {
@@ -70,6 +75,20 @@ Result<std::string> xlsx_of(const PlanPaper& paper) {
     for (const auto& caution : paper.cautions)
       words.row({caution});
   });
+}
+
+Result<void>
+write_paper(const PlanPaper& paper, const book::Title& title, const std::filesystem::path& path,
+            const std::function<Result<int>(const std::string&, const PlanPaper&)>& pdf) {
+  const auto ending = path.extension();
+  if (ending == ".xlsx") {
+    const auto bytes = xlsx_of(paper);
+    return bytes ? write_whole(path, *bytes) : refuse(bytes.error());
+  }
+  if (ending == ".csv" && !paper.tables.empty())
+    return write_whole(path, csv_of(paper.tables.front(), title));
+  const auto pages = pdf(path.string(), paper);
+  return pages ? Result<void>() : refuse(pages.error());
 }
 
 std::vector<PapersSection> sections_of(const PlanPaper& paper) {

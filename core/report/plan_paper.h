@@ -7,6 +7,9 @@
 #include "core/report/germination_rows.h"
 #include "core/report/papers.h"
 
+#include <filesystem>
+#include <functional>
+
 namespace coneline::report {
 
 struct PlanTable {
@@ -29,6 +32,11 @@ std::string foot_of(const book::Title& title, Date today);
 std::string csv_of(const PlanTable& table, const book::Title& title);
 /// A sheet a table, and one of the sentences. Fails where no temporary file can be written.
 Result<std::string> xlsx_of(const PlanPaper& paper);
+/// By the path's ending: .xlsx, .csv (the first table), else a PDF through `pdf`, which this room
+/// cannot make.
+Result<void>
+write_paper(const PlanPaper& paper, const book::Title& title, const std::filesystem::path& path,
+            const std::function<Result<int>(const std::string&, const PlanPaper&)>& pdf);
 /// As sections to be read or printed.
 std::vector<PapersSection> sections_of(const PlanPaper& paper);
 /// The table as it is pasted into another program: cells with tabs between.

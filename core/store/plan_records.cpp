@@ -45,6 +45,11 @@ book::PlanRecords Reading::plan_records() {
     records.pins.push_back(
         {book::LotId{row.whole("lot_id")}, book::PlaceId{row.whole("place_id")}});
   });
+  tables_.ask("SELECT * FROM place_limits ORDER BY place_id").each([&](const Row& row) {
+    records.limits.push_back({{row.whole("place_id")},
+                              row.maybe_real("kilograms_a_square_metre"),
+                              row.one_of<book::Frost>("frost")});
+  });
   return records;
 }
 
@@ -123,6 +128,20 @@ Result<book::TargetId> Writing::put(const book::Target& target) {
 
 void Writing::take_out(book::TargetId target) {
   tables().ask("DELETE FROM target WHERE id = :id").with(target).run();
+}
+
+Result<void> Writing::put(const book::PlaceLimits& limits) {
+  if (auto sound = book::is_sound(limits); !sound)
+    return sound;
+  tables()
+      .ask("INSERT INTO place_limits (place_id, kilograms_a_square_metre, frost) VALUES (:place, "
+           ":load, :frost) ON CONFLICT (place_id) DO UPDATE SET kilograms_a_square_metre = "
+           "excluded.kilograms_a_square_metre, frost = excluded.frost")
+      .with(limits.place)
+      .with(limits.kilograms_a_square_metre)
+      .with(book::word(limits.frost))
+      .run();
+  return {};
 }
 
 Result<void> Writing::put(const book::Pin& pin) {

@@ -50,6 +50,8 @@ class Writing : public Reading {
   /// A further one, or with an id the one that is changed.
   Result<book::TargetId> put(const book::Target& target);
   void take_out(book::TargetId target);
+  /// One for a place: a second takes its place.
+  Result<void> put(const book::PlaceLimits& limits);
   /// One for a lot: a second moves it. Fails where nothing can stand there.
   Result<void> put(const book::Pin& pin);
   /// False where the lot has no pin.

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// coneline paper forecast | order --out FILE.pdf: parts of the season plan on A4 paper
+// coneline paper forecast | order | benches --out FILE.pdf: parts of the season plan on A4 paper
 #include "core/commands/order_options.h"
+#include "core/commands/placing_options.h"
 #include "core/report/forecast_paper.h"
+#include "core/report/placing_paper.h"
 #include "labels/commands/commands.h"
 #include "labels/print/plan_pdf.h"
 #include "labels/print/without_display.h"
@@ -57,6 +59,18 @@ Result<commands::Answer> order(const OrderPaperAsked& asked, std::ostream& messa
       asked.out);
 }
 
+struct BenchesAsked {
+  commands::PlacingOptions placing;
+  std::string out;
+};
+
+Result<commands::Answer> benches(const BenchesAsked& asked, std::ostream& messages) {
+  const auto placed = asked.placing.placed(messages);
+  if (!placed)
+    return refuse(placed.error());
+  return print(report::placing_paper(placed->input, placed->placing), asked.out);
+}
+
 } // namespace
 
 void add_plan_paper_commands(commands::CommandLine& line) {
@@ -70,6 +84,11 @@ void add_plan_paper_commands(commands::CommandLine& line) {
                         [orders, &line] { return order(*orders, line.messages()); });
   orders->order.add_to(list);
   list.add_option("--out", orders->out, "The PDF to write")->required();
+  const auto placing = std::make_shared<BenchesAsked>();
+  auto& places = line.add("paper", "benches", "The bench list on A4 paper",
+                          [placing, &line] { return benches(*placing, line.messages()); });
+  placing->placing.add_to(places);
+  places.add_option("--out", placing->out, "The PDF to write")->required();
 }
 
 } // namespace coneline::labels

@@ -111,7 +111,8 @@ TEST_F(OrderCommand, NamesWhatIsWrongWithTheOffers) {
   refused(header + "peat,Mill,bag,70,900\n", "nobody offers 'coarse");
   EXPECT_EQ(order(scratch_.at("nowhere.csv").string()), 1);
   EXPECT_EQ(order(offers(enough_), {"--assurance", "1"}), 1);
-  EXPECT_EQ(run({"order", "--book", book_}), 2);
+  EXPECT_EQ(run({"order", "--book", book_, "--as-of", "2026-11-20", "--runs", "50"}), 1);
+  EXPECT_NE(err_.str().find("Enter an offer"), std::string::npos) << err_.str();
 }
 
 } // namespace

@@ -184,6 +184,7 @@ exchange::Season small_season(Text text) {
                        {{2}, "sand", 0, {}, {}, {}, 0}};
   season.plan.targets = {
       {{1}, "Sentinel × Twin", TaxonId{1}, PotId{1}, 200, day("2029-10-01"), 0.9}};
+  season.plan.limits = {{PlaceId{1}, 60.5, Frost::light}, {PlaceId{2}, {}, Frost::none}};
   season.plan.pins = {{LotId{3}, PlaceId{1}}};
   season.rounds = {{RoundId{1},
                     day("2025-05-01"),

@@ -20,8 +20,8 @@ std::vector<Date> months_from(std::string_view first, int count) {
 }
 
 /// One offer by the unit, free but for its delivery.
-Choice by_the_unit(const std::vector<double>& delivery) {
-  Choice choice{1, 0, 1, {}};
+Supply by_the_unit(const std::vector<double>& delivery) {
+  Supply choice{1, 0, 1, {}};
   for (const auto cost : delivery)
     choice.delivery.emplace_back(cost);
   return choice;

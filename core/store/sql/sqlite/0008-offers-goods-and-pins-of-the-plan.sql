@@ -38,6 +38,13 @@ CREATE TABLE target (
   assurance REAL NOT NULL CHECK (assurance > 0 AND assurance < 1)
 ) STRICT;
 
+-- What cold comes to a place, and the load its bench bears; no row where neither is known.
+CREATE TABLE place_limits (
+  place_id INTEGER PRIMARY KEY REFERENCES place (id),
+  kilograms_a_square_metre REAL CHECK (kilograms_a_square_metre > 0),
+  frost TEXT NOT NULL CHECK (frost IN ('not known', 'no frost', 'light frost', 'hard frost'))
+) STRICT;
+
 CREATE TABLE pin (
   lot_id INTEGER PRIMARY KEY REFERENCES lot (id),
   place_id INTEGER NOT NULL REFERENCES place (id)
