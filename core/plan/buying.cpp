@@ -13,6 +13,11 @@ namespace coneline::plan {
 
 namespace {
 
+constexpr double most_seconds = 5;
+/// A list that costs at most a thousandth more than the best is not looked at further: whole packs
+/// make many lists nearly alike, and proving the last cent takes minutes. The gap is told.
+constexpr double near_enough = 1e-3;
+
 constexpr double hair = 1e-6; // litres
 
 /// Cents a litre and month that keeping is taken to cost where it is free, so that of lists that
@@ -36,7 +41,7 @@ class Lots {
         limit_age(month, static_cast<std::size_t>(std::max(1, *store.keeps)));
   }
 
-  [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(); }
+  [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(most_seconds, near_enough); }
 
   [[nodiscard]] Buying read(const Solved& solved) const {
     Buying buying{{}, {}, solved.cost, solved.bound, 0};

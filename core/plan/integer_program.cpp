@@ -40,7 +40,7 @@ void IntegerProgram::row(double low, double high, const std::vector<Term>& terms
   rows_.emplace_back(low, high);
 }
 
-Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds) const {
+Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double gap) const {
   std::vector<CoinBigIndex> start{0};
   std::vector<int> row_of;
   std::vector<double> times;
@@ -83,6 +83,7 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds) const {
   }
   Cbc_setMaximumSeconds(model.get(), seconds);
   Cbc_setAllowableGap(model.get(), 1e-6);
+  Cbc_setAllowableFractionGap(model.get(), gap);
   Cbc_solve(model.get());
   if (Cbc_isProvenInfeasible(model.get()) != 0 ||
       Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0)

@@ -40,7 +40,9 @@ class IntegerProgram {
 
   /// The least cost within so many seconds. Nothing when no numbers fulfil all rows; a fault when
   /// none were found in the time, or the solver gave up.
-  [[nodiscard]] Result<std::optional<Solved>> least_cost(double seconds = 20) const;
+  /// An answer within `gap` (a share) of the bound is good enough.
+  [[nodiscard]] Result<std::optional<Solved>> least_cost(double seconds = 20,
+                                                         double gap = 1e-6) const;
 
  private:
   struct Column {

@@ -320,7 +320,7 @@ double Placer::cost_of(const LightClass& all) const {
       const auto& now = chosen_[at][month];
       if (!now)
         cost += without_place + without_place_a_square_metre * square_metres(at, month);
-      else if (before && *before != *now)
+      if (before && before != now)
         cost += 1;
       if (now)
         apart.emplace(input_.pieces[at].cross, *now);
@@ -366,6 +366,10 @@ void Program::moves(std::size_t nth, std::size_t month, Spot today) {
     return;
   const auto moved = program_.column(1, 0, 1);
   moved_[{nth, month}] = moved;
+  std::vector<IntegerProgram::Term> out{{moved, 1}, {without_.at({nth, month}), -1}};
+  if (month > 0)
+    out.push_back({without_.at({nth, month - 1}), 1});
+  program_.row(0, IntegerProgram::endless, out);
   for (const auto spot : all_.can[nth]) {
     const auto now = in_.at({nth, spot, month});
     if (month == 0) {

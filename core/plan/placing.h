@@ -9,6 +9,8 @@
 // of a place it takes is its pots by the pots of its kind that stand there whole (space.h), so that
 // pots of several kinds share a place by parts; what a bench's own bays take is not offered twice.
 //
+// Losing its place for one month counts as a move as well, so that nothing goes in and out.
+//
 //   least  moves + 0.05 × places a cross is spread over + (5 + 20 × m²) × pieces and months without
 //   a place
 

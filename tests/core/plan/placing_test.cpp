@@ -187,7 +187,7 @@ double cost_of(const PlacingInput& input,
         cost += 5 + 20 * one.containers[month] * input.registers.pot(one.pot).square_metres();
       else
         apart.emplace(one.cross, *now);
-      if (now && before && now != before)
+      if (before && now != before)
         cost += 1;
       before = now;
     }
