@@ -13,7 +13,7 @@ namespace coneline::plan {
 
 namespace {
 
-constexpr double most_seconds = 5;
+constexpr double most_seconds = 1.5;
 /// A list that costs at most a thousandth more than the best is not looked at further: whole packs
 /// make many lists nearly alike, and proving the last cent takes minutes. The gap is told.
 constexpr double near_enough = 1e-3;
@@ -41,7 +41,9 @@ class Lots {
         limit_age(month, static_cast<std::size_t>(std::max(1, *store.keeps)));
   }
 
-  [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(most_seconds, near_enough); }
+  [[nodiscard]] Result<std::optional<Solved>> solve() const {
+    return program_.least_cost(most_seconds, near_enough);
+  }
 
   [[nodiscard]] Buying read(const Solved& solved) const {
     Buying buying{{}, {}, solved.cost, solved.bound, 0};
@@ -105,11 +107,13 @@ class Lots {
     const bool costs = asks_ == Asks::least_cost;
     const auto packs =
         program_.column(costs ? choice.price : 0, 0, most, IntegerProgram::Takes::whole);
+    bought_[month].emplace_back(at, packs);
+    if (*choice.delivery[month] <= 0 && choice.least <= 1)
+      return packs; // an order is nothing of its own
     const auto ordered =
         program_.column(costs ? *choice.delivery[month] : 0, 0, 1, IntegerProgram::Takes::whole);
     program_.row(-IntegerProgram::endless, 0, {{packs, 1}, {ordered, -most}});
     program_.row(0, IntegerProgram::endless, {{packs, 1}, {ordered, -least}});
-    bought_[month].emplace_back(at, packs);
     return packs;
   }
 

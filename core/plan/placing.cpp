@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 #include <set>
 
@@ -18,6 +19,7 @@ namespace {
 
 constexpr double least_there = 0.005; // containers expected; below it nothing is taken to stand
 constexpr double hair = 1e-9;
+constexpr std::size_t most_columns = 20'000; // more are too many to look at all of them
 constexpr double for_a_cross_apart = 0.05;
 constexpr double without_place = 5;
 constexpr double without_place_a_square_metre = 20;
@@ -163,6 +165,10 @@ class Placer {
                                    Spot before, const Taken& taken) const;
   Result<void> by_program(const LightClass& all);
   [[nodiscard]] double cost_of(const LightClass& all) const;
+  [[nodiscard]] double least_cost_of(const LightClass& all) const;
+  [[nodiscard]] std::size_t columns_of(const LightClass& all) const;
+  [[nodiscard]] bool stays(const LightClass& all) const;
+  [[nodiscard]] LightClass with_fewer_places(const LightClass& all) const;
   [[nodiscard]] double square_metres(std::size_t piece, std::size_t month) const {
     const auto& one = input_.pieces[piece];
     return one.containers[month] * input_.registers.pot(one.pot).square_metres();
@@ -330,6 +336,98 @@ double Placer::cost_of(const LightClass& all) const {
   return cost + for_a_cross_apart * static_cast<double>(apart.size());
 }
 
+std::size_t Placer::columns_of(const LightClass& all) const {
+  std::size_t columns = 0;
+  for (std::size_t nth = 0; nth < all.pieces.size(); ++nth)
+    for (std::size_t month = 0; month < months_; ++month)
+      columns += there(input_.pieces[all.pieces[nth]], month) ? all.can[nth].size() + 1 : 0;
+  return columns;
+}
+
+/// No placing costs less: of what the places together cannot take, the cheapest is left out, by
+/// parts, and each cross that stands anywhere stands in one place.
+double Placer::least_cost_of(const LightClass& all) const {
+  double least = 0;
+  for (std::size_t month = 0; month < months_; ++month) {
+    std::set<std::size_t> places;
+    double wanted = 0;
+    std::vector<std::pair<double, double>> costs; // by share of a place, and the share
+    for (std::size_t nth = 0; nth < all.pieces.size(); ++nth) {
+      const auto& piece = input_.pieces[all.pieces[nth]];
+      if (!there(piece, month))
+        continue;
+      const double cost =
+          without_place + without_place_a_square_metre * square_metres(all.pieces[nth], month);
+      if (all.can[nth].empty()) {
+        least += cost;
+        continue;
+      }
+      double share = std::numeric_limits<double>::infinity();
+      for (const auto spot : all.can[nth]) {
+        share = std::min(share, benches_.share(piece, spot, month));
+        places.insert(spot);
+      }
+      wanted += share;
+      costs.emplace_back(cost / share, share);
+    }
+    double over = wanted - static_cast<double>(places.size());
+    std::ranges::sort(costs);
+    for (const auto& [cost, share] : costs) {
+      if (over <= hair)
+        break;
+      least += cost * std::min(over, share);
+      over -= share;
+    }
+  }
+  return least;
+}
+
+bool Placer::stays(const LightClass& all) const {
+  for (const auto at : all.pieces) {
+    auto before = today(at);
+    for (std::size_t month = 0; month < months_; ++month) {
+      if (!there(input_.pieces[at], month)) {
+        before.reset();
+        continue;
+      }
+      const auto& now = chosen_[at][month];
+      if (!now || (before && before != now))
+        return false;
+      before = now;
+    }
+  }
+  return true;
+}
+
+/// Where it stands today or by the simple rules, where its cross does, and the emptiest places.
+LightClass Placer::with_fewer_places(const LightClass& all) const {
+  constexpr std::size_t enough = 6;
+  Taken taken(benches_, months_);
+  for (const auto at : all.pieces)
+    for (std::size_t month = 0; month < months_; ++month)
+      if (chosen_[at][month])
+        taken.put(input_.pieces[at], *chosen_[at][month], month);
+  const auto fullest = [&](std::size_t spot) { return std::ranges::max(taken.share(spot)); };
+  LightClass fewer = all;
+  for (std::size_t nth = 0; nth < all.pieces.size(); ++nth) {
+    const auto at = all.pieces[nth];
+    std::set<std::size_t> kept;
+    for (const auto& spot : chosen_[at])
+      if (spot)
+        kept.insert(*spot);
+    if (const auto spot = today(at);
+        spot && std::ranges::find(all.can[nth], *spot) != all.can[nth].end())
+      kept.insert(*spot);
+    auto order = all.can[nth];
+    std::ranges::stable_sort(order, {}, fullest);
+    for (const auto spot : order)
+      if (kept.size() < enough)
+        kept.insert(spot);
+    fewer.can[nth].assign(kept.begin(), kept.end());
+  }
+  return fewer;
+}
+
 /// The integer program of one light class, started from what the simple rules found.
 class Program {
  public:
@@ -451,8 +549,25 @@ void Program::read(const Solved& solved, Chosen& chosen) const {
 }
 
 Result<void> Placer::by_program(const LightClass& all) {
+  const bool any = std::ranges::any_of(all.pieces, [this](std::size_t at) {
+    for (std::size_t month = 0; month < months_; ++month)
+      if (there(input_.pieces[at], month))
+        return true;
+    return false;
+  });
+  if (!any)
+    return {};
   const double simple = cost_of(all);
-  Program program(input_, benches_, all, months_);
+  const double least = least_cost_of(all);
+  const bool large = columns_of(all) > most_columns;
+  if (simple <= least + 1e-6 || (large && stays(all))) {
+    cost_ += simple;
+    bound_ += std::min(simple, least);
+    proven_ = proven_ && simple <= least + 1e-6;
+    return {};
+  }
+  const auto looked_at = large ? with_fewer_places(all) : all;
+  Program program(input_, benches_, looked_at, months_);
   program.lay_out(
       [this](std::size_t piece) { return today(piece); },
       [this](std::size_t piece, std::size_t month) { return square_metres(piece, month); });
@@ -460,6 +575,7 @@ Result<void> Placer::by_program(const LightClass& all) {
   const auto solved = program.solve(chosen_, effort_.seconds);
   if (!solved || !*solved) { // nothing was found in the time: what the simple rules found stands
     cost_ += simple;
+    bound_ += std::min(simple, least);
     proven_ = false;
     return {};
   }
@@ -468,8 +584,10 @@ Result<void> Placer::by_program(const LightClass& all) {
     chosen_ = start;
   const double cost = cost_of(all);
   cost_ += cost;
-  bound_ += std::min(cost, std::max(0.0, (*solved)->bound));
-  proven_ = proven_ && cost <= (*solved)->bound + 1e-4;
+  // With fewer places to choose from, the program's own bound says nothing of all of them.
+  const double bound = std::min(cost, large ? least : std::max(least, (*solved)->bound));
+  bound_ += bound;
+  proven_ = proven_ && cost <= bound + 1e-4;
   return {};
 }
 

@@ -2,7 +2,8 @@
 #pragma once
 // Which lot stands where, month by month: with as few moves as possible from where it stands today,
 // no bench overloaded, light and frost respected, one cross together where it can be. An integer
-// program for each light class, with the bound that says how far from the best it can be.
+// program for each light class, with the bound that says how far from the best it can be. In a
+// large nursery each piece is looked at in a few places alone, the bound is then a simple one.
 //
 // A piece is what of a lot stands in one kind of pot: potted on, it is another piece, whose first
 // place is no move. It stands whole in one place in every month in which it stands at all. How much
