@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/csv.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -111,7 +113,7 @@ Result<void> check_header(const CsvTable& table) {
       return refuse(fault("the header has a column without a name", "Name every column.")
                         .at({table.file, 1, {}}));
     if (!seen.insert(name).second)
-      return refuse(fault(fmt::format("the column '{}' stands twice in the header", name),
+      return refuse(fault(phrase("the column '{}' stands twice in the header", name),
                           "Keep one of them.")
                         .at({table.file, 1, name}));
   }
@@ -190,7 +192,7 @@ namespace {
 /// comma.
 std::string remedy_for_row(const CsvTable& table, std::size_t fields) {
   if (const auto other = other_separator(table))
-    return fmt::format("Columns seem to be separated by {}. Save the file with commas between "
+    return phrase("Columns seem to be separated by {}. Save the file with commas between "
                        "columns and decimals with a point, such as 7.5.",
                        *other);
   if (fields > table.columns.size())
@@ -231,7 +233,7 @@ Result<CsvTable> read_csv(std::string_view text, std::string file) {
       table.rows.pop_back();
   for (const auto& row : table.rows)
     if (row.fields.size() != table.columns.size())
-      return refuse(fault(fmt::format("the row has {} fields, the header {}", row.fields.size(),
+      return refuse(fault(phrase("the row has {} fields, the header {}", row.fields.size(),
                                       table.columns.size()),
                           remedy_for_row(table, row.fields.size()))
                         .at({table.file, row.line, {}}));
@@ -243,16 +245,16 @@ Result<CsvTable> read_csv_file(const std::filesystem::path& path) {
   std::error_code error;
   const auto size = std::filesystem::file_size(path, error);
   if (error)
-    return refuse(fault(fmt::format("'{}' cannot be read: {}", path.string(), error.message()),
+    return refuse(fault(phrase("'{}' cannot be read: {}", path.string(), error.message()),
                         "Check the name."));
   if (size > largest_file)
-    return refuse(fault(fmt::format("'{}' has {} MB, more than {} MB", path.string(), size >> 20U,
+    return refuse(fault(phrase("'{}' has {} MB, more than {} MB", path.string(), size >> 20U,
                                     largest_file >> 20U),
                         "Split it."));
   std::ifstream in(path, std::ios::binary);
   std::string text(size, '\0');
   if (!in || !in.read(text.data(), static_cast<std::streamsize>(size)))
-    return refuse(fault(fmt::format("'{}' cannot be read: {}", path.string(),
+    return refuse(fault(phrase("'{}' cannot be read: {}", path.string(),
                                     std::generic_category().message(errno)),
                         "Check that it may be read."));
   return read_csv(text, name);

@@ -3,6 +3,7 @@
 // Reads the fields of one row and says what is wrong with each. References become the ids that
 // `keys` has for them: the row numbers within the folder, not yet those of a book.
 
+#include "core/base/phrase.h"
 #include "core/base/csv.h"
 #include "core/base/number.h"
 #include "core/exchange/faults.h"
@@ -91,8 +92,8 @@ Result<std::string> read_key(std::string_view text) {
     return Code::parse(text).and_then([&](const Code& code) -> Result<std::string> {
       if (Called<Id>::letters.find(static_cast<char>(code.kind())) == std::string_view::npos)
         return refuse(
-            fault(fmt::format("{} is the code of a {}", code.text(), kind_word(code.kind())),
-                  fmt::format("Here the code of a {} is expected.", Called<Id>::what)));
+            fault(phrase("{} is the code of a {}", code.text(), kind_said(code.kind())),
+                  phrase("Here the code of a {} is expected.", Called<Id>::what)));
       return code.text();
     });
   }
@@ -109,7 +110,7 @@ void FieldReader::field(std::string_view column, book::Id<Of>& id) {
   if (found != known.ids.end())
     id = found->second;
   else if (known.whole)
-    refuse_field(column, fault(fmt::format("there is no {} '{}' in {}", Called<Id>::what,
+    refuse_field(column, fault(phrase("there is no {} '{}' in {}", Called<Id>::what,
                                            shortened(key), file_of<typename Called<Id>::Row>),
                                "Correct it, or add that row."));
   else

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/statement.h"
 
+#include "core/base/phrase.h"
 #include "core/base/number.h"
 
 #include <fmt/format.h>
@@ -24,7 +25,7 @@ std::int64_t Row::whole(const std::string& column) const {
   default:
     if (auto value = parse_whole(row_.get<std::string>(column)))
       return *value;
-    throw std::runtime_error(fmt::format("the column {} holds no whole number", column));
+    throw std::runtime_error(phrase("the column {} holds no whole number", column));
   }
 }
 

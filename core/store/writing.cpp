@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/writing.h"
 
+#include "core/base/phrase.h"
 #include "core/store/chain.h"
 
 #include <fmt/format.h>
@@ -48,11 +49,11 @@ Result<book::LotId> Writing::add(const book::Lot& lot) {
   const bool is_lot = kind == Kind::batch || kind == Kind::tray || kind == Kind::pot_group;
   if (!is_lot)
     return refuse(fault(
-        fmt::format("{} is the code of a {}, not of a lot", lot.code.text(), kind_word(kind))));
+        phrase("{} is the code of a {}, not of a lot", lot.code.text(), kind_said(kind))));
   if (auto ours = of_this_book(lot.code, tables().series()); !ours)
     return refuse(ours.error());
   if ((kind == Kind::batch) == lot.pot.has_value())
-    return refuse(fault(fmt::format("a {} {} a pot or tray it stands in", kind_word(kind),
+    return refuse(fault(phrase("a {} {} a pot or tray it stands in", kind_said(kind),
                                     lot.pot ? "has not" : "needs")));
   const auto number = lot.code.number_in_series();
   if (tables()
@@ -61,7 +62,7 @@ Result<book::LotId> Writing::add(const book::Lot& lot) {
           .with(number)
           .number())
     return refuse(fault(
-        fmt::format("the code {} stands on another {} already", lot.code.text(), kind_word(kind)),
+        phrase("the code {} stands on another {} already", lot.code.text(), kind_said(kind)),
         "Use the next free code."));
   const auto* cone = std::get_if<book::ConeId>(&lot.origin);
   const auto* purchase = std::get_if<book::PurchaseId>(&lot.origin);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/read/load_picture.h"
 
+#include "core/base/phrase.h"
+
 #include "labels/read/file_end.h"
 #include "labels/read/load_jpeg.h"
 
@@ -40,11 +42,11 @@ std::optional<std::string> read_bytes(const std::string& path, QByteArray& bytes
     return "this is no file with a picture";
   const auto size = static_cast<std::int64_t>(std::filesystem::file_size(path, problem));
   if (problem)
-    return fmt::format("the file cannot be read: {}", problem.message());
+    return phrase("the file cannot be read: {}", problem.message());
   if (size == 0)
     return "the file is empty";
   if (size > most_bytes)
-    return fmt::format("the file is too large: {:.0f} MB, {:.0f} MB more than is read. Save the "
+    return phrase("the file is too large: {:.0f} MB, {:.0f} MB more than is read. Save the "
                        "picture smaller",
                        millions(size), millions(size - most_bytes));
   std::ifstream in(path, std::ios::binary);
@@ -87,7 +89,7 @@ QImage turned(const QImage& picture, QImageIOHandler::Transformations how) {
 LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
   LoadedPicture loaded;
   if (const auto missing = what_is_missing(bytes))
-    loaded.error = *missing + ". Take or copy the picture again";
+    loaded.error = *missing + phrase(". Take or copy the picture again");
   std::string damage;
   if (reader.format() == "jpeg") {
     const auto jpeg = load_jpeg(bytes);
@@ -98,7 +100,7 @@ LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
   if (loaded.picture.isNull()) {
     QImage picture;
     if (!reader.read(&picture))
-      damage = fmt::format("the picture is damaged ({}). Take or copy it again",
+      damage = phrase("the picture is damaged ({}). Take or copy it again",
                            reader.errorString().toStdString());
     if (!picture.isNull())
       loaded.picture = in_grey(picture);
@@ -128,7 +130,7 @@ LoadedPicture load_picture(const std::string& path) {
   const auto size = reader.size();
   const auto pixels = std::int64_t{size.width()} * size.height();
   if (size.isValid() && pixels > most_pixels)
-    return failed(fmt::format("the picture is too large: {} × {} pixels are {:.0f} million, {:.0f} "
+    return failed(phrase("the picture is too large: {} × {} pixels are {:.0f} million, {:.0f} "
                               "million more than are read. Save it smaller",
                               size.width(), size.height(), millions(pixels),
                               millions(pixels - most_pixels)));

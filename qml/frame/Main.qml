@@ -27,7 +27,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start")
+        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start" || window.page === "look")
             window.page = "today";
         ready.focusField();
     }
@@ -71,6 +71,8 @@ Window {
             window.chosen = "";
         else if (window.session.open && !window.session.empty)
             window.go("today");
+        else if (window.page === "look")
+            window.go("start");
     }
 
     width: 1280
@@ -86,6 +88,11 @@ Window {
         target: Look
         property: "mode"
         value: window.session.look
+    }
+    Binding {
+        target: Look
+        property: "scale"
+        value: window.session.speech.textSize / 100
     }
     Connections {
         target: window.session

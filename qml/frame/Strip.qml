@@ -28,7 +28,7 @@ Rectangle {
             width: strip.tall ? strip.width : 128
             height: strip.tall ? 76 : strip.height
             word: qsTr("Today")
-            figure: strip.session.dueCount > 0 ? qsTr("%1 due").arg(strip.session.dueCount) : qsTr("nothing due")
+            figure: strip.session.dueCount > 0 ? qsTr("%n due", "", strip.session.dueCount) : qsTr("nothing due")
             urgent: strip.session.dueCount > 0
             chosen: strip.page === "today"
             enabled: strip.session.open
@@ -89,13 +89,13 @@ Rectangle {
                 onClicked: strip.wanted("season")
             }
             StripWord {
-                readonly property var looks: ["day", "night", "sun"]
-
+                objectName: "stripLook"
                 width: strip.tall ? strip.width : 100
                 height: strip.tall ? 76 : strip.height
                 word: qsTr("Look")
-                figure: strip.session.look === "sun" ? qsTr("strong sun") : strip.session.look
-                onClicked: strip.session.look = looks[(looks.indexOf(strip.session.look) + 1) % 3]
+                figure: strip.session.look === "sun" ? qsTr("strong sun") : strip.session.look === "night" ? qsTr("night") : qsTr("day")
+                chosen: strip.page === "look"
+                onClicked: strip.wanted("look")
             }
         }
     }

@@ -23,7 +23,7 @@ T.AbstractButton {
     focusPolicy: Qt.TabFocus
     opacity: enabled ? 1 : 0.5
     Accessible.role: Accessible.Button
-    Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %3 due").arg(word).arg(onHand).arg(due) : qsTr("%1: %2 on hand").arg(word).arg(onHand)
+    Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %n due", "", due).arg(word).arg(onHand) : qsTr("%1: %2 on hand").arg(word).arg(onHand)
     Keys.onReturnPressed: station.clicked()
 
     background: Item {
@@ -77,7 +77,7 @@ T.AbstractButton {
                 visible: station.due > 0
                 width: parent.width
                 horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
-                text: qsTr("%1 due").arg(station.due)
+                text: qsTr("%n due", "", station.due)
                 font.pixelSize: Look.tiny
                 font.weight: Font.DemiBold
                 color: Look.act

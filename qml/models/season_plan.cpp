@@ -16,7 +16,15 @@ namespace {
 
 constexpr int months_shown = 24;
 
-QVariantList points_of(const plan::ByMonth& values) {
+/// In the units people reckon in.
+plan::ByMonth in(Quantity quantity, plan::ByMonth values) {
+  for (auto& value : values)
+    value = in_units(language().units(), quantity, value);
+  return values;
+}
+
+QVariantList points_of(const plan::ByMonth& kept, Quantity quantity) {
+  const auto values = in(quantity, kept);
   QVariantList points;
   for (std::size_t i = 0; i < values.size(); ++i)
     points << QPointF(static_cast<double>(i), values[i]);
@@ -70,8 +78,8 @@ void SeasonPlan::tell(const plan::Needs& needs) {
   std::vector<Rows::Row> mix;
   std::vector<Rows::Row> parts;
   for (const auto& part : needs.parts) {
-    mix.push_back({text(part.name), points_of(part.litres), QStringLiteral("solid")});
-    parts.push_back(row(part.name, part.litres));
+    mix.push_back({text(part.name), points_of(part.litres, Quantity::litres), QStringLiteral("solid")});
+    parts.push_back(row(part.name, in(Quantity::litres, part.litres)));
   }
   std::vector<Rows::Row> pots;
   for (const auto& pot : needs.pots)
@@ -80,10 +88,11 @@ void SeasonPlan::tell(const plan::Needs& needs) {
   fits_.clear();
   overfull_ = false;
   for (const auto& light : needs.space) {
-    const auto name = text(book::word(light.light));
-    space.push_back({name, points_of(light.needed), QStringLiteral("solid")});
-    space.push_back({name + ", there is",
-                     points_of(plan::ByMonth(light.needed.size(), light.offered)),
+    const auto name = text(book::said(light.light));
+    space.push_back({name, points_of(light.needed, Quantity::square_metres), QStringLiteral("solid")});
+    space.push_back({phrased("{}, there is", name),
+                     points_of(plan::ByMonth(light.needed.size(), light.offered),
+                               Quantity::square_metres),
                      QStringLiteral("rule")});
     fits_ << text(light.told);
     overfull_ = overfull_ || light.first_over.has_value();

@@ -22,7 +22,7 @@ Row {
     Press {
         text: "−"
         width: Look.target
-        Accessible.name: counting.says + qsTr(", one less")
+        Accessible.name: qsTr("%1, one less").arg(counting.says)
         onClicked: counting.step(-1)
     }
     Field {
@@ -39,7 +39,7 @@ Row {
     Press {
         text: "+"
         width: Look.target
-        Accessible.name: counting.says + qsTr(", one more")
+        Accessible.name: qsTr("%1, one more").arg(counting.says)
         onClicked: counting.step(1)
     }
 }

@@ -48,7 +48,7 @@ FocusScope {
         height: 64
         text: "−"
         enabled: counter.value > 0
-        Accessible.name: counter.says + qsTr(", one less")
+        Accessible.name: qsTr("%1, one less").arg(counter.says)
         onClicked: counter.set(counter.value - 1)
     }
     Field {
@@ -91,7 +91,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.margins: 8
         text: "+"
-        Accessible.name: counter.says + qsTr(", one more")
+        Accessible.name: qsTr("%1, one more").arg(counter.says)
         contentItem: Say {
             text: "+"
             font.pixelSize: 64

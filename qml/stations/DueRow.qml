@@ -9,6 +9,7 @@ T.ItemDelegate {
 
     required property string code
     required property string verb
+    required property string word
     required property string told
     required property string since
     property bool chosen: false
@@ -89,10 +90,10 @@ T.ItemDelegate {
             anchors.rightMargin: 16
             anchors.verticalCenter: parent.verticalCenter
             width: 112
-            text: row.verb
-            Accessible.name: row.verb + " " + row.code
+            text: row.word
+            Accessible.name: row.word + " " + row.code
             contentItem: Say {
-                text: row.verb
+                text: row.word
                 color: Look.act
                 font.weight: Font.DemiBold
                 horizontalAlignment: Text.AlignHCenter

@@ -10,6 +10,14 @@ Item {
     property string station: ""
     property string chosen: ""
     readonly property bool placed: station === "seed" || station === "trays" || station === "pots"
+    readonly property var titles: ({
+            "pollen": qsTr("Pollen"),
+            "cones": qsTr("Cones"),
+            "seed": qsTr("Seed"),
+            "trays": qsTr("Trays"),
+            "pots": qsTr("Pots"),
+            "out": qsTr("Out")
+        })
     readonly property var belongs: ({
             "pollen": qsTr("Parent plants and their pollen belong here. Begin with a plant."),
             "cones": qsTr("Cones belong here from the day they are seen. Begin with a plant, then give it its cone."),
@@ -39,7 +47,7 @@ Item {
         Say {
             x: 16
             anchors.verticalCenter: parent.verticalCenter
-            text: page.station.charAt(0).toUpperCase() + page.station.substring(1)
+            text: page.titles[page.station] ?? ""
             font.pixelSize: Look.title
             Accessible.role: Accessible.Heading
         }

@@ -18,13 +18,14 @@ Item {
     required property string state
     required property string why
     required property string missing
+    readonly property string stateWord: state === "pinned" ? qsTr("pinned") : state === "forbidden" ? qsTr("forbidden") : state === "proposed" ? qsTr("proposed") : state
     readonly property bool made: state === "proposed" || state === "pinned"
     signal pinned(string key)
     signal forbidden(string key)
 
     implicitHeight: Math.max(lines.height, buttons.height) + 20
     Accessible.role: Accessible.ListItem
-    Accessible.name: code + ", " + cross + ", " + facts + ", " + plants + (state === "" ? "" : ", " + state)
+    Accessible.name: code + ", " + cross + ", " + facts + ", " + plants + (state === "" ? "" : ", " + stateWord)
 
     Rectangle {
         width: 4
@@ -48,7 +49,7 @@ Item {
 
         Say {
             width: parent.width
-            text: row.code + "  " + row.cross + (row.state === "" ? "" : "  ▸ " + row.state)
+            text: row.code + "  " + row.cross + (row.state === "" ? "" : "  ▸ " + row.stateWord)
             font.weight: row.made ? Font.DemiBold : Font.Normal
             color: row.state === "forbidden" ? Look.quiet : Look.ink
             Accessible.ignored: true

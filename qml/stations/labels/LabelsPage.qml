@@ -90,6 +90,7 @@ Item {
         active: page.stocking
         sourceComponent: StockForm {
             labels: page.printing
+            unit: page.session.speech.lengthUnit
             path: page.printPath
         }
     }
@@ -172,7 +173,7 @@ Item {
 
             Press {
                 objectName: "labelSave"
-                text: qsTr("Save %1 as PDF").arg(labels.chosen)
+                text: qsTr("Save %n as PDF", "", labels.chosen)
                 weight: "act"
                 enabled: labels.chosen > 0
                 onClicked: labels.save(path.text)

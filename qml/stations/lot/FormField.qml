@@ -11,6 +11,7 @@ Column {
     required property string kind
     required property string value
     required property var choices
+    required property var shown
     required property string hint
     required property Form form
     property bool wrong: false
@@ -80,6 +81,7 @@ Column {
 
         Choice {
             choices: entry.choices
+            shown: entry.shown
             chosen: entry.value
             says: entry.label
             onPicked: value => entry.form.set(entry.key, value)

@@ -76,7 +76,7 @@ Item {
                 y: 4
                 width: parent.width - 48
                 height: 56
-                text: qsTr("%1: %2 trays").arg(row.name).arg(row.trays)
+                text: qsTr("%1: %n tray(s)", "", Number(row.trays.replace(/\D/g, ""))).arg(row.name)
                 onClicked: start.walk.begin(row.code)
             }
         }

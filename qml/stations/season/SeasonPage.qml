@@ -78,9 +78,9 @@ Flickable {
                     height: 260
                     series: plan.space
                     across: Math.max(1, plan.months.length - 1)
-                    unit: qsTr("square metres")
+                    unit: page.session.speech.areaUnit
                     marks: page.marks
-                    saying: qsTr("Square metres needed by month, and what there is; the sentences above say where it does not fit.")
+                    saying: qsTr("Room needed by month, and what there is; the sentences above say where it does not fit.")
                 }
             }
             Column {
@@ -95,9 +95,9 @@ Flickable {
                     height: 260
                     series: plan.mix
                     across: Math.max(1, plan.months.length - 1)
-                    unit: qsTr("litres")
+                    unit: page.session.speech.volumeUnit
                     marks: page.marks
-                    saying: qsTr("Litres of each part by month; the sums stand below.")
+                    saying: qsTr("How much of each part by month; the sums stand below.")
                 }
             }
         }
@@ -107,7 +107,7 @@ Flickable {
 
             Sums {
                 width: page.width > 1000 ? (content.width - 32) / 2 : content.width
-                title: qsTr("Litres of each part")
+                title: qsTr("%1 of each part").arg(page.session.speech.volumeUnit)
                 rows: plan.parts
             }
             Sums {
