@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/code.h"
 
-#include "core/base/phrase.h"
 #include "core/base/check_character.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -95,8 +95,7 @@ Result<Kind> kind_named(std::string_view word) {
       return kind;
     all += (all.empty() ? "" : ", ") + std::string(kind_word(kind));
   }
-  return refuse(
-      fault(phrase("'{}' is no kind of thing", word), phrase("One of: {}.", all)));
+  return refuse(fault(phrase("'{}' is no kind of thing", word), phrase("One of: {}.", all)));
 }
 
 Result<Code> Code::of(Kind kind, int series, std::int64_t number) {
@@ -141,16 +140,15 @@ Result<Code> Code::parse(std::string_view typed) {
   if (text.empty())
     return refuse(fault("no code was given", "Scan the label or type its code, such as T1742Q."));
   if (text.size() > longest)
-    return refuse(fault(phrase("'{}' is no code: it has {} characters, a code at most {}",
-                                    typed, text.size(), longest),
+    return refuse(fault(phrase("'{}' is no code: it has {} characters, a code at most {}", typed,
+                               text.size(), longest),
                         "Scan the label or type its code, such as T1742Q."));
   if (!kind_of(text.front()) || text.size() < 5 ||
       !std::all_of(text.begin() + 1, text.end() - 1, [](char c) { return c >= '0' && c <= '9'; }))
     return refuse(fault(phrase("'{}' is no code", typed),
                         "A code is a letter, digits and a check character, such as T1742Q."));
-  return refuse(
-      fault(phrase("'{}' has a wrong character: its check character does not fit", typed),
-            "Look at the label and type it again."));
+  return refuse(fault(phrase("'{}' has a wrong character: its check character does not fit", typed),
+                      "Look at the label and type it again."));
 }
 
 std::vector<Code> corrections(std::string_view typed) {

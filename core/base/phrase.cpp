@@ -52,7 +52,8 @@ std::string month_said(unsigned month) {
 std::string measured(Quantity quantity, double kept, int decimals) {
   const auto system = language().units();
   return fmt::format(
-      "{} {}", language().decimal(fmt::format("{:.{}f}", in_units(system, quantity, kept), decimals)),
+      "{} {}",
+      language().decimal(fmt::format("{:.{}f}", in_units(system, quantity, kept), decimals)),
       unit_word(system, quantity));
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// What the program says to a person, in the language of who reads it. The source text is English and
-// is looked up whole; what belongs in its places is put in afterwards, so another language may put
-// it elsewhere ({0}, {1}) and write days and decimals in its own way.
+// What the program says to a person, in the language of who reads it. The source text is English
+// and is looked up whole; what belongs in its places is put in afterwards, so another language may
+// put it elsewhere ({0}, {1}) and write days and decimals in its own way.
 //
 //   phrase("{} has no seed on {}", batch, day.said())
 //   phrase_n(count, "{} seed of {}", "{} seeds of {}", batch)
@@ -30,7 +30,8 @@ class Language {
   Language& operator=(const Language&) = delete;
   virtual ~Language() = default;
 
-  /// The text that says the same; an unknown text stays as it is. May be asked from several threads.
+  /// The text that says the same; an unknown text stays as it is. May be asked from several
+  /// threads.
   [[nodiscard]] virtual std::string text(std::string_view english) const;
   /// The form for a count; in English `one` for 1 and `many` for the rest.
   [[nodiscard]] virtual std::string counted(std::int64_t count, std::string_view one,
@@ -72,9 +73,9 @@ std::string phrase(fmt::format_string<const Args&...> english, const Args&... ar
 
 /// The count is the first of the arguments.
 template <class... Args>
-std::string phrase_n(std::int64_t count, fmt::format_string<const std::int64_t&, const Args&...> one,
-                  fmt::format_string<const std::int64_t&, const Args&...> many,
-                  const Args&... args) {
+std::string
+phrase_n(std::int64_t count, fmt::format_string<const std::int64_t&, const Args&...> one,
+         fmt::format_string<const std::int64_t&, const Args&...> many, const Args&... args) {
   const fmt::string_view first = one;
   const fmt::string_view second = many;
   return fmt::vformat(
@@ -88,7 +89,8 @@ std::string month_said(unsigned month);
 /// "0.50 m²", "0.13 US gal": a kept value in the units people reckon in.
 std::string measured(Quantity quantity, double kept, int decimals);
 
-/// A text that is not said here but where it is used, through `phrase_of`; marks it for translation.
+/// A text that is not said here but where it is used, through `phrase_of`; marks it for
+/// translation.
 constexpr const char* to_phrase(const char* english) {
   return english;
 }

@@ -47,14 +47,14 @@ Result<void> check_direction(const std::string& name, std::string_view along, st
                              double page, double margin, double label, double pitch, int labels) {
   if (labels > 1 && pitch < label - rounding)
     return refuse(fault(phrase("'{}': {} overlap by {:.2f} mm: one every {:.2f} mm, each "
-                                    "{:.2f} mm",
-                                    name, many, label - pitch, pitch, label),
+                               "{:.2f} mm",
+                               name, many, label - pitch, pitch, label),
                         "Measure from one label's edge to the same edge of the next."));
   const double needed = margin + (labels > 1 ? (labels - 1) * pitch : 0) + label;
   if (needed > page + rounding)
     return refuse(fault(phrase("'{}': the labels are {:.2f} mm {} than the page: {:.2f} of "
-                                    "{:.2f} mm",
-                                    name, needed - page, along, needed, page),
+                               "{:.2f} mm",
+                               name, needed - page, along, needed, page),
                         "Check the page, the margins and the pitch."));
   return {};
 }

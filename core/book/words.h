@@ -44,7 +44,8 @@ Result<Set> read_word(std::string_view text) {
       return value;
     known += fmt::format("{}{}", known.empty() ? "" : ", ", name);
   }
-  return refuse(fault(phrase("'{}' is no {}", text, phrase_of(Words<Set>::what)), phrase("Use one of: {}.", known)));
+  return refuse(fault(phrase("'{}' is no {}", text, phrase_of(Words<Set>::what)),
+                      phrase("Use one of: {}.", known)));
 }
 
 } // namespace coneline::book

@@ -91,7 +91,7 @@ Result<work::Done> take_in_calendar(store::Book& book, const std::string& file,
       all.entries.insert(all.entries.end(), done->entries.begin(), done->entries.end());
   }
   all.told = phrase("{} taken in, {} as they are, {} of other calendars passed over",
-                         all.entries.size(), as_is, read->of_others) +
+                    all.entries.size(), as_is, read->of_others) +
              (by_hand.empty() ? std::string() : phrase("; still to be entered:{}", by_hand));
   return all;
 }

@@ -167,7 +167,7 @@ Result<CalendarRead> read_calendar(std::string_view text, const std::string& fil
     auto first = faults.front();
     if (faults.size() > 1)
       first.what += phrase(" (and {} more, the next on line {})", faults.size() - 1,
-                                faults[1].where ? faults[1].where->line : 0);
+                           faults[1].where ? faults[1].where->line : 0);
     return refuse(first);
   }
   const Component calendar(icalparser_parse_string(std::string(text).c_str()));

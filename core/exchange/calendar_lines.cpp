@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/calendar_lines.h"
 
-#include "core/base/phrase.h"
 #include "core/base/date.h"
+#include "core/base/phrase.h"
 #include "core/exchange/faults.h"
 
 #include <fmt/format.h>

@@ -29,8 +29,8 @@ Result<int> read_int(std::string_view text) {
   return parse_whole(text).and_then([&](std::int64_t number) -> Result<int> {
     constexpr std::int64_t most = 1'000'000;
     if (number > most || number < -most)
-      return refuse(fault(phrase("{} is far out of range", number),
-                          phrase("At most {} is expected.", most)));
+      return refuse(
+          fault(phrase("{} is far out of range", number), phrase("At most {} is expected.", most)));
     return static_cast<int>(number);
   });
 }

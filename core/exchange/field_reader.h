@@ -3,9 +3,9 @@
 // Reads the fields of one row and says what is wrong with each. References become the ids that
 // `keys` has for them: the row numbers within the folder, not yet those of a book.
 
-#include "core/base/phrase.h"
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/exchange/faults.h"
 #include "core/exchange/keys.h"
 
@@ -91,9 +91,8 @@ Result<std::string> read_key(std::string_view text) {
   } else {
     return Code::parse(text).and_then([&](const Code& code) -> Result<std::string> {
       if (Called<Id>::letters.find(static_cast<char>(code.kind())) == std::string_view::npos)
-        return refuse(
-            fault(phrase("{} is the code of a {}", code.text(), kind_said(code.kind())),
-                  phrase("Here the code of a {} is expected.", Called<Id>::what)));
+        return refuse(fault(phrase("{} is the code of a {}", code.text(), kind_said(code.kind())),
+                            phrase("Here the code of a {} is expected.", Called<Id>::what)));
       return code.text();
     });
   }
@@ -110,8 +109,8 @@ void FieldReader::field(std::string_view column, book::Id<Of>& id) {
   if (found != known.ids.end())
     id = found->second;
   else if (known.whole)
-    refuse_field(column, fault(phrase("there is no {} '{}' in {}", Called<Id>::what,
-                                           shortened(key), file_of<typename Called<Id>::Row>),
+    refuse_field(column, fault(phrase("there is no {} '{}' in {}", Called<Id>::what, shortened(key),
+                                      file_of<typename Called<Id>::Row>),
                                "Correct it, or add that row."));
   else
     sound_ = false; // its file has a fault of its own, which is told there

@@ -19,9 +19,9 @@ namespace {
 namespace fs = std::filesystem;
 
 Fault cannot(std::string_view what, const fs::path& path, int error) {
-  return fault(phrase("'{}' cannot be {}: {}", path.string(), what,
-                           std::generic_category().message(error)),
-               "Check that there is room and that you may write there.");
+  return fault(
+      phrase("'{}' cannot be {}: {}", path.string(), what, std::generic_category().message(error)),
+      "Check that there is room and that you may write there.");
 }
 
 /// Where the folder really is: links followed, no slash at its end.
@@ -60,9 +60,9 @@ Result<void> may_be_written(const fs::path& place, Existing existing,
     const auto name = each->path().filename().string();
     if (std::ranges::find(known, name) == known.end() ||
         !fs::is_regular_file(each->symlink_status(error)))
-      return refuse(fault(phrase("'{}' holds '{}', which is no part of an earlier export",
-                                      place.string(), name),
-                          "Name a new or an empty folder."));
+      return refuse(fault(
+          phrase("'{}' holds '{}', which is no part of an earlier export", place.string(), name),
+          "Name a new or an empty folder."));
   }
   if (error)
     return refuse(cannot("looked into", place, error.value()));

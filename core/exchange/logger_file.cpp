@@ -60,7 +60,8 @@ Fault several(const std::string& file, const LoggerRow& header,
   Cells names;
   for (const auto place : which)
     names.push_back(header.cells[place]);
-  return fault(phrase("several columns could be meant: {}", fmt::format("{}", fmt::join(names, ", "))),
+  return fault(phrase("several columns could be meant: {}",
+                      fmt::format("{}", fmt::join(names, ", "))),
                phrase("Name one with {}.", option))
       .at({file, header.line, {}});
 }
@@ -188,8 +189,8 @@ class Reader {
     for (auto i = header_ + 1; i < rows_.size(); ++i) {
       const auto& row = rows_[i];
       if (row.cells.size() <= std::max(columns_.time, columns_.date.value_or(0)))
-        return refuse(fault(phrase("the row has {} cells, at least {} are needed",
-                                        row.cells.size(), last + 1),
+        return refuse(fault(phrase("the row has {} cells, at least {} are needed", row.cells.size(),
+                                   last + 1),
                             "Complete the row, or take it out.")
                           .at({name_, row.line, {}}));
       const auto time =
@@ -206,8 +207,8 @@ class Reader {
       if (!raw.value && !is_no_reading(cell))
         return refuse(cell_fault(row, columns_.temperature,
                                  phrase("A number with a decimal '{}' is expected; --decimal "
-                                             "says which.",
-                                             point)));
+                                        "says which.",
+                                        point)));
       raws_.push_back(raw);
     }
     if (raws_.empty())
@@ -294,8 +295,8 @@ Result<LoggerFile> read_logger_file(const std::filesystem::path& path,
     return refuse(fault(phrase("'{}' cannot be read: {}", path.string(), error.message()),
                         "Check the name."));
   if (size > largest)
-    return refuse(fault(phrase("'{}' has {} MB, more than 512 MB", path.string(), size >> 20U),
-                        "Split it."));
+    return refuse(
+        fault(phrase("'{}' has {} MB, more than 512 MB", path.string(), size >> 20U), "Split it."));
   std::ifstream in(path, std::ios::binary);
   std::string text(size, '\0');
   if (!in || !in.read(text.data(), static_cast<std::streamsize>(size)))

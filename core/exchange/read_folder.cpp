@@ -65,7 +65,8 @@ bool check_columns(const CsvTable& table, Faults& faults) {
   for (const auto& name : table.columns)
     if (std::ranges::find(wanted, name) == wanted.end())
       faults.add(fault(phrase("the column '{}' is not known", shortened(name)),
-                       phrase("Take it out; the columns are {}.", fmt::format("{}", fmt::join(wanted, ", "))))
+                       phrase("Take it out; the columns are {}.",
+                              fmt::format("{}", fmt::join(wanted, ", "))))
                      .at({table.file, 1, shortened(name)}));
   return whole;
 }
@@ -77,9 +78,10 @@ void open_table(const fs::path& folder, Tables& tables, Faults& faults) {
   if (!fs::exists(fs::symlink_status(folder / name, error))) {
     if constexpr (may_be_missing<Row>)
       return;
-    faults.add(fault("the file is missing", phrase("It needs at least its header: {}.",
-                                                        fmt::format("{}", fmt::join(columns_of<Row>(), ","))))
-                   .at({name, 0, {}}));
+    faults.add(
+        fault("the file is missing", phrase("It needs at least its header: {}.",
+                                            fmt::format("{}", fmt::join(columns_of<Row>(), ","))))
+            .at({name, 0, {}}));
     return;
   }
   if (auto inside = is_file_inside(folder, folder / name); !inside) {
@@ -115,7 +117,7 @@ void learn_keys(const Tables& tables, Keys& keys, Faults& faults) {
         keys.add(*key, id);
       else
         faults.add(fault(phrase("the {} '{}' stands on line {} already", Called<Id>::what,
-                                     shortened(*key), first->second),
+                                shortened(*key), first->second),
                          "Each is written once.")
                        .at(table->second.where(row, Called<Id>::column)));
     }
@@ -161,9 +163,9 @@ Result<ReadFolder> read_folder(const fs::path& folder) {
              [&]<class Row>(Sheet<Row>& sheet) { read_rows(tables, keys, sheet, read.faults); });
   if (const auto title = tables.find(file_of<book::Title>);
       title != tables.end() && title->second.rows.size() != 1)
-    read.faults.add(fault(phrase("{} rows", title->second.rows.size()),
-                          "The cover of the book is one row.")
-                        .at({title->second.file, 0, {}}));
+    read.faults.add(
+        fault(phrase("{} rows", title->second.rows.size()), "The cover of the book is one row.")
+            .at({title->second.file, 0, {}}));
   return read;
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/scanner_log.h"
 
-#include "core/base/phrase.h"
 #include "core/base/csv.h"
+#include "core/base/phrase.h"
 #include "core/exchange/faults.h"
 #include "core/work/scan_text.h"
 
@@ -245,9 +245,8 @@ Result<ScannerLog> read_scanner_log_file(const std::filesystem::path& path) {
   std::error_code error;
   const auto size = std::filesystem::file_size(path, error);
   if (error)
-    return refuse(
-        fault(phrase("the log '{}' cannot be read: {}", path.string(), error.message()),
-              "Check its name."));
+    return refuse(fault(phrase("the log '{}' cannot be read: {}", path.string(), error.message()),
+                        "Check its name."));
   if (size > most)
     return refuse(
         fault(phrase("the log '{}' has {} bytes, more than {}", path.string(), size, most),

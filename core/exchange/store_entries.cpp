@@ -219,11 +219,11 @@ class StoreEntries {
   bool one_method(const Rows<PollinationRow>& rows) {
     for (const auto* each : rows)
       if (each->row.method != rows.front()->row.method) {
-        faults_.add(fault(phrase("the pass is '{}' here and '{}' on line {}",
-                                      book::said(each->row.method),
-                                      book::said(rows.front()->row.method), rows.front()->line),
-                          "One pass has one method.")
-                        .at(where(*each, "method")));
+        faults_.add(
+            fault(phrase("the pass is '{}' here and '{}' on line {}", book::said(each->row.method),
+                         book::said(rows.front()->row.method), rows.front()->line),
+                  "One pass has one method.")
+                .at(where(*each, "method")));
         return false;
       }
     return true;
@@ -233,7 +233,7 @@ class StoreEntries {
     for (const auto* each : rows)
       if (each->row.grams != rows.front()->row.grams) {
         faults_.add(fault(phrase("all the seed weighs {} g here and {} g on line {}",
-                                      each->row.grams, rows.front()->row.grams, rows.front()->line),
+                                 each->row.grams, rows.front()->row.grams, rows.front()->line),
                           "One harvest has one weight.")
                         .at(where(*each, "grams")));
         return false;

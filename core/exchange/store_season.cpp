@@ -112,7 +112,7 @@ class StoreRegisters {
     if constexpr (requires { each.row.code; })
       if (each.row.code.series() != series_) {
         faults_.add(fault(phrase("the code {} is of series {}, the book's is {}",
-                                      each.row.code.text(), each.row.code.series(), series_),
+                                 each.row.code.text(), each.row.code.series(), series_),
                           "Codes begin with the series that book.csv names.")
                         .at(where(each, "code")));
         return false;

@@ -60,7 +60,7 @@ class Propose {
   std::string name(std::size_t at) const {
     const auto& cross = possible_.at(at);
     return phrase("{} with {}", input_.females[cross.female].code.text(),
-                       input_.pollen[cross.pollen].code.text());
+                  input_.pollen[cross.pollen].code.text());
   }
 
   /// What the grower fixed must be possible by itself; each contradiction is named.
@@ -74,10 +74,10 @@ class Propose {
         return refuse(fault(phrase("{} is both pinned and forbidden", name(at)),
                             "Take one of the two away."));
       if (const auto [first, fresh] = of_female.emplace(cross.female, at); !fresh)
-        return refuse(fault(phrase("{} is pinned twice: {} and {}",
-                                        input_.females[cross.female].code.text(),
-                                        name(first->second), name(at)),
-                            "A proposal gives a cone one father; pin one of them."));
+        return refuse(
+            fault(phrase("{} is pinned twice: {} and {}", input_.females[cross.female].code.text(),
+                         name(first->second), name(at)),
+                  "A proposal gives a cone one father; pin one of them."));
       pollen[cross.pollen] += input_.millilitres_a_cone;
       for (const auto& [light, square_metres] : cross.room)
         room[light] += square_metres;
@@ -87,20 +87,19 @@ class Propose {
       if (left && needed > *left + rounding)
         return refuse(fault(
             phrase("the pinned crosses take {:g} ml of {}, and {:g} ml are left: {:g} too few",
-                        needed, input_.pollen[lot].code.text(), *left, needed - *left),
+                   needed, input_.pollen[lot].code.text(), *left, needed - *left),
             "Unpin a cross, take less for each cone, or use another lot."));
     }
     for (const auto& [light, needed] : room)
       if (input_.room && needed > free_room(light) + rounding)
-        return refuse(
-            fault(phrase("the pinned crosses take {} of {}, and {} are free",
-                         measured(Quantity::square_metres, needed, 2), book::said(light),
-                         measured(Quantity::square_metres, free_room(light), 2)),
-                  "Unpin a cross, or say how much room there will be."));
+        return refuse(fault(phrase("the pinned crosses take {} of {}, and {} are free",
+                                   measured(Quantity::square_metres, needed, 2), book::said(light),
+                                   measured(Quantity::square_metres, free_room(light), 2)),
+                            "Unpin a cross, or say how much room there will be."));
     if (wish_.crosses && of_female.size() > static_cast<std::size_t>(*wish_.crosses))
-      return refuse(fault(
-          phrase("{} crosses are pinned and {} asked for", of_female.size(), *wish_.crosses),
-          "Unpin some, or ask for more crosses."));
+      return refuse(
+          fault(phrase("{} crosses are pinned and {} asked for", of_female.size(), *wish_.crosses),
+                "Unpin some, or ask for more crosses."));
     return {};
   }
 
@@ -113,13 +112,14 @@ class Propose {
     std::string reasons;
     std::set<std::string> told;
     for (std::size_t at = 0; at < possible_.size(); ++at) {
-      const auto why = holds(wish_.forbidden, at) ? phrase("forbidden") : why_not(possible_[at], wish_);
+      const auto why =
+          holds(wish_.forbidden, at) ? phrase("forbidden") : why_not(possible_[at], wish_);
       if (told.insert(why).second)
         reasons += (reasons.empty() ? "" : "; ") + name(at) + ": " + why;
     }
-    return fault(phrase("none of the {} possible crosses may be proposed ({})",
-                             possible_.size(), reasons),
-                 "Pin one, allow hybrids, or allow closer parents.");
+    return fault(
+        phrase("none of the {} possible crosses may be proposed ({})", possible_.size(), reasons),
+        "Pin one, allow hybrids, or allow closer parents.");
   }
 
   BinaryProgram limits() {
@@ -201,8 +201,8 @@ class Propose {
     if (!best)
       return refuse(too_little());
     if (wish_.aim == Aim::mixture)
-      return proposal(among_equals(program, *best, freshness()), phrase("mixture of plants and kinship"),
-                      1);
+      return proposal(among_equals(program, *best, freshness()),
+                      phrase("mixture of plants and kinship"), 1);
     return proposal(among_equals(program, *best, all_plants()),
                     phrase("mean kinship, summed over the crosses"), -1);
   }
@@ -216,8 +216,8 @@ class Propose {
       return most->value;
     if (*wish_.crosses > most->value)
       return refuse(fault(phrase("{} crosses are asked for, and {:g} can be made with the "
-                                      "cones, the pollen and the room there are",
-                                      *wish_.crosses, most->value),
+                                 "cones, the pollen and the room there are",
+                                 *wish_.crosses, most->value),
                           "Ask for fewer, collect more pollen, take less for each cone, "
                           "or say how much room there will be."));
     return *wish_.crosses;
@@ -227,8 +227,8 @@ class Propose {
   std::string stopped_by(const PossibleCross& cross) const {
     const auto& lot = input_.pollen[cross.pollen];
     if (lot.millilitres && input_.millilitres_a_cone > *lot.millilitres + rounding)
-      return phrase("{:g} ml of pollen are needed and {:g} ml are left",
-                         input_.millilitres_a_cone, *lot.millilitres);
+      return phrase("{:g} ml of pollen are needed and {:g} ml are left", input_.millilitres_a_cone,
+                    *lot.millilitres);
     for (const auto& [light, needed] : cross.room)
       if (input_.room && needed > free_room(light) + rounding)
         return phrase("{} of {} are needed and {} are free",
@@ -247,10 +247,11 @@ class Propose {
           reasons += (told == 0 ? ": " : "; ") + name(at) + ": " + why;
           ++told;
         }
-    return fault(phrase("no cross fits within the pollen and the room there are, with what is pinned{}",
-                        reasons),
-                 "Unpin a cross, collect more pollen, take less for each cone, or "
-                 "say how much room there will be.");
+    return fault(
+        phrase("no cross fits within the pollen and the room there are, with what is pinned{}",
+               reasons),
+        "Unpin a cross, collect more pollen, take less for each cone, or "
+        "say how much room there will be.");
   }
 
   /// Of all choices as good as `best`, the one in which the other values add up to most.
@@ -325,8 +326,7 @@ std::string why_not(const PossibleCross& cross, const CrossingWish& wish) {
   if (cross.hybrid && !wish.hybrids)
     return phrase("a hybrid, and hybrids were not asked for");
   if (cross.kinship > wish.most_kinship)
-    return phrase("the parents' kinship {:.4g} is above {:.4g}", cross.kinship,
-                       wish.most_kinship);
+    return phrase("the parents' kinship {:.4g} is above {:.4g}", cross.kinship, wish.most_kinship);
   if (!cross.plants)
     return phrase("no plants can be reckoned for it");
   return {};

@@ -46,8 +46,8 @@ Result<void> add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volu
     one.parts.push_back({part.name, part.share});
   const auto litre = mix_for(one);
   if (!litre)
-    return refuse(book_fault(phrase("the mix '{}': {}", mix.name, litre.error().what),
-                             litre.error().remedy));
+    return refuse(
+        book_fault(phrase("the mix '{}': {}", mix.name, litre.error().what), litre.error().remedy));
   Volume finished{mix.name, {}};
   for (const auto litres : fill)
     finished.litres.push_back(litres * litre->finished_litres);
@@ -76,9 +76,9 @@ void tell_fit(SpaceNeeds& space, const std::vector<Date>& months) {
     return;
   }
   space.told = over(space.today) ? phrase("{} does not fit today: {}.", name,
-                                               short_by(space.today, space.offered))
+                                          short_by(space.today, space.offered))
                                  : phrase("{} does not fit from {}: {}.", name, month(first),
-                                               short_by(*first, space.offered));
+                                          short_by(*first, space.offered));
   if (over(*most) && (over(space.today) ? *most > space.today + hair : most != first))
     space.told += phrase(" Most in {}: {}.", month(most), short_by(*most, space.offered));
   if (space.offered <= 0)

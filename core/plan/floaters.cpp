@@ -21,7 +21,7 @@ Result<void> sound(const FloatersAsked& asked) {
   if (!(0 <= asked.filled_low && asked.filled_low <= asked.filled_middle &&
         asked.filled_middle <= asked.filled_high && asked.filled_high <= seeds))
     return refuse(fault(phrase("{:g} to {:g} filled of {} floaters", asked.filled_low,
-                                    asked.filled_high, asked.seeds),
+                               asked.filled_high, asked.seeds),
                         "The range lies within the floaters."));
   if (!(asked.worth > 0))
     return refuse(fault(phrase("a plant worth {:g}", asked.worth), "Give more than 0."));
@@ -33,7 +33,7 @@ Result<void> sound(const FloatersAsked& asked) {
         asked.plant_of_filled.low <= asked.plant_of_filled_middle &&
         asked.plant_of_filled_middle <= asked.plant_of_filled.high))
     return refuse(fault(phrase("a filled seed becomes a plant {:g} to {:g} times",
-                                    asked.plant_of_filled.low, asked.plant_of_filled.high),
+                               asked.plant_of_filled.low, asked.plant_of_filled.high),
                         "Give shares from 0 to 1."));
   return {};
 }
@@ -85,18 +85,17 @@ void advise(const FloatersAsked& asked, FloatersDecision& decision) {
     decision.why =
         decision.advice == FloatersAdvice::open_more
             ? phrase("{}; {}, which lies within that. Open {} more before you decide.", filled,
-                          pays, decision.open_more)
+                     pays, decision.open_more)
             : phrase("{}; {}, which lies within that, and opening more would leave too few. "
-                          "Keep them and float them again later.",
-                          filled, pays);
+                     "Keep them and float them again later.",
+                     filled, pays);
   } else if (!may_trust && decision.open_more > 0) {
     decision.advice = FloatersAdvice::open_more;
-    decision.why =
-        phrase("{}; {}. But {}: open {} more before any are thrown away.", filled, pays,
-                    asked.known == FloatKnown::unknown
-                        ? "whether the float test holds for this taxon is not known"
-                        : "good seed of this taxon floats too",
-                    decision.open_more);
+    decision.why = phrase("{}; {}. But {}: open {} more before any are thrown away.", filled, pays,
+                          asked.known == FloatKnown::unknown
+                              ? "whether the float test holds for this taxon is not known"
+                              : "good seed of this taxon floats too",
+                          decision.open_more);
   } else {
     decision.advice = FloatersAdvice::discard;
     decision.why = phrase("{}; {}. Discard them.", filled, pays);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/mix.h"
 
-#include "core/base/phrase.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -26,11 +26,10 @@ std::optional<Fault> wrong_with_pots(const MixOrder& order) {
     return fault(phrase("a root ball of {} litres cannot be", write_real(order.rootball)),
                  "Give its litres, 0 for none.");
   if (order.rootball > order.litres)
-    return fault(
-        phrase("a root ball of {} litres does not fit a pot of {} litres: {} too much",
-                    write_real(order.rootball), write_real(order.litres),
-                    fmt::format("{:.6g}", order.rootball - order.litres)),
-        "Take a larger pot or correct the root ball.");
+    return fault(phrase("a root ball of {} litres does not fit a pot of {} litres: {} too much",
+                        write_real(order.rootball), write_real(order.litres),
+                        fmt::format("{:.6g}", order.rootball - order.litres)),
+                 "Take a larger pot or correct the root ball.");
   return std::nullopt;
 }
 

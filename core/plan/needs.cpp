@@ -124,8 +124,8 @@ void Sum::move_into(const book::Route& route, const Stay& before, const Stay& st
   const double fresh = per_plant(into) - per_plant(from);
   if (fresh <= 0)
     remarks_.insert(phrase("'{}' holds no more than the root ball out of '{}': no mix is "
-                                "counted for that move. Check the route.",
-                                into.name, from.name));
+                           "counted for that move. Check the route.",
+                           into.name, from.name));
   fill_.try_emplace(route.steps[stay.step].mix, nothing()).first->second[at] +=
       plants * std::max(0.0, fresh);
 }
@@ -167,8 +167,8 @@ void Sum::walk(const book::Route& route, const Cohort& cohort) {
 void Sum::tray(const TrayStanding& tray) {
   const auto* route = input_.registers.route(tray.taxon);
   if (route == nullptr) {
-    leave_out({tray.code, tray.waiting + tray.seedlings, phrase("its taxon has no route")}, tray.taxon,
-              tray.pot, 1);
+    leave_out({tray.code, tray.waiting + tray.seedlings, phrase("its taxon has no route")},
+              tray.taxon, tray.pot, 1);
     return;
   }
   std::size_t until = 0;
@@ -210,16 +210,15 @@ void Sum::group(const PlantsStanding& group) {
   if (!step) {
     leave_out({group.code, group.plants,
                phrase("'{}' is larger than every pot of its route",
-                           input_.registers.pot(group.pot).name)},
+                      input_.registers.pot(group.pot).name)},
               group.taxon, group.pot, containers);
     return;
   }
   const auto& of_step = input_.registers.pot(route->steps[*step].pot);
   if (of_step.id != group.pot)
     remarks_.insert(phrase("{} stands in '{}', which is not on its route; it is taken to be "
-                                "at the step of '{}'.",
-                                group.code.text(), input_.registers.pot(group.pot).name,
-                                of_step.name));
+                           "at the step of '{}'.",
+                           group.code.text(), input_.registers.pot(group.pot).name, of_step.name));
   walk(*route, {plants, group.cross, group.taxon,
                 stays(*route, *step, group.pot, group.since, input_.today)});
 }
@@ -255,12 +254,11 @@ Result<Needs> Sum::done() {
   for (auto& [of, plants] : ready_)
     needs_.ready.push_back({of.first, of.second, std::move(plants)});
   if (input_.seeds_not_sown > 0)
-    remarks_.insert(
-        phrase("{} seeds are not sown yet and not counted.", input_.seeds_not_sown));
+    remarks_.insert(phrase("{} seeds are not sown yet and not counted.", input_.seeds_not_sown));
   if (!needs_.left_out.empty())
     remarks_.insert(
         phrase("{} lots are left out of pots and mix; their bench room is counted as it is.",
-                    needs_.left_out.size()));
+               needs_.left_out.size()));
   needs_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(needs_);
 }

@@ -85,16 +85,16 @@ class Possible {
     if (!female.seeds)
       cross.remarks.push_back(
           phrase("no seed of a cone of its taxon was ever counted, so no plants are reckoned "
-                      "for {}: say how many seeds to expect",
-                      female.code.text()));
+                 "for {}: say how many seeds to expect",
+                 female.code.text()));
     if (route == nullptr)
       cross.remarks.push_back(
           phrase("{} has no route, so no plants are reckoned: give its germination and steps",
-                      input_.registers.taxon(taxon).name));
+                 input_.registers.taxon(taxon).name));
     if (!pollen.viability)
       cross.remarks.push_back(
           phrase("the pollen {}, {} days old, was not tested, and is reckoned as all viable",
-                      pollen.code.text(), days_between(pollen.collected, input_.today)));
+                 pollen.code.text(), days_between(pollen.collected, input_.today)));
     if (!female.seeds || route == nullptr)
       return;
     const auto own = input_.germination.find(taxon);
@@ -162,8 +162,8 @@ Estimate product(const std::vector<std::pair<std::string, Estimate>>& factors) {
 Result<std::vector<PossibleCross>> possible_crosses(const CrossingInput& input) {
   if (const auto way = book::own_ancestor_in_words(input.registers.plants, input.parents);
       !way.empty())
-    return refuse(
-        book_fault(phrase("a plant is its own ancestor: {}", way), "Correct the parents of one of them."));
+    return refuse(book_fault(phrase("a plant is its own ancestor: {}", way),
+                             "Correct the parents of one of them."));
   if (input.females.empty())
     return refuse(fault("no female has a cone that takes pollen now or will",
                         "Enter the cone when it is seen, or name a female that is expected to "

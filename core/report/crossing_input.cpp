@@ -108,8 +108,8 @@ class Gather {
     if (counts.empty())
       return std::nullopt;
     return next_of(counts, phrase("{}{} earlier cones of {}", what, counts.size(),
-                                       enough ? input_.registers.plant(plant).code.text()
-                                              : input_.registers.taxon(taxon(plant)).name));
+                                  enough ? input_.registers.plant(plant).code.text()
+                                         : input_.registers.taxon(taxon(plant)).name));
   }
 
   [[nodiscard]] std::optional<plan::Estimate>
@@ -214,7 +214,7 @@ class Gather {
                             "Name a female plant of the register."));
       if (plant->sex == book::Sex::male)
         return refuse(fault(phrase("{} ({}) is a male plant: it has no cone to pollinate",
-                                        code.text(), book::plant_name(*plant)),
+                                   code.text(), book::plant_name(*plant)),
                             "Name a female plant, or correct the sex."));
       add_female(code, plant->id, phrase("expected"));
     }
@@ -249,17 +249,17 @@ class Gather {
       input_.left_out.emplace_back(lot.code, std::move(why));
     };
     if (lot.collected > asked_.today)
-      return leave_out(phrase("it is collected on {}, later than the day asked about",
-                                   lot.collected.said()));
+      return leave_out(
+          phrase("it is collected on {}, later than the day asked about", lot.collected.said()));
     if (father.sex == book::Sex::female)
       return leave_out(phrase("it is said to come from {}, a female plant: correct the sex or "
-                                   "the plant",
-                                   father.code.text()));
+                              "the plant",
+                              father.code.text()));
     if (line.gone)
       return leave_out(phrase("it is gone since {}", line.gone->said()));
     if (line.left && *line.left <= 1e-9)
       return leave_out(phrase("it has run out: {:g} ml collected, {:g} ml used",
-                                   line.collected.value_or(0), line.used + line.discarded));
+                              line.collected.value_or(0), line.used + line.discarded));
     input_.pollen.push_back(
         {lot.code, lot.plant, line.left, viability(line), lot.collected, lot.store});
   }
@@ -289,9 +289,9 @@ class Gather {
     input_.remarks.push_back(
         amounts.empty()
             ? phrase("{:g} ml of pollen for a cone are assumed (no source).",
-                          input_.millilitres_a_cone)
+                     input_.millilitres_a_cone)
             : phrase("{:g} ml of pollen for a cone: the middle of {} cones in the book.",
-                          input_.millilitres_a_cone, amounts.size()));
+                     input_.millilitres_a_cone, amounts.size()));
   }
 
   void germination() {
@@ -350,7 +350,8 @@ class Gather {
         offered += space.offered;
       }
     if (offered <= 0) {
-      input_.remarks.emplace_back(phrase("No place of the book is measured, so room is not asked about."));
+      input_.remarks.emplace_back(
+          phrase("No place of the book is measured, so room is not asked about."));
       return;
     }
     input_.room = free;
@@ -375,8 +376,8 @@ Fault not_among(const plan::CrossingInput& input, const Code& code, std::string_
       plant != nullptr && what == "pollen lot")
     return fault(plant->sex == book::Sex::female
                      ? phrase("{} ({}) is a female plant: it gives no pollen and cannot be "
-                                   "the father",
-                                   code.text(), book::plant_name(*plant))
+                              "the father",
+                              code.text(), book::plant_name(*plant))
                      : phrase("{} is a plant, not a pollen lot", code.text()),
                  "Name one of its pollen lots, or another father's.");
   return fault(phrase("{} is no {} to choose from", code.text(), what),

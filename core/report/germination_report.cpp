@@ -98,10 +98,10 @@ std::string told(const TrayReport& tray) {
     return tray.germinated == 0 ? phrase("nothing came up; no seed left in it") : phrase("done");
   case Sprouting::still:
     return nothing + phrase("still sprouting: {} waiting, until {} by its route", tray.waiting,
-                                 tray.sprouts_until->said());
+                            tray.sprouts_until->said());
   case Sprouting::past:
     return nothing + phrase("{} waiting, past {}, the end by its route", tray.waiting,
-                                 tray.sprouts_until->said());
+                            tray.sprouts_until->said());
   case Sprouting::not_known:
     return nothing + phrase("{} waiting; no route says for how long", tray.waiting);
   }
@@ -116,7 +116,7 @@ std::string told(const CrossReport& cross) {
     return phrase("Not looked at yet.");
   if (cross.trays_sprouting > 0)
     text += phrase("{} of {} trays can still sprout, {} seeds waiting: the share can rise.",
-                        cross.trays_sprouting, cross.trays.size(), cross.waiting);
+                   cross.trays_sprouting, cross.trays.size(), cross.waiting);
   else if (cross.waiting > 0)
     text += phrase("{} seeds wait past their route's months.", cross.waiting);
   else

@@ -116,9 +116,10 @@ Result<void> decide(HarvestView& view, const book::Registers& registers,
     return {};
   }
   if (!asked.figures.plant_worth || !view.seed_cost) {
-    view.decision_told = phrase("Say what a plant is worth and what a sown seed costs (or a litre of "
-                                "mix and a square metre of bench a month), and the break-even is "
-                                "reckoned.");
+    view.decision_told =
+        phrase("Say what a plant is worth and what a sown seed costs (or a litre of "
+               "mix and a square metre of bench a month), and the break-even is "
+               "reckoned.");
     return {};
   }
   plan::FloatersAsked floaters;
@@ -146,7 +147,7 @@ std::string soak_step(const HarvestTable& table, Date today) {
   return *table.soaks_until == today
              ? phrase("They have soaked: take them out and float them.")
              : phrase("They soak until {}: change the water daily, float them then.",
-                           table.soaks_until->said());
+                      table.soaks_until->said());
 }
 
 std::string next_step(const HarvestView& view, Date today, double assurance) {
@@ -158,14 +159,14 @@ std::string next_step(const HarvestView& view, Date today, double assurance) {
   if (auto soak = soak_step(table, today); !soak.empty())
     return soak;
   if (table.unsorted > 0)
-    return phrase("Float the {} unsorted seeds: count what sinks and what floats.",
-                       table.unsorted);
+    return phrase("Float the {} unsorted seeds: count what sinks and what floats.", table.unsorted);
   if (table.test == book::SeedTest::floating && table.floated.size() == 1 && !table.soaks_until &&
       table.empty.on_hand > 0)
-    return phrase("Dry seed floats falsely: soak the floaters for a day or more and float them again.");
+    return phrase(
+        "Dry seed floats falsely: soak the floaters for a day or more and float them again.");
   if (table.empty.on_hand > 0 && table.empty.opened == 0)
     return phrase("Cut some floaters open: {} show a tenth filled {:.0f} times in 100.",
-                       view.floated.open_for_tenth, 100 * assurance);
+                  view.floated.open_for_tenth, 100 * assurance);
   if (table.filled.on_hand > 0 && table.filled.opened == 0)
     return phrase("Cut a few of those judged filled open too, so that the batch can be reckoned.");
   if (table.empty.on_hand > 0 && view.decision)

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/needs_report.h"
 
-#include "core/base/phrase.h"
-
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 namespace coneline::report {
 
@@ -65,11 +64,15 @@ Json json_of(const plan::SpaceNeeds& space, const plan::Needs& needs) {
 } // namespace
 
 std::vector<std::string> needs_rules() {
-  return {to_phrase("Expected values of what stands in the book today; what is not sown yet is not in it."),
-          to_phrase("A step lasts the middle of its range of months; what is overdue is due this month."),
-          to_phrase("Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep "
+  return {
+      to_phrase(
+          "Expected values of what stands in the book today; what is not sown yet is not in it."),
+      to_phrase(
+          "A step lasts the middle of its range of months; what is overdue is due this month."),
+      to_phrase(
+          "Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep "
           "taking room."),
-          to_phrase("Standing counts and room are those of the month's end, pots touching.")};
+      to_phrase("Standing counts and room are those of the month's end, pots touching.")};
 }
 
 std::string needs_csv(const plan::Needs& needs, const book::Title& title) {

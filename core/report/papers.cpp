@@ -95,8 +95,8 @@ class Collect {
     of_lot(reading_.lot(*entry->lot));
     const auto lot = reading_.lot(*entry->lot).code.text();
     const auto& sale = std::get<book::Sale>(entry->detail);
-    papers_.subject = phrase("sale of {} (entry {}) out of {}{}", entry->date.said(), id.value,
-                                  lot, sale.buyer.empty() ? "" : " to " + sale.buyer);
+    papers_.subject = phrase("sale of {} (entry {}) out of {}{}", entry->date.said(), id.value, lot,
+                             sale.buyer.empty() ? "" : " to " + sale.buyer);
     papers_.count = 0;
     papers_.sold = true;
     for (const auto& movement : entry->movements)
@@ -150,8 +150,8 @@ class Collect {
       }
       if (passes.empty())
         papers_.missing.push_back(phrase("no pollination of {} is recorded, so the father is "
-                                              "not known",
-                                              registers_.cone(*cone).code.text()));
+                                         "not known",
+                                         registers_.cone(*cone).code.text()));
       else if (cross.unknown_father)
         papers_.missing.emplace_back("some of the pollen came from a father that is not known");
     } else {
@@ -208,7 +208,7 @@ class Collect {
         const auto& lot = registers_.pollen_lot(*used.lot);
         const auto& father = registers_.plant(lot.plant);
         pollen = phrase("{} of {} ({}), collected {}", lot.code.text(), father.code.text(),
-                             book::plant_name(father), lot.collected.said());
+                        book::plant_name(father), lot.collected.said());
       }
       papers_.passes.push_back({entry.id, entry.date, registers_.cone(*entry.cone).code,
                                 std::string(book::word(pass.method)), std::move(pollen),
@@ -284,7 +284,7 @@ class Collect {
       for (const auto& paper : plant.papers)
         if (paper.number.empty() || !paper.issued || paper.authority.empty())
           say(phrase("number, day or authority of the {} is not recorded",
-                          paper.kind.empty() ? "paper" : paper.kind));
+                     paper.kind.empty() ? "paper" : paper.kind));
     }
     if (papers_.purchase) {
       if (papers_.purchase->supplier.empty())
@@ -297,8 +297,8 @@ class Collect {
       unexplained += disposal.as == book::State::unexplained ? disposal.count : 0;
     if (unexplained != 0)
       missing.push_back(phrase("recounts {} {} that nothing explains",
-                                    unexplained > 0 ? "found missing" : "found more by",
-                                    std::abs(unexplained)));
+                               unexplained > 0 ? "found missing" : "found more by",
+                               std::abs(unexplained)));
   }
 
   store::Reading& reading_;

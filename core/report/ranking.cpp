@@ -61,19 +61,21 @@ std::vector<std::string> alike_told(const GerminationReport& report) {
 }
 
 std::string_view alike_method_told() {
-  return to_phrase("Crosses that share a letter cannot be told apart: the difference between their shares "
-         "may "
-         "be chance. Every pair is compared, with the spread between trays counted in and Holm's "
-         "adjustment over all pairs. Cannot be told apart does not mean equal.");
+  return to_phrase(
+      "Crosses that share a letter cannot be told apart: the difference between their shares "
+      "may "
+      "be chance. Every pair is compared, with the spread between trays counted in and Holm's "
+      "adjustment over all pairs. Cannot be told apart does not mean equal.");
 }
 
 std::string_view band_told() {
-  return to_phrase("The steps are what was seen, each tray counting for as long as it was looked at "
-         "(Turnbull's estimate). The band is, day by day, the range in which the share germinated "
-         "by that day lies, from "
-         "the covariance of the curve's three values (delta method on the logit), widened by the "
-         "spread between trays. It is for each day alone and takes the family of the curve to be "
-         "right.");
+  return to_phrase(
+      "The steps are what was seen, each tray counting for as long as it was looked at "
+      "(Turnbull's estimate). The band is, day by day, the range in which the share germinated "
+      "by that day lies, from "
+      "the covariance of the curve's three values (delta method on the logit), widened by the "
+      "spread between trays. It is for each day alone and takes the family of the curve to be "
+      "right.");
 }
 
 std::string lacking_told(const GerminationReport& report) {
@@ -87,11 +89,11 @@ std::string lacking_told(const GerminationReport& report) {
       lacking += tray.days_lacking;
     }
   auto text = phrase("Degree-days above {:g} °C by the {} method.", report.degree_days->base,
-                          stats::degree_days_word(report.degree_days->method));
+                     stats::degree_days_word(report.degree_days->method));
   if (lacking > 0)
     text += phrase(" {} days of {} trays have no temperature and count like the mean of the "
-                        "tray's other days.",
-                        lacking, trays);
+                   "tray's other days.",
+                   lacking, trays);
   else
     text += " " + phrase("No day lacks a temperature.");
   if (!report.left_out.empty())

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/assured.h"
 
-#include "core/base/phrase.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/stats/as_written.h"
 #include "core/stats/probability.h"
 
@@ -99,7 +99,7 @@ Result<Sowing> seeds_to_sow(std::int64_t plants, std::span<const double> shares,
   const Rational wanted = plants / *share;
   if (wanted > most_seeds)
     return refuse(fault(phrase("{} plants would take {:.3g} seeds, more than any nursery sows",
-                                    plants, static_cast<double>(wanted)),
+                               plants, static_cast<double>(wanted)),
                         "Check the plants and the shares."));
   const auto expected = rounded_up(wanted);
   const Assurance known(plants, *share, assurance);

@@ -41,10 +41,10 @@ Result<CountByWeight> count_by_weight(std::span<const double> hundreds, double a
     if (hundreds.size() < enough_to_leave_out)
       return refuse(
           fault(phrase("the weighings differ by {:.1f} % (coefficient of variation), at most "
-                            "{:.0f} % would do",
-                            weight->variation, most_weight_variation),
+                       "{:.0f} % would do",
+                       weight->variation, most_weight_variation),
                 phrase("Weigh eight more times 100 seeds and give all {}, or count by hand.",
-                            hundreds.size() + 8)));
+                       hundreds.size() + 8)));
     const auto kept = near_the_mean(hundreds, *weight);
     count.left_out = hundreds.size() - kept.size();
     used = kept.size();

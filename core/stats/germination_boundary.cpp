@@ -15,8 +15,8 @@ namespace {
 std::string at_once(const IntervalCounts& counts) {
   const double from = counts.bounds[counts.latest_begin()];
   const double to = counts.bounds[counts.earliest_end()];
-  const auto when = from == 0 ? phrase("by day {:g}", to)
-                              : phrase("between day {:g} and day {:g}", from, to);
+  const auto when =
+      from == 0 ? phrase("by day {:g}", to) : phrase("between day {:g} and day {:g}", from, to);
   return phrase("all came up at once, {}: no curve can be told from it", when);
 }
 
@@ -48,8 +48,8 @@ std::vector<std::string> boundaries_of(std::span<const Tray> trays, const Interv
   if (const double progress = fit->curve.progress_by(last_day);
       waiting > 0 && progress < end_in_sight)
     told.push_back(phrase("the end of the curve is not yet in sight: by day {:g} it had come "
-                               "to {:.0f} % of its height, which is little known",
-                               last_day, 100 * progress));
+                          "to {:.0f} % of its height, which is little known",
+                          last_day, 100 * progress));
   if (fit->boundary && waiting > 0)
     told.emplace_back("the curve runs to all of the seed, which is a limit and no estimate");
   return told;

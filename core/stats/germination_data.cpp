@@ -28,8 +28,7 @@ void faults_of_look(const Look& look, std::size_t place, std::vector<TrayFault>&
         "Write how many were taken out dead since the inspection before.");
   if (look.day == 0 && look.germinated > 0)
     add(TrayColumn::germinated,
-        phrase("{} germinated on day 0, the day of sowing", look.germinated),
-        "Check the day.");
+        phrase("{} germinated on day 0, the day of sowing", look.germinated), "Check the day.");
 }
 
 /// The sums are compared after every look, so that the look is named at which they pass the seeds
@@ -52,13 +51,11 @@ void faults_of_sums(const Tray& tray, std::vector<TrayFault>& faults) {
     const auto column = by_germinated ? TrayColumn::germinated : TrayColumn::removed;
     const auto too_many =
         by_germinated ? look.germinated - left : look.removed - (left - look.germinated);
-    const auto found =
-        removed == 0 && look.removed == 0
-            ? phrase("{} germinated", germinated + look.germinated)
-            : phrase("{} germinated and {} removed", germinated + look.germinated,
-                          removed + (by_germinated ? 0 : look.removed));
-    faults.push_back({i, column,
-                      phrase("{} of {} sown: {} too many", found, tray.sown, too_many),
+    const auto found = removed == 0 && look.removed == 0
+                           ? phrase("{} germinated", germinated + look.germinated)
+                           : phrase("{} germinated and {} removed", germinated + look.germinated,
+                                    removed + (by_germinated ? 0 : look.removed));
+    faults.push_back({i, column, phrase("{} of {} sown: {} too many", found, tray.sown, too_many),
                       "Correct the count or the seeds sown."});
     return;
   }
@@ -79,8 +76,7 @@ std::int64_t Tray::removed() const {
 std::vector<TrayFault> faults_of(const Tray& tray) {
   std::vector<TrayFault> faults;
   if (tray.sown < 0) {
-    faults.push_back({std::nullopt, TrayColumn::sown,
-                      phrase("{} sown is below zero", tray.sown),
+    faults.push_back({std::nullopt, TrayColumn::sown, phrase("{} sown is below zero", tray.sown),
                       "Write how many seeds were sown."});
     return faults;
   }

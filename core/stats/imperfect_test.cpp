@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/imperfect_test.h"
 
-#include "core/base/phrase.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/stats/probability.h"
 
 #include <fmt/format.h>
@@ -35,8 +35,8 @@ Result<ShareEstimate> rogan_gladen(std::int64_t called_filled, std::int64_t test
   const double youden = quality.sensitivity + quality.specificity - 1;
   if (youden <= 1e-12) // 0.7 + 0.3 is a little off 1 in doubles
     return refuse(fault(phrase("sensitivity and specificity add up to {}, which is not above "
-                                    "1: such a test says nothing",
-                                    write_real(quality.sensitivity + quality.specificity)),
+                               "1: such a test says nothing",
+                               write_real(quality.sensitivity + quality.specificity)),
                         "Cut seeds open instead, or check whether the two are exchanged."));
   if (tested < 1 || called_filled < 0 || called_filled > tested)
     return refuse(fault(phrase("{} of {} is no share", called_filled, tested),
@@ -57,9 +57,9 @@ Result<ShareEstimate> tenenbein(const DoubleSample& s) {
   const double cut_of_filled = real(s.cut_filled_called_filled) + real(s.cut_empty_called_filled);
   const double cut_of_empty = real(s.cut_filled_called_empty) + real(s.cut_empty_called_empty);
   if (cut_of_filled == 0 || cut_of_empty == 0)
-    return refuse(fault(phrase("none was cut open of those called {}",
-                                    cut_of_filled == 0 ? "filled" : "empty"),
-                        "Cut some of both groups: without it the test cannot be corrected."));
+    return refuse(fault(
+        phrase("none was cut open of those called {}", cut_of_filled == 0 ? "filled" : "empty"),
+        "Cut some of both groups: without it the test cannot be corrected."));
   const double called_filled = cut_of_filled + real(s.uncut_called_filled);
   const double all = called_filled + cut_of_empty + real(s.uncut_called_empty);
   // The likelihood falls into three parts, which the information keeps apart.

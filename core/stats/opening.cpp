@@ -16,9 +16,8 @@ Result<std::int64_t> seeds_to_open(std::int64_t seeds, std::int64_t filled, doub
     return refuse(fault(phrase("{} filled seeds cannot be found by cutting", filled),
                         "Give the number of filled seeds worth finding, 1 or more."));
   if (filled > seeds)
-    return refuse(
-        fault(phrase("{} filled of {} seeds: {} too many", filled, seeds, filled - seeds),
-              phrase("Give a number from 1 to {}.", seeds)));
+    return refuse(fault(phrase("{} filled of {} seeds: {} too many", filled, seeds, filled - seeds),
+                        phrase("Give a number from 1 to {}.", seeds)));
   if (const auto ok = inside_0_and_1(assurance, "the assurance"); !ok)
     return refuse(ok.error());
   std::int64_t low = 1;

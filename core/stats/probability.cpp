@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/probability.h"
 
-#include "core/base/phrase.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -19,9 +19,8 @@ Result<double> inside_0_and_1(double value, std::string_view name) {
 Result<double> from_0_to_1(double value, std::string_view name) {
   if (value >= 0 && value <= 1)
     return value;
-  return refuse(
-      fault(phrase("{} must lie from 0 to 1, and this is {}", name, write_real(value)),
-            "Write 80 % as 0.8."));
+  return refuse(fault(phrase("{} must lie from 0 to 1, and this is {}", name, write_real(value)),
+                      "Write 80 % as 0.8."));
 }
 
 } // namespace coneline::stats

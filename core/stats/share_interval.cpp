@@ -33,8 +33,8 @@ struct Seen {
 
 Result<Seen> seen(std::int64_t successes, std::int64_t trials, double confidence) {
   if (trials < 1)
-    return refuse(fault(phrase("a share of {} has no value", trials),
-                        "Give at least one that was tried."));
+    return refuse(
+        fault(phrase("a share of {} has no value", trials), "Give at least one that was tried."));
   if (successes < 0 || successes > trials)
     return refuse(fault(phrase("{} of {} is no share", successes, trials),
                         phrase("The first number is from 0 to {}.", trials)));

@@ -28,9 +28,9 @@ constexpr int no_series_yet = 10;
 Result<void> make_file(const std::filesystem::path& path) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
-    return refuse(book_fault(phrase("'{}' cannot be made: {}", path.string(),
-                                         std::generic_category().message(errno)),
-                             "Choose another name or folder."));
+    return refuse(book_fault(
+        phrase("'{}' cannot be made: {}", path.string(), std::generic_category().message(errno)),
+        "Choose another name or folder."));
   ::close(file);
   return {};
 }
@@ -100,9 +100,9 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
     const int version = engine::version(file->session);
     const int newest = migrations().back().version;
     if (access == Access::read && version < newest)
-      return refuse(book_fault(phrase("'{}' has version {}, and this program reads {}",
-                                           path.string(), version, newest),
-                               "Open it once to write; a copy of the old one is kept."));
+      return refuse(book_fault(
+          phrase("'{}' has version {}, and this program reads {}", path.string(), version, newest),
+          "Open it once to write; a copy of the old one is kept."));
     if (access == Access::write && version <= newest) {
       file->session.close();
       engine::open(file->session, path, engine::Mode::write);

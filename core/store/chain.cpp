@@ -32,9 +32,8 @@ std::string name_of(const book::Entry& entry, StoredNames& names) {
   std::string what =
       phrase("entry {} of {} ({}", entry.id.value, entry.date.said(), book::said(entry.verb));
   for (const auto& [from, to, count] : entry.movements)
-    what +=
-        phrase("; now {} '{}' of [{}] to '{}' of [{}]", count.value(), book::said(from.state),
-                    names.lot(from.lot), book::said(to.state), names.lot(to.lot));
+    what += phrase("; now {} '{}' of [{}] to '{}' of [{}]", count.value(), book::said(from.state),
+                   names.lot(from.lot), book::said(to.state), names.lot(to.lot));
   return what + ")";
 }
 
@@ -85,8 +84,7 @@ class ProveChain {
   void judge(const book::Entry& entry) {
     const auto found = stored_.find(entry.id.value);
     if (found == stored_.end()) {
-      broken(
-          phrase("{} has no link: it was not written by the program", name_of(entry, names_)));
+      broken(phrase("{} has no link: it was not written by the program", name_of(entry, names_)));
       return;
     }
     std::string wanted;
@@ -97,8 +95,8 @@ class ProveChain {
     }
     if (wanted != found->second)
       broken(phrase("{} is not what was written, or an entry before it was taken out: its "
-                         "link is {}, and what stands there gives {}",
-                         name_of(entry, names_), found->second, wanted));
+                    "link is {}, and what stands there gives {}",
+                    name_of(entry, names_), found->second, wanted));
     previous_ = std::move(found->second);
     stored_.erase(found);
   }

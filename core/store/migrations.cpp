@@ -47,7 +47,7 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
   if (there > newest)
     return refuse(book_fault(
         phrase("'{}' was written by a newer program: its version is {}, this program knows {}",
-                    path.string(), there, newest),
+               path.string(), there, newest),
         "Use the newer program. Nothing was changed."));
   if (there > 0 && there < newest)
     engine::copy(session, copy_before_migration(path, there));

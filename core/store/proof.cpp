@@ -65,7 +65,7 @@ class Prover {
     for (const auto& wanted : engine::schema(fresh))
       if (!found.contains(wanted))
         say(phrase("the file's own guard or table '{}' is missing or was changed",
-                        wanted.substr(0, wanted.find(':'))));
+                   wanted.substr(0, wanted.find(':'))));
   }
 
   void chain_holds() {
@@ -77,8 +77,8 @@ class Prover {
     if (!printed_.empty() &&
         !tables_.ask("SELECT entry_id FROM entry_link WHERE hash = :hash").with(printed_).number())
       say(phrase("the link {} is not in this book's chain: entries before it were changed and "
-                      "the chain made anew, or it belongs to another book",
-                      printed_));
+                 "the chain made anew, or it belongs to another book",
+                 printed_));
   }
 
   void read() {
@@ -117,12 +117,12 @@ class Prover {
         continue;
       }
       if (from->second.origin != to->second.origin)
-        say(phrase("entry {}: {} and {} come from different cones", entry,
-                        name(movement.from.lot), name(movement.to.lot)));
+        say(phrase("entry {}: {} and {} come from different cones", entry, name(movement.from.lot),
+                   name(movement.to.lot)));
       for (const auto& account : {movement.from, movement.to})
         if (!book::holds(lots_.at(account.lot.value).code.kind(), account.state))
           say(phrase("entry {}: {} cannot hold what is '{}'", entry, name(account.lot),
-                          book::said(account.state)));
+                     book::said(account.state)));
     }
   }
 
@@ -145,7 +145,7 @@ class Prover {
                          account.state == book::State::unexplained;
         if (!may && balances[account] < 0 && below.insert(account).second)
           say(phrase("{} has {} '{}' on {}", name(account.lot), balances[account],
-                          book::said(account.state), day.said()));
+                     book::said(account.state), day.said()));
       }
     }
     proof_.accounts = static_cast<std::int64_t>(balances.size());
@@ -180,7 +180,7 @@ class Prover {
     for (const auto& [origin, sum] : sums) {
       if (sum.in != sum.on_hand + sum.ended)
         say(phrase("{}: {} seeds in, but {} on hand and {} ended", origin_name(origin), sum.in,
-                        sum.on_hand, sum.ended));
+                   sum.on_hand, sum.ended));
       proof_.seeds_in += sum.in;
       proof_.on_hand += sum.on_hand;
       proof_.ended += sum.ended;
@@ -240,7 +240,7 @@ class Prover {
           if (mirrored != by_entry[row.whole("id")] ||
               dates[row.whole("reverses")] != dates[row.whole("id")])
             say(phrase("entry {} does not mirror entry {}, which it reverses", row.whole("id"),
-                            row.whole("reverses")));
+                       row.whole("reverses")));
         });
   }
 

@@ -184,8 +184,8 @@ Entries Reading::standing_entries(book::Verb verb) {
 Result<book::Entry> Reading::entry(book::EntryId id) {
   auto found = filled(tables_, tables_.ask(sql::entry_by_id).with(id));
   if (found.empty())
-    return refuse(fault(phrase("there is no entry {}", id.value),
-                        "The history of a lot lists its entries."));
+    return refuse(
+        fault(phrase("there is no entry {}", id.value), "The history of a lot lists its entries."));
   return std::move(found.front());
 }
 

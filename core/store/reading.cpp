@@ -45,10 +45,9 @@ Balance balance_of(const Row& row) {
 Result<void> of_this_book(const Code& code, int series) {
   if (code.series() == series)
     return {};
-  return refuse(
-      fault(phrase("{} is the label of another book: its series is {}, this book's is {}",
-                        code.text(), code.series(), series),
-            "Open the book it belongs to."));
+  return refuse(fault(phrase("{} is the label of another book: its series is {}, this book's is {}",
+                             code.text(), code.series(), series),
+                      "Open the book it belongs to."));
 }
 
 book::Title Reading::title() {

@@ -35,10 +35,10 @@ Result<void> sound(const book::Round& round) {
     return refuse(fault("a round that has ended with a tray still in the hand",
                         "Enter the look at it, or put it down."));
   if (round.ended && *round.ended < round.began)
-    return refuse(fault(phrase("a round that began on {} and ended on {}, {} days before",
-                                    round.began.said(), round.ended->said(),
-                                    days_between(*round.ended, round.began)),
-                        "Check the day."));
+    return refuse(
+        fault(phrase("a round that began on {} and ended on {}, {} days before", round.began.said(),
+                     round.ended->said(), days_between(*round.ended, round.began)),
+              "Check the day."));
   return {};
 }
 

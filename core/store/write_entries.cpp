@@ -177,8 +177,8 @@ struct WriteDetail {
 
 Result<void> sound(const book::PollenNote& note) {
   if (note.millilitres && !(*note.millilitres > 0))
-    return refuse(fault(phrase("{} ml of pollen", *note.millilitres),
-                        "Give an amount above 0, or none."));
+    return refuse(
+        fault(phrase("{} ml of pollen", *note.millilitres), "Give an amount above 0, or none."));
   if (note.counted.has_value() != note.germinated.has_value())
     return refuse(
         fault("a viability test counts grains and those that germinated", "Give both counts."));
@@ -254,8 +254,8 @@ Result<void> Writing::is_mirror(const book::Entry& entry) {
     return refuse(fault(phrase("entry {} is itself a reversal", first->id.value),
                         "Make the entry again instead of reversing its reversal."));
   if (const auto by = reversed_by(first->id))
-    return refuse(fault(
-        phrase("entry {} was reversed already, by entry {}", first->id.value, by->value)));
+    return refuse(
+        fault(phrase("entry {} was reversed already, by entry {}", first->id.value, by->value)));
   auto mirrored = first->movements;
   for (auto& movement : mirrored)
     std::swap(movement.from, movement.to);

@@ -83,8 +83,7 @@ Result<void> is_new_name(Tables& tables, const std::string& table, const std::st
   const auto other =
       tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
   if (other && *other != id)
-    return refuse(
-        fault(phrase("there is a {} '{}' already", table, name), "Choose another name."));
+    return refuse(fault(phrase("there is a {} '{}' already", table, name), "Choose another name."));
   return {};
 }
 
@@ -97,9 +96,9 @@ Result<std::int64_t> new_number(Tables& tables, const std::string& table, const 
                          .with(number)
                          .number();
   if (other && *other != id)
-    return refuse(fault(phrase("the code {} stands on another {} already", code.text(),
-                                    kind_said(code.kind())),
-                        "Use the next free code."));
+    return refuse(fault(
+        phrase("the code {} stands on another {} already", code.text(), kind_said(code.kind())),
+        "Use the next free code."));
   return number;
 }
 
@@ -136,15 +135,13 @@ Result<void> sound(const book::Pot& pot) {
 
 Result<void> sound(const book::Mix& mix) {
   if (mix.parts.empty())
-    return refuse(
-        fault(phrase("the mix '{}' has no parts", mix.name), "Name at least one part."));
+    return refuse(fault(phrase("the mix '{}' has no parts", mix.name), "Name at least one part."));
   for (const auto& part : mix.parts) {
     if (auto is = is_above_zero(phrase("a share of '{}'", part.name), part.share); !is)
       return is;
     if (std::ranges::count(mix.parts, part.name, &book::MixPart::name) > 1)
-      return refuse(
-          fault(phrase("the part '{}' stands twice in the mix '{}'", part.name, mix.name),
-                "Add them up."));
+      return refuse(fault(phrase("the part '{}' stands twice in the mix '{}'", part.name, mix.name),
+                          "Add them up."));
   }
   if (!std::isfinite(mix.shrink) || mix.shrink < 0 || mix.shrink >= 1)
     return refuse(out_of_range("a shrink", mix.shrink, "a share from 0 to below 1"));
@@ -204,8 +201,8 @@ Result<book::PlaceId> Writing::put(const book::Place& place) {
   if (!number)
     return refuse(number.error());
   if (!(place.length_mm >= 0) || !(place.width_mm >= 0) || !std::isfinite(place.square_metres()))
-    return refuse(fault(phrase("a place of {} × {} mm", place.length_mm, place.width_mm),
-                        "Give 0 or more."));
+    return refuse(
+        fault(phrase("a place of {} × {} mm", place.length_mm, place.width_mm), "Give 0 or more."));
   return book::PlaceId{RowToWrite(tables(), "place")
                            .set("number", *number)
                            .set("name", place.name)
@@ -305,8 +302,8 @@ Result<void> may_be_parent(Tables& tables, const std::optional<book::PlantId>& p
         .each([&](const Row& row) {
           if (row.one_of<book::Sex>("sex") == wrong)
             is = refuse(fault(phrase("{} is a {} plant and cannot be the {}",
-                                          tables.code(Kind::plant, row.whole("number")).text(),
-                                          book::said(wrong), role),
+                                     tables.code(Kind::plant, row.whole("number")).text(),
+                                     book::said(wrong), role),
                               "Name another plant, or correct the sex."));
         });
   return is;
@@ -338,8 +335,8 @@ Result<void> Writing::is_not_its_own_ancestor(const book::Plant& plant) {
     const auto number = tables().ask("SELECT number FROM plant WHERE id = :id").with(at).number();
     line += ", parent of " + tables().code(Kind::plant, number.value_or(at)).text();
   }
-  return refuse(fault(phrase("{} would be its own ancestor: {}, parent of {}",
-                                  plant.code.text(), line, plant.code.text()),
+  return refuse(fault(phrase("{} would be its own ancestor: {}, parent of {}", plant.code.text(),
+                             line, plant.code.text()),
                       "Check both parents."));
 }
 

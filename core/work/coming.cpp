@@ -111,12 +111,11 @@ Result<void> sound(const stats::ComingAsked& asked) {
 std::string told(const stats::GerminationPrior& prior, double confidence) {
   const auto share = stats::share_range(prior.share, confidence);
   const auto days = stats::exponential_range(prior.half, confidence);
-  const auto known = prior.crosses == 0 ? std::string(phrase("no other cross of the taxon"))
-                     : prior.crosses == 1
-                         ? std::string(phrase("1 other cross of the taxon"))
-                         : phrase("{} other crosses of the taxon", prior.crosses);
+  const auto known = prior.crosses == 0   ? std::string(phrase("no other cross of the taxon"))
+                     : prior.crosses == 1 ? std::string(phrase("1 other cross of the taxon"))
+                                          : phrase("{} other crosses of the taxon", prior.crosses);
   return phrase("{}: {:.0f}–{:.0f} % germinable, half of it up by day {:.0f}–{:.0f}", known,
-                     100 * share.low, 100 * share.high, days.low, days.high);
+                100 * share.low, 100 * share.high, days.low, days.high);
 }
 
 double usual_day(const book::Route* route) {

@@ -52,12 +52,12 @@ std::map<book::TaxonId, std::vector<double>> ripened(const std::vector<ConeCours
 }
 
 Expected ripe_months(const book::Taxon& taxon, const std::vector<double>& own) {
-  Expected expected{about_low, about_high, phrase("about twelve months (common practice, no source)")};
+  Expected expected{about_low, about_high,
+                    phrase("about twelve months (common practice, no source)")};
   if (const auto& given = taxon.ripening.value)
     expected = {given->low, given->high,
-                phrase("the taxon{}", taxon.ripening.source.empty()
-                                               ? ""
-                                               : " (" + taxon.ripening.source + ")")};
+                phrase("the taxon{}",
+                       taxon.ripening.source.empty() ? "" : " (" + taxon.ripening.source + ")")};
   if (own.empty())
     return expected;
   const auto [least, most] = std::ranges::minmax(own);
@@ -65,7 +65,7 @@ Expected ripe_months(const book::Taxon& taxon, const std::vector<double>& own) {
     return {least, most, phrase("{} cones of this book", own.size())};
   return {std::min(expected.low, least), std::max(expected.high, most),
           phrase("{}, and {} of this book", expected.basis,
-                      counted(static_cast<std::int64_t>(own.size()), "cone", "cones"))};
+                 counted(static_cast<std::int64_t>(own.size()), "cone", "cones"))};
 }
 
 std::optional<Expected> seeds_expected(const ConeCourse& course,
@@ -137,14 +137,14 @@ Result<Done> check_scales(store::Book& book, const CheckScales& wanted) {
       if (course.line.cone.id != cone->id)
         continue;
       if (course.line.harvested_on && *course.line.harvested_on < wanted.noted.on)
-        return refuse(fault(phrase("{} was harvested on {}, before this look",
-                                        wanted.cone.text(), course.line.harvested_on->said()),
+        return refuse(fault(phrase("{} was harvested on {}, before this look", wanted.cone.text(),
+                                   course.line.harvested_on->said()),
                             "Check the cone and the day."));
       if (course.closed && *course.closed < wanted.noted.on &&
           (wanted.scales == book::Scales::loose || wanted.scales == book::Scales::tight))
-        return refuse(fault(phrase("{} closed on {}, before this look", wanted.cone.text(),
-                                        course.closed->said()),
-                            "Reverse that entry if it was wrong; a ripe cone is coming apart."));
+        return refuse(fault(
+            phrase("{} closed on {}, before this look", wanted.cone.text(), course.closed->said()),
+            "Reverse that entry if it was wrong; a ripe cone is coming apart."));
     }
     auto entry = entry_for(book::Verb::check_scales, wanted.noted);
     entry.cone = cone->id;

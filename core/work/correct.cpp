@@ -52,13 +52,13 @@ Result<void> agrees_with_cones(const book::Registers& registers, const book::Pla
     for (const auto& cone : registers.cones)
       if (cone.plant == plant.id)
         return refuse(fault(phrase("{} cannot be male: {} is a female cone of it",
-                                        plant.code.text(), cone.code.text()),
+                                   plant.code.text(), cone.code.text()),
                             "Check the plant's code."));
   if (plant.sex == book::Sex::female)
     for (const auto& lot : registers.pollen_lots)
       if (lot.plant == plant.id)
         return refuse(fault(phrase("{} cannot be female: the pollen {} came from it",
-                                        plant.code.text(), lot.code.text()),
+                                   plant.code.text(), lot.code.text()),
                             "Check the plant's code."));
   return {};
 }
@@ -122,8 +122,7 @@ Result<Done> correct(store::Book& book, const Correct& wanted) {
     const auto registers = writing.registers();
     const auto* stands = book::coded(registers.plants, wanted.plant);
     if (stands == nullptr)
-      return refuse(
-          fault(phrase("there is no plant {}", wanted.plant.text()), "Check the code."));
+      return refuse(fault(phrase("there is no plant {}", wanted.plant.text()), "Check the code."));
     auto plant = *stands;
     if (auto edited = wanted.edit(plant, registers); !edited)
       return refuse(edited.error());
@@ -137,7 +136,7 @@ Result<Done> correct(store::Book& book, const Correct& wanted) {
     done.entries = {*id};
     for (const auto& change : changes_between(*stands, plant, registers))
       done.told += phrase("{}{} of {}: '{}' instead of '{}'", done.told.empty() ? "" : "; ",
-                               change.field, wanted.plant.text(), change.stands, change.stood);
+                          change.field, wanted.plant.text(), change.stands, change.stood);
     return done;
   });
 }

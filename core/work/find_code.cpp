@@ -42,7 +42,7 @@ Result<Code> find_code(store::Reading& reading, const book::Registers& registers
   if (code->series() != registers.title.series)
     return refuse(
         fault(phrase("{} is the label of another book: its series is {}, this book's is {}",
-                          code->text(), code->series(), registers.title.series),
+                     code->text(), code->series(), registers.title.series),
               "Open the book it belongs to."));
   if (!exists(reading, registers, *code))
     return refuse(

@@ -19,9 +19,8 @@ std::string counts_told(const FloatHistory& history) {
   const auto& of = history.floated;
   std::vector<std::string> said;
   if (of.opened > 0)
-    said.push_back(phrase("of {} cut open {} {} filled",
-                               counted(of.opened, "floater", "floaters"), of.opened_filled,
-                               of.opened_filled == 1 ? "was" : "were"));
+    said.push_back(phrase("of {} cut open {} {} filled", counted(of.opened, "floater", "floaters"),
+                          of.opened_filled, of.opened_filled == 1 ? "was" : "were"));
   if (of.tried > 0)
     said.push_back(
         phrase("of {} sown {} came up", counted(of.tried, "floater", "floaters"), of.came_up));
@@ -34,19 +33,19 @@ std::string told_of(const FloatHistory& history) {
   counts.front() = counts.front() == 'n' ? 'N' : 'O';
   const auto& range = history.learned.floated_filled.range;
   const auto filled = phrase("{:.0f} to {:.0f} % of its floaters are filled ({:.0f} % range)",
-                                  100 * range.low, 100 * range.high, 100 * float_confidence);
+                             100 * range.low, 100 * range.high, 100 * float_confidence);
   switch (history.verdict) {
   case FloatVerdict::trusted:
     return phrase("{} in your book; the float test can be trusted for this taxon: {}.", counts,
-                       filled);
+                  filled);
   case FloatVerdict::not_trusted:
     return phrase("{} in your book; good seed of this taxon floats too: {}.", counts, filled);
   case FloatVerdict::not_known:
     break;
   }
   return phrase("{} in your book; that does not say yet whether the float test can be trusted "
-                     "for this taxon: {}.",
-                     counts, filled);
+                "for this taxon: {}.",
+                counts, filled);
 }
 
 void judge(FloatHistory& history) {
@@ -179,7 +178,7 @@ Result<Done> accept_float_test(store::Book& book, const std::string& taxon, Date
       return refuse(put.error());
     Done done;
     done.told = phrase("{}: the float test is {} from now on. {}", taxon,
-                            book::said(*history->suggested), history->told);
+                       book::said(*history->suggested), history->told);
     return done;
   });
 }

@@ -45,8 +45,8 @@ Result<CountedSeeds> counted_seeds(const Harvest& wanted) {
   auto count = Count::of(by_weight->seeds);
   if (!count)
     return refuse(count.error());
-  auto how = phrase(", counted by weight ({} to {}; weighings differ by {:.1f} %)",
-                         by_weight->low, by_weight->high, by_weight->of_hundred.variation);
+  auto how = phrase(", counted by weight ({} to {}; weighings differ by {:.1f} %)", by_weight->low,
+                    by_weight->high, by_weight->of_hundred.variation);
   if (by_weight->left_out > 0)
     how += phrase("; {} weighings left out", by_weight->left_out);
   return CountedSeeds{*count, how};
@@ -63,10 +63,10 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
     for (const auto& pass : writing.entries_of(cone->id))
       if (pass.verb == book::Verb::pollinate && !writing.reversed_by(pass.id) &&
           pass.date > wanted.noted.on)
-        return refuse(fault(phrase("{} was pollinated on {}, {} days after this harvest",
-                                        wanted.cone.text(), pass.date.said(),
-                                        days_between(wanted.noted.on, pass.date)),
-                            "Check the day."));
+        return refuse(
+            fault(phrase("{} was pollinated on {}, {} days after this harvest", wanted.cone.text(),
+                         pass.date.said(), days_between(wanted.noted.on, pass.date)),
+                  "Check the day."));
     auto code = writing.next_code(Kind::batch);
     if (!code)
       return refuse(code.error());
@@ -83,9 +83,8 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
         begin(writing, batch, book::State::cone, book::State::unsorted, seeds->count, entry);
     if (!done)
       return done;
-    done->told =
-        phrase("{} from {} are batch {}{}", counted(seeds->count.value(), "seed", "seeds"),
-                    wanted.cone.text(), code->text(), seeds->how);
+    done->told = phrase("{} from {} are batch {}{}", counted(seeds->count.value(), "seed", "seeds"),
+                        wanted.cone.text(), code->text(), seeds->how);
     done->cautions = {poison_caution};
     return done;
   });
@@ -125,9 +124,9 @@ Result<Done> buy_in(store::Book& book, const BuyIn& wanted) {
     if (!done)
       return done;
     done->told = phrase("{} from {} are {} {}",
-                             wanted.pot ? counted(wanted.count.value(), "plant", "plants")
-                                        : counted(wanted.count.value(), "seed", "seeds"),
-                             wanted.supplier, kind_said(code->kind()), code->text());
+                        wanted.pot ? counted(wanted.count.value(), "plant", "plants")
+                                   : counted(wanted.count.value(), "seed", "seeds"),
+                        wanted.supplier, kind_said(code->kind()), code->text());
     done->cautions = {permit_caution};
     if (!wanted.pot)
       done->cautions.emplace_back(poison_caution);

@@ -97,8 +97,8 @@ using What = TableCount::What;
 Result<void> enough(std::int64_t there, std::int64_t wanted, const char* of) {
   if (wanted <= there)
     return {};
-  return refuse(fault(phrase("{} {} on the table, and {} are counted: {} too many", there, phrase_of(of),
-                                  wanted, wanted - there),
+  return refuse(fault(phrase("{} {} on the table, and {} are counted: {} too many", there,
+                             phrase_of(of), wanted, wanted - there),
                       "Count again."));
 }
 

@@ -15,14 +15,12 @@ Result<void> sown_by(store::Reading& reading, const book::Lot& tray, Date day) {
     if (entry.verb == book::Verb::sow && !reading.reversed_by(entry.id)) {
       if (entry.date <= day)
         return {};
-      return refuse(
-          fault(phrase("{} was sown on {}, {} days after this look", tray.code.text(),
-                            entry.date.said(), days_between(day, entry.date)),
-                "Check the day."));
+      return refuse(fault(phrase("{} was sown on {}, {} days after this look", tray.code.text(),
+                                 entry.date.said(), days_between(day, entry.date)),
+                          "Check the day."));
     }
-  return refuse(
-      fault(phrase("{} was never sown, or its sowing was reversed", tray.code.text()),
-            "Check the code."));
+  return refuse(fault(phrase("{} was never sown, or its sowing was reversed", tray.code.text()),
+                      "Check the code."));
 }
 
 std::string found(const Inspect& wanted) {

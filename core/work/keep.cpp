@@ -36,12 +36,12 @@ void fill_in_dates(store::Reading& reading, const book::Lot& batch, book::Keepin
 Result<void> in_order(const book::Keeping& keeping, Date day) {
   for (const auto& end : {keeping.until_from, keeping.until_to})
     if (end && *end < day)
-      return refuse(fault(phrase("kept from {} until {}, {} days earlier", day.said(),
-                                      end->said(), days_between(*end, day)),
+      return refuse(fault(phrase("kept from {} until {}, {} days earlier", day.said(), end->said(),
+                                 days_between(*end, day)),
                           "Check the dates."));
   if (keeping.until_from && keeping.until_to && *keeping.until_to < *keeping.until_from)
     return refuse(fault(phrase("the end runs from {} back to {}", keeping.until_from->said(),
-                                    keeping.until_to->said()),
+                               keeping.until_to->said()),
                         "Put the earlier date first."));
   return {};
 }
@@ -72,11 +72,12 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
     entry.lot = batch->id;
     entry.place = *place;
     entry.detail = keeping;
-    return entered(
-        writing, entry,
-        phrase("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"), wanted.batch.text(),
-                    wanted.store,
-                    keeping.until_from ? phrase(", to look at from {}", keeping.until_from->said()) : std::string()));
+    return entered(writing, entry,
+                   phrase("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"),
+                          wanted.batch.text(), wanted.store,
+                          keeping.until_from
+                              ? phrase(", to look at from {}", keeping.until_from->said())
+                              : std::string()));
   });
 }
 

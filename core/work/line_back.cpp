@@ -33,7 +33,7 @@ std::string codes_of(const book::Registers& registers, const book::Cross& cross)
 
 OriginName name_of(const book::Registers& registers, const book::Purchase& purchase) {
   return {phrase("{} of {}, from {}", purchase.code.text(), purchase.bought.said(),
-                      purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier),
+                 purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier),
           registers.taxon(purchase.taxon).name, purchase.taxon, purchase.code};
 }
 

@@ -51,9 +51,9 @@ Result<Done> watch_male_cone(store::Book& book, const WatchMaleCone& wanted) {
       return refuse(plant.error());
     auto entry = entry_for(book::Verb::watch_male_cone, wanted.noted);
     entry.detail = book::PlantNote{plant->id, wanted.state, {}};
-    auto done = entered(
-        writing, entry,
-        phrase("male cone of {}: {}", book::plant_name(*plant), book::said(wanted.state)));
+    auto done =
+        entered(writing, entry,
+                phrase("male cone of {}: {}", book::plant_name(*plant), book::said(wanted.state)));
     if (done && wanted.state == book::MaleCone::removed)
       done->cautions = {"Take the whole stalk: turn it out in the direction of the scales' spiral "
                         "(common practice, no source). Spines: gloves and eye guard.",
@@ -71,9 +71,9 @@ Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted) {
       if (!lot)
         return refuse(lot.error());
       if (wanted.noted.on < lot->collected)
-        return refuse(fault(phrase("{} was begun on {}, after this day", lot->code.text(),
-                                        lot->collected.said()),
-                            "Check the day, or collect into a lot of its own."));
+        return refuse(fault(
+            phrase("{} was begun on {}, after this day", lot->code.text(), lot->collected.said()),
+            "Check the day, or collect into a lot of its own."));
       if (!wanted.millilitres)
         return refuse(fault(phrase("no amount collected into {}", lot->code.text()),
                             "Give the millilitres."));
@@ -92,9 +92,8 @@ Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted) {
       return refuse(lot.error());
     // The register row has the first amount, so that no number is kept twice.
     entry.detail = book::PollenNote{*lot, {}, {}, {}, {}};
-    auto done =
-        entered(writing, entry,
-                phrase("{} collected from {}", code->text(), book::plant_name(*plant)));
+    auto done = entered(writing, entry,
+                        phrase("{} collected from {}", code->text(), book::plant_name(*plant)));
     if (done)
       done->made = {*code};
     return done;
@@ -109,20 +108,19 @@ Result<Done> test_pollen(store::Book& book, const TestPollen& wanted) {
       return refuse(lot.error());
     if (wanted.noted.on < lot->collected)
       return refuse(fault(phrase("{} was collected on {}, after this test", lot->code.text(),
-                                      lot->collected.said()),
+                                 lot->collected.said()),
                           "Check the day or the pollen lot."));
     auto range = stats::wilson(wanted.germinated, wanted.counted, 0.95);
     if (!range)
-      return refuse(
-          fault(phrase("{} germinated of {} counted", wanted.germinated, wanted.counted),
-                "Count at least one grain, and no more germinated than counted."));
+      return refuse(fault(phrase("{} germinated of {} counted", wanted.germinated, wanted.counted),
+                          "Count at least one grain, and no more germinated than counted."));
     auto entry = entry_for(book::Verb::test_pollen, wanted.noted);
     entry.detail =
         book::PollenNote{lot->id, {}, wanted.counted, wanted.germinated, wanted.conditions};
     return entered(writing, entry,
                    phrase("{}: {:.0f}-{:.0f} % of the grains germinate, {} of {} did",
-                               lot->code.text(), 100 * range->low, 100 * range->high,
-                               wanted.germinated, wanted.counted));
+                          lot->code.text(), 100 * range->low, 100 * range->high, wanted.germinated,
+                          wanted.counted));
   });
 }
 
@@ -138,9 +136,9 @@ Result<Done> discard_pollen(store::Book& book, const DiscardPollen& wanted) {
     auto entry = entry_for(book::Verb::discard_pollen, wanted.noted);
     entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
     return entered(writing, entry,
-                   wanted.millilitres ? phrase("{} ml of {} thrown away", *wanted.millilitres,
-                                                    lot->code.text())
-                                      : phrase("the rest of {} thrown away", lot->code.text()));
+                   wanted.millilitres
+                       ? phrase("{} ml of {} thrown away", *wanted.millilitres, lot->code.text())
+                       : phrase("the rest of {} thrown away", lot->code.text()));
   });
 }
 

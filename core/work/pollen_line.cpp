@@ -114,12 +114,12 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
   const auto& code = lot.code.text();
   if (day < lot.collected)
     return refuse(fault(phrase("{} was collected on {}, {} days after this", code,
-                                    lot.collected.said(), days_between(day, lot.collected)),
+                               lot.collected.said(), days_between(day, lot.collected)),
                         "Check the day or the pollen lot."));
   auto steps = pollen_steps(reading, registers);
   if (steps.taken_back.contains(lot.id))
-    return refuse(fault(phrase("the collection of {} was taken back", code),
-                        "Name another pollen lot."));
+    return refuse(
+        fault(phrase("the collection of {} was taken back", code), "Name another pollen lot."));
   std::map<Date, double> by_day{{lot.collected, lot.millilitres.value_or(0)}};
   bool measured = lot.millilitres.has_value();
   for (const auto& step : steps.of[lot.id]) {
@@ -149,11 +149,11 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
   }
   // An amount nobody measured still needs something there.
   if (least + hair < millilitres.value_or(2 * hair))
-    return refuse(fault(
-        phrase("{} has {:.3g} ml on {}, {}", code, least < hair ? 0 : least, day.said(),
-                    millilitres ? phrase("{:.3g} ml less than wanted", *millilitres - least)
-                                : "it ran out"),
-        "Name another pollen lot, or enter the collection that is missing."));
+    return refuse(
+        fault(phrase("{} has {:.3g} ml on {}, {}", code, least < hair ? 0 : least, day.said(),
+                     millilitres ? phrase("{:.3g} ml less than wanted", *millilitres - least)
+                                 : "it ran out"),
+              "Name another pollen lot, or enter the collection that is missing."));
   return {};
 }
 

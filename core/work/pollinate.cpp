@@ -57,10 +57,10 @@ Result<book::PollenUsed> pollen_used(store::Reading& reading, const book::Regist
     return refuse(fault(phrase("there is no pollen lot {}", given.lot->text()),
                         "Enter the pollen lot first."));
   if (lot->collected > noted.on)
-    return refuse(fault(phrase("{} was collected on {}, {} days after this pollination",
-                                    given.lot->text(), lot->collected.said(),
-                                    days_between(noted.on, lot->collected)),
-                        "Check the day or the pollen lot."));
+    return refuse(
+        fault(phrase("{} was collected on {}, {} days after this pollination", given.lot->text(),
+                     lot->collected.said(), days_between(noted.on, lot->collected)),
+              "Check the day or the pollen lot."));
   if (registers.plant(lot->plant).sex == book::Sex::female)
     return refuse(fault(phrase("{} is said to come from a female plant", given.lot->text()),
                         "Correct the plant's sex."));
@@ -73,7 +73,7 @@ Result<void> not_harvested_before(store::Reading& reading, const book::Cone& con
   for (const auto& entry : reading.standing_entries(book::Verb::harvest))
     if (entry.lot && reading.lot(*entry.lot).origin == book::Origin{cone.id} && entry.date < day)
       return refuse(fault(phrase("{} was harvested on {}, before this pollination",
-                                      cone.code.text(), entry.date.said()),
+                                 cone.code.text(), entry.date.said()),
                           "Check the cone and the day."));
   return {};
 }
@@ -84,7 +84,7 @@ Result<void> not_closed_before(store::Reading& reading, const book::Registers& r
   for (const auto& course : cone_courses(reading, registers))
     if (course.line.cone.id == cone.id && course.closed && *course.closed < day)
       return refuse(fault(phrase("{} closed on {}, {} days before this pass", cone.code.text(),
-                                      course.closed->said(), days_between(*course.closed, day)),
+                                 course.closed->said(), days_between(*course.closed, day)),
                           "Check the day, or reverse the look that found it closed."));
   return {};
 }

@@ -36,7 +36,7 @@ Result<std::vector<Taken>> taken(store::Reading& reading, const book::Lot& from,
   if (asked > there)
     return refuse(
         fault(phrase("{} has {} to pot on {}, and {} are to be potted: {} too many",
-                          from.code.text(), there, wanted.noted.on.said(), asked, asked - there),
+                     from.code.text(), there, wanted.noted.on.said(), asked, asked - there),
               "Enter the new roots and leaves first, or correct the number."));
   if (asked == 0)
     return refuse(
@@ -66,12 +66,12 @@ Result<book::Lot> group_for(store::Writing& writing, const book::Registers& regi
     if (group->judged != from.judged)
       return refuse(
           fault(phrase("{} holds seed judged '{}', {} '{}'", group->code.text(),
-                            book::said(group->judged), from.code.text(), book::said(from.judged)),
+                       book::said(group->judged), from.code.text(), book::said(from.judged)),
                 "Make a group of its own, so that the test can be judged later; both may share a "
                 "place."));
     if (group->pot != *pot)
       return refuse(fault(phrase("{} is in '{}', not in '{}'", group->code.text(),
-                                      registers.pot(*group->pot).name, wanted.pot),
+                                 registers.pot(*group->pot).name, wanted.pot),
                           "Name that pot, or make a new group."));
     return group;
   }
@@ -120,7 +120,7 @@ Result<Done> pot_up(store::Book& book, const PotUp& wanted) {
       return refuse(id.error());
     done.entries = {*id};
     done.told = phrase("{} from {} into {}, '{}'", counted(plants, "plant", "plants"),
-                            wanted.from.text(), group->code.text(), wanted.pot);
+                       wanted.from.text(), group->code.text(), wanted.pot);
     done.cautions = {dust_caution, lifting_caution};
     return done;
   });

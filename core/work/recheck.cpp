@@ -53,8 +53,8 @@ Result<Done> recheck(store::Book& book, const Recheck& wanted) {
     }
     return entered(writing, entry,
                    phrase("{}: {} dead, {} left; the next look from {}", wanted.batch.text(),
-                               wanted.dead.value(), table->on_hand() - wanted.dead.value(),
-                               keeping->until_from->said()),
+                          wanted.dead.value(), table->on_hand() - wanted.dead.value(),
+                          keeping->until_from->said()),
                    {poison_caution});
   });
 }

@@ -32,8 +32,8 @@ Result<Done> recount(store::Book& book, const Recount& wanted) {
                    difference == 0
                        ? phrase("{}: {} counted, as the book says", wanted.lot.text(), before)
                        : phrase("{}: {} counted, the book had {}; {} {}, noted as unexplained",
-                                     wanted.lot.text(), wanted.counted.value(), before,
-                                     std::abs(difference), difference < 0 ? "missing" : "more"));
+                                wanted.lot.text(), wanted.counted.value(), before,
+                                std::abs(difference), difference < 0 ? "missing" : "more"));
   });
 }
 

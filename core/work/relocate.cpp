@@ -29,9 +29,9 @@ Result<Done> relocate(store::Writing& writing, const Relocate& wanted) {
     done.entries.push_back(*id);
   }
   done.told = phrase("{} now on {}",
-                          wanted.lots.size() == 1 ? wanted.lots.front().text()
-                                                  : phrase("{} lots", wanted.lots.size()),
-                          registers.place(**place).name);
+                     wanted.lots.size() == 1 ? wanted.lots.front().text()
+                                             : phrase("{} lots", wanted.lots.size()),
+                     registers.place(**place).name);
   done.cautions = {lifting_caution};
   return done;
 }

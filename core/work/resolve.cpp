@@ -49,9 +49,9 @@ Result<std::optional<book::PlaceId>> place_coded(const book::Registers& register
 
 Result<book::Lot> lot_of_kind(store::Reading& reading, const Code& code, Kind kind) {
   if (code.kind() != kind)
-    return refuse(fault(
-        phrase("{} is a {}, not a {}", code.text(), kind_said(code.kind()), kind_said(kind)),
-        phrase("Give the code of a {}.", kind_said(kind))));
+    return refuse(
+        fault(phrase("{} is a {}, not a {}", code.text(), kind_said(code.kind()), kind_said(kind)),
+              phrase("Give the code of a {}.", kind_said(kind))));
   return reading.lot(code);
 }
 
@@ -67,8 +67,8 @@ Result<book::State> state_meant(store::Reading& reading, const book::Lot& lot,
   if (given) {
     if (book::standing(*given) == book::Standing::on_hand && book::holds(lot.code.kind(), *given))
       return *given;
-    return refuse(fault(phrase("a {} holds nothing that is '{}'", kind_said(lot.code.kind()),
-                                    book::said(*given))));
+    return refuse(fault(
+        phrase("a {} holds nothing that is '{}'", kind_said(lot.code.kind()), book::said(*given))));
   }
   std::vector<book::State> there;
   std::string words;
@@ -97,7 +97,7 @@ book::Entry entry_for(book::Verb verb, const Noted& noted) {
 
 std::string counted(std::int64_t count, std::string_view one, std::string_view many) {
   return fmt::format(fmt::runtime(language().counted(count, fmt::format("{{}} {}", one),
-                                                    fmt::format("{{}} {}", many))),
+                                                     fmt::format("{{}} {}", many))),
                      count);
 }
 

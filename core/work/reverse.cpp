@@ -11,10 +11,11 @@ namespace coneline::work {
 std::string told(store::Reading& reading, const book::Entry& entry) {
   std::string back;
   for (const auto& [from, to, count] : entry.movements)
-    back += phrase("{}{} from '{}'{} back to '{}'{}", back.empty() ? ": " : "; ",
-                        count.value(), book::said(to.state),
-                        from.lot == to.lot ? std::string() : phrase(" of {}", reading.lot(to.lot).code.text()),
-                        book::said(from.state), phrase(" of {}", reading.lot(from.lot).code.text()));
+    back += phrase("{}{} from '{}'{} back to '{}'{}", back.empty() ? ": " : "; ", count.value(),
+                   book::said(to.state),
+                   from.lot == to.lot ? std::string()
+                                      : phrase(" of {}", reading.lot(to.lot).code.text()),
+                   book::said(from.state), phrase(" of {}", reading.lot(from.lot).code.text()));
   return phrase("{} on {}{}", book::said(entry.verb), entry.date.said(), back);
 }
 

@@ -71,9 +71,8 @@ class ScanStep {
     case Kind::pot_group:
       return take_lot(*code);
     default:
-      return refuse(
-          fault(phrase("{} is the label of a {}", code->text(), kind_said(code->kind())),
-                "A round takes the labels of trays, of other lots and of places."));
+      return refuse(fault(phrase("{} is the label of a {}", code->text(), kind_said(code->kind())),
+                          "A round takes the labels of trays, of other lots and of places."));
     }
   }
 
@@ -87,8 +86,7 @@ class ScanStep {
       return refuse(settled.error());
     append(step_.done, *settled);
     round_.bench = place->id;
-    append(step_.done,
-           {{}, {}, phrase("what is scanned now is moved to {}", place->name), {}});
+    append(step_.done, {{}, {}, phrase("what is scanned now is moved to {}", place->name), {}});
     step_.heard = Heard::place;
     return step_;
   }
@@ -121,11 +119,11 @@ class ScanStep {
     if (step_.heard == Heard::tray)
       round_.in_hand = lot->id;
     else
-      append(step_.done, {{},
-                          {},
-                          phrase("{} seen: a {}, not counted on a round", code.text(),
-                                      kind_said(code.kind())),
-                          {}});
+      append(step_.done,
+             {{},
+              {},
+              phrase("{} seen: a {}, not counted on a round", code.text(), kind_said(code.kind())),
+              {}});
     return step_;
   }
 
@@ -195,11 +193,11 @@ Result<book::RoundId> begin_round(store::Book& book, const BeginRound& wanted) {
     round.place = *place;
     round.stops = stops_of_round(writing, registers, *place, wanted.noted.on);
     if (round.stops.empty())
-      return refuse(
-          *place ? fault(phrase("no tray stands on {}", registers.place(**place).name),
-                         "Choose another place.")
-                 : fault(phrase("no tray is due for a look on {}", wanted.noted.on.said()),
-                         "Walk a house instead: a round takes any place."));
+      return refuse(*place
+                        ? fault(phrase("no tray stands on {}", registers.place(**place).name),
+                                "Choose another place.")
+                        : fault(phrase("no tray is due for a look on {}", wanted.noted.on.said()),
+                                "Walk a house instead: a round takes any place."));
     return writing.put(round);
   });
 }
@@ -263,11 +261,11 @@ Result<Done> undo_in_round(store::Book& book, book::RoundId id, const Noted& not
   return on_round<Done>(book, id, [&](store::Writing& writing, book::Round& round) -> Result<Done> {
     if (round.in_hand && !round.tapped.none()) {
       round.tapped = {};
-      return Done{{},
-                  {},
-                  phrase("the counts tapped on {} are taken back",
-                              writing.lot(*round.in_hand).code.text()),
-                  {}};
+      return Done{
+          {},
+          {},
+          phrase("the counts tapped on {} are taken back", writing.lot(*round.in_hand).code.text()),
+          {}};
     }
     const auto last = last_standing(writing, id);
     if (!last)

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/scan_text.h"
 
-#include "core/base/phrase.h"
 #include "core/base/code.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -71,14 +71,15 @@ ScanText scan_text(std::string_view raw, std::string_view prefix) {
     std::string_view name;
     std::span<const Key> keys;
   };
-  for (const auto& [name, keys] : {Layout{to_phrase("as a French keyboard (AZERTY) gives them"), french},
-                                   Layout{to_phrase("as a German keyboard (QWERTZ) gives them"), german},
-                                   Layout{to_phrase("with the shift key held or Caps Lock on"), shifted}}) {
+  for (const auto& [name, keys] :
+       {Layout{to_phrase("as a French keyboard (AZERTY) gives them"), french},
+        Layout{to_phrase("as a German keyboard (QWERTZ) gives them"), german},
+        Layout{to_phrase("with the shift key held or Caps Lock on"), shifted}}) {
     const auto meant = typed_on(keys, text);
     if (const auto code = Code::parse(meant); code && meant != text)
       return {code->text(),
               phrase("the scanner's letters come {}: set the scanner to this computer's "
-                          "keyboard",
+                     "keyboard",
                      phrase_of(name))};
   }
   return {text, {}};

@@ -48,8 +48,8 @@ class Compare {
   /// A lot's label; `place` none: where the book has it.
   void see(const ReadLabel& label, const Code& code, std::optional<book::PlaceId> place) {
     if (!is_lot(code))
-      return leave_out(label, phrase("the label of a {}, which stands in no round",
-                                          kind_said(code.kind())));
+      return leave_out(
+          label, phrase("the label of a {}, which stands in no round", kind_said(code.kind())));
     const auto lot = reading_.lot(code).value();
     if (const auto ended = refuse_ended(reading_, lot); !ended)
       return leave_out(label, ended.error().text());
@@ -62,7 +62,7 @@ class Compare {
     auto& seen = seen_[lot.id];
     if (seen.lot.stored() && seen.place != *place && seen.on == label.on)
       doubt_[lot.id] = phrase("on the same day it was seen on {} too ({})",
-                                   registers_.place(seen.place).name, seen.source);
+                              registers_.place(seen.place).name, seen.source);
     if (seen.lot.stored() && seen.on > label.on)
       return;
     seen = {code, lot.id, lines_.at(lot.id).origin.name, *place, label.source, label.on};
@@ -155,8 +155,8 @@ Result<SeenThere> seen_in_pictures(store::Reading& reading, const book::Register
       benches[label.source].insert(bench->id);
     else
       compare.leave_out(label, phrase("{} is not within {}: look whether the picture was "
-                                           "taken there",
-                                           bench->name, (*given)->name));
+                                      "taken there",
+                                      bench->name, (*given)->name));
   }
   for (const auto& [label, code] : lots) {
     const auto& own = benches[label->source];
@@ -218,9 +218,9 @@ Result<Done> accept_moves(store::Book& book, const std::vector<ProposedMove>& mo
       done.entries.push_back(moved->entries.front());
       done.cautions = moved->cautions;
     }
-    done.told = moves.empty()
-                    ? phrase("nothing to move")
-                    : phrase_n(static_cast<std::int64_t>(moves.size()), "{} lot moved", "{} lots moved");
+    done.told = moves.empty() ? phrase("nothing to move")
+                              : phrase_n(static_cast<std::int64_t>(moves.size()), "{} lot moved",
+                                         "{} lots moved");
     return done;
   });
 }

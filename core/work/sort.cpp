@@ -19,10 +19,10 @@ Result<void> enough_seed(store::Reading& reading, const book::Lot& batch, book::
                          Count wanted, Date day) {
   const auto there = held(reading, batch.id, from, day);
   if (wanted.value() > there)
-    return refuse(fault(phrase("{} has {} '{}' on {}, and {} are counted: {} too many",
-                                    batch.code.text(), there, book::said(from), day.said(),
-                                    wanted.value(), wanted.value() - there),
-                        "Count again, or recount the batch first."));
+    return refuse(
+        fault(phrase("{} has {} '{}' on {}, and {} are counted: {} too many", batch.code.text(),
+                     there, book::said(from), day.said(), wanted.value(), wanted.value() - there),
+              "Count again, or recount the batch first."));
   return {};
 }
 
@@ -38,13 +38,11 @@ std::string float_advice(store::Reading& reading, const book::Lot& batch, book::
   case book::FloatTest::reliable:
     return {};
   case book::FloatTest::unreliable:
-    return phrase(
-        "Good seed of {} floats too: cut some floaters open before any are thrown away.",
-        taxon.name);
+    return phrase("Good seed of {} floats too: cut some floaters open before any are thrown away.",
+                  taxon.name);
   case book::FloatTest::unknown:
-    return phrase(
-        "Whether the float test holds for {} is not known: cut some floaters open first.",
-        taxon.name);
+    return phrase("Whether the float test holds for {} is not known: cut some floaters open first.",
+                  taxon.name);
   }
   return {};
 }
@@ -82,7 +80,7 @@ Result<Done> sort(store::Book& book, const Sort& wanted) {
     Done done;
     done.entries = {*id};
     done.told = phrase("{}: {} judged filled, {} judged empty", wanted.batch.text(),
-                            wanted.filled.value(), wanted.empty.value());
+                       wanted.filled.value(), wanted.empty.value());
     if (auto advice = float_advice(writing, *batch, wanted.test); !advice.empty())
       done.cautions.push_back(std::move(advice));
     return done;
@@ -95,7 +93,7 @@ Result<Done> open(store::Book& book, const Open& wanted) {
                         "Give how many were cut open and how many of them were filled."));
   if (wanted.filled > wanted.opened)
     return refuse(fault(phrase("{} filled of {} opened: {} too many", wanted.filled.value(),
-                                    wanted.opened.value(), wanted.filled - wanted.opened),
+                               wanted.opened.value(), wanted.filled - wanted.opened),
                         "Count again."));
   return book.write([&](store::Writing& writing) -> Result<Done> {
     auto batch = lot_of_kind(writing, wanted.batch, Kind::batch);
@@ -112,7 +110,7 @@ Result<Done> open(store::Book& book, const Open& wanted) {
                   Count::sure(wanted.opened - wanted.filled));
     return entered(writing, entry,
                    phrase("{}: {} of {} opened were filled", wanted.batch.text(),
-                               wanted.filled.value(), wanted.opened.value()),
+                          wanted.filled.value(), wanted.opened.value()),
                    {poison_caution});
   });
 }

@@ -43,16 +43,15 @@ Result<void> room_for(const book::Pot& pot, const Sow& wanted) {
     return refuse(fault(phrase("{} trays", wanted.trays), "Give at least one."));
   if (wanted.seeds.value() < wanted.trays)
     return refuse(fault(phrase("{} in {} trays leaves {} of them empty",
-                                    counted(wanted.seeds.value(), "seed", "seeds"), wanted.trays,
-                                    wanted.trays - wanted.seeds.value()),
+                               counted(wanted.seeds.value(), "seed", "seeds"), wanted.trays,
+                               wanted.trays - wanted.seeds.value()),
                         "Take fewer trays."));
   const auto cells = static_cast<std::int64_t>(pot.cells) * wanted.trays;
   if (pot.cells > 1 && wanted.seeds.value() > cells)
-    return refuse(
-        fault(phrase("{} of '{}' have {} cells, and {} seeds are to be sown: {} too many",
-                          wanted.trays, pot.name, cells, wanted.seeds.value(),
-                          wanted.seeds.value() - cells),
-              "Take more trays."));
+    return refuse(fault(phrase("{} of '{}' have {} cells, and {} seeds are to be sown: {} too many",
+                               wanted.trays, pot.name, cells, wanted.seeds.value(),
+                               wanted.seeds.value() - cells),
+                        "Take more trays."));
   return {};
 }
 
@@ -100,11 +99,11 @@ Result<Done> sow(store::Book& book, const Sow& wanted) {
       done.entries.push_back(*id);
       done.made.push_back(*code);
     }
-    done.told = phrase(
-        "{} of {} sown in {}: {}", counted(wanted.seeds.value(), "seed", "seeds"),
-        wanted.batch.text(), counted(wanted.trays, "tray", "trays"),
-        done.made.size() == 1 ? done.made.front().text()
-                              : phrase("{} to {}", done.made.front().text(), done.made.back().text()));
+    done.told = phrase("{} of {} sown in {}: {}", counted(wanted.seeds.value(), "seed", "seeds"),
+                       wanted.batch.text(), counted(wanted.trays, "tray", "trays"),
+                       done.made.size() == 1
+                           ? done.made.front().text()
+                           : phrase("{} to {}", done.made.front().text(), done.made.back().text()));
     done.cautions = {dust_caution,
                      "Bottom heat: a protected circuit, and the thermostat's probe in the medium."};
     return done;

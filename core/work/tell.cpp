@@ -14,8 +14,7 @@ struct TellDetail {
   std::string operator()(std::monostate) const { return {}; }
   std::string operator()(const book::Pollination& detail) const {
     return phrase("{} pollen, {}", book::said(detail.method),
-                       detail.pollen.size() == 1 ? "one lot"
-                                                 : phrase("{} lots", detail.pollen.size()));
+                  detail.pollen.size() == 1 ? "one lot" : phrase("{} lots", detail.pollen.size()));
   }
   std::string operator()(const book::Weighing& detail) const {
     return phrase("by weight, {} g", detail.grams);
@@ -32,13 +31,11 @@ struct TellDetail {
   }
   std::string operator()(const book::Sale& detail) const {
     return phrase("to {}", detail.buyer.empty() ? phrase("nobody named") : detail.buyer) +
-           (detail.cents ? phrase(" for {}.{:02}", *detail.cents / 100, *detail.cents % 100)
-                         : "");
+           (detail.cents ? phrase(" for {}.{:02}", *detail.cents / 100, *detail.cents % 100) : "");
   }
   std::string operator()(const book::ConeLook& detail) const {
     return book::said(detail.scales) +
-           (detail.fertile_scales ? phrase(", {} fertile scales", *detail.fertile_scales)
-                                  : "");
+           (detail.fertile_scales ? phrase(", {} fertile scales", *detail.fertile_scales) : "");
   }
   std::string operator()(const book::PlantNote& detail) const {
     return detail.male_cone ? book::said(*detail.male_cone) : phrase("to another place");
@@ -52,8 +49,8 @@ struct TellDetail {
   std::string operator()(const book::Correction& detail) const {
     std::string text;
     for (const auto& change : detail.changes)
-      text += phrase("{}{} was '{}', is '{}'", text.empty() ? "" : "; ", change.field,
-                          change.stood, change.stands);
+      text += phrase("{}{} was '{}', is '{}'", text.empty() ? "" : "; ", change.field, change.stood,
+                     change.stands);
     return text;
   }
   std::string operator()(const book::DueAnswer& detail) const {
@@ -68,8 +65,8 @@ std::string tell(store::Reading& reading, const book::Movement& movement) {
   if (from.lot == to.lot)
     return fmt::format("{} {} → {}", count.value(), book::said(from.state), book::said(to.state));
   return phrase("{} {} of {} → {} in {}", count.value(), book::said(from.state),
-                     reading.lot(from.lot).code.text(), book::said(to.state),
-                     reading.lot(to.lot).code.text());
+                reading.lot(from.lot).code.text(), book::said(to.state),
+                reading.lot(to.lot).code.text());
 }
 
 } // namespace

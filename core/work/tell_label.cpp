@@ -30,8 +30,8 @@ ParentTold parent(const book::Registers& registers, book::PlantId id) {
 
 std::string bought_from(const book::Purchase& purchase) {
   return phrase("bought {} from {}{}", purchase.bought.said(),
-                     purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier,
-                     purchase.note.empty() ? "" : ": " + purchase.note);
+                purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier,
+                purchase.note.empty() ? "" : ": " + purchase.note);
 }
 
 class Telling {
@@ -122,8 +122,7 @@ class Telling {
         told_.title = line.origin.name;
         told_.taxon = line.origin.taxon;
         if (line.harvested > 0)
-          told_.ended =
-              phrase("harvested {}: {} seeds", line.harvested_on->said(), line.harvested);
+          told_.ended = phrase("harvested {}: {} seeds", line.harvested_on->said(), line.harvested);
       }
     told_.note = cone.note;
     stands(registers_.plant(cone.plant).place);

@@ -177,8 +177,8 @@ std::string cautions(const Why& why, const WhyAsked& asked) {
       std::ranges::count_if(why.trays, [](const ExplainedTray& tray) { return tray.waiting > 0; });
   if (waiting > 0 && !asked.by_day)
     text = phrase("In {} of {} trays seed still waits, and young trays are held against old "
-                       "ones; compare them at one day after sowing. ",
-                       waiting, why.trays.size());
+                  "ones; compare them at one day after sowing. ",
+                  waiting, why.trays.size());
   return text + phrase("A difference that goes with a condition need not come from it. Each range "
                        "stands for itself: of many, some miss 0 by chance.");
 }

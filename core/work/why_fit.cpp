@@ -287,20 +287,21 @@ void take_in(Chosen& chosen, WhyCondition& condition) {
   const auto known = knowing_all(chosen.trays, condition.condition);
   if (2 * known.size() <= chosen.trays.size())
     return tell(condition, phrase("not looked at together with the others: known of {} in {} "
-                                       "trays",
-                                       known.size(), chosen.trays.size()));
+                                  "trays",
+                                  known.size(), chosen.trays.size()));
   const auto apart = told_apart(known, chosen, condition);
   if (!apart || 2 * apart->size() <= chosen.trays.size())
-    return tell(condition, phrase("goes hand in hand with {}",
-                                  partner({chosen.conditions, {}, known},
-                                          columns_of(condition, known))));
+    return tell(condition,
+                phrase("goes hand in hand with {}",
+                       partner({chosen.conditions, {}, known}, columns_of(condition, known))));
   const auto columns = columns_on(*apart, chosen, condition);
   if (Fit(*apart, columns).units() < 2 * (columns.size() + 1))
-    return tell(condition, phrase("too few cones and trays to look at it together with the others"));
+    return tell(condition,
+                phrase("too few cones and trays to look at it together with the others"));
   if (apart->size() < known.size())
     tell(condition, phrase("{} trays stay out of what is looked at together: what sets them "
-                                "apart goes hand in hand",
-                                known.size() - apart->size()));
+                           "apart goes hand in hand",
+                           known.size() - apart->size()));
   chosen.trays = *apart;
   chosen.columns = columns;
   chosen.conditions.push_back(&condition);

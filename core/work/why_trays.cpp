@@ -67,7 +67,8 @@ class Known {
       set(Condition::medium, ConditionValue{registers_.mix(*lot.mix).name});
     if (const auto measured = asked.celsius.find(lot.id); measured != asked.celsius.end())
       set(Condition::temperature,
-          ConditionValue{coneline::measured(Quantity::celsius, measured->second, 1), measured->second});
+          ConditionValue{coneline::measured(Quantity::celsius, measured->second, 1),
+                         measured->second});
   }
 
  private:
@@ -107,8 +108,7 @@ class Known {
             }
           }
     if (lots > 0)
-      set(Condition::pollen_age,
-          ConditionValue{phrase("{:.0f} days", days / lots), days / lots});
+      set(Condition::pollen_age, ConditionValue{phrase("{:.0f} days", days / lots), days / lots});
     if (lots > 0 && tested == lots)
       set(Condition::pollen_test,
           ConditionValue{phrase("{:.0f} % of grains", germinated / lots), germinated / lots});
@@ -144,9 +144,7 @@ class Known {
     return last;
   }
 
-  static std::string month(Date date) {
-    return month_said(date.month());
-  }
+  static std::string month(Date date) { return month_said(date.month()); }
 
   book::Registers registers_;
   std::map<book::ConeId, std::vector<book::Entry>> passes_;

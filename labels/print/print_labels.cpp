@@ -2,7 +2,6 @@
 #include "labels/print/print_labels.h"
 
 #include "core/base/phrase.h"
-
 #include "labels/print/fonts.h"
 #include "labels/print/page_setup.h"
 #include "labels/print/paint_label.h"
@@ -40,9 +39,9 @@ Result<std::vector<Ready>> all_ready(std::span<const LabelText> labels, const St
   if (labels.empty())
     return refuse(fault("no labels to print", "Choose at least one lot."));
   if (options.start < 1 || options.start > stock.per_page())
-    return refuse(fault(phrase("'{}' has no label {}: it has 1 to {}", stock.name,
-                                    options.start, stock.per_page()),
-                        "Count along the rows from the top left."));
+    return refuse(fault(
+        phrase("'{}' has no label {}: it has 1 to {}", stock.name, options.start, stock.per_page()),
+        "Count along the rows from the top left."));
   const auto measure = font_measure();
   std::vector<Ready> laid_out;
   for (const auto& label : labels) {
@@ -141,7 +140,7 @@ Result<QImage> preview(std::span<const LabelText> labels, const Stock& stock,
                  static_cast<int>(std::ceil(stock.page_height * dots)), QImage::Format_RGB32);
   if (picture.isNull())
     return refuse(fault(phrase("a page of {} × {} mm at {} dots an inch is too large to show",
-                                    stock.page_width, stock.page_height, options.dpi),
+                               stock.page_width, stock.page_height, options.dpi),
                         "Show it with fewer dots an inch."));
   picture.setDotsPerMeterX(static_cast<int>(std::lround(dots * 1000)));
   picture.setDotsPerMeterY(static_cast<int>(std::lround(dots * 1000)));

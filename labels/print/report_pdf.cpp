@@ -2,7 +2,6 @@
 #include "labels/print/report_pdf.h"
 
 #include "core/base/phrase.h"
-
 #include "labels/print/report_charts.h"
 
 #include <QMarginsF>
@@ -196,8 +195,7 @@ int write(QPdfWriter& writer, const report::GerminationReport& report) {
   for (const auto& [code, why] : report.left_out) {
     paper.need(row_height);
     paper.fitted(left, right - left,
-                 QString::fromStdString(phrase("{} left out: {}", code.text(), why)), 3,
-                 quiet);
+                 QString::fromStdString(phrase("{} left out: {}", code.text(), why)), 3, quiet);
     paper.skip(row_height);
   }
   return paper.pages();

@@ -2,7 +2,6 @@
 #include "labels/print/test_page.h"
 
 #include "core/base/phrase.h"
-
 #include "labels/print/fonts.h"
 #include "labels/print/page_setup.h"
 
@@ -103,7 +102,7 @@ void draw_words(Ruled& page, const Stock& stock, const Rulers& rulers,
   say(phrase("Measure both rulers: {} mm across, {} mm down.", rulers.across, rulers.down));
   if (options.correction.across != 1 || options.correction.down != 1)
     say(phrase("Drawn {:.2f} % across, {:.2f} % down.", 100 * options.correction.across,
-                    100 * options.correction.down));
+               100 * options.correction.down));
 }
 
 } // namespace
@@ -119,7 +118,7 @@ Result<Rulers> print_test_page(const std::string& path, const Stock& stock,
   const auto rulers = rulers_of(stock);
   if (std::max(rulers.across, rulers.down) < 20)
     return refuse(fault(phrase("a page of {} × {} mm is too small for a ruler of 20 mm",
-                                    stock.page_width, stock.page_height),
+                               stock.page_width, stock.page_height),
                         "Test the printer with a larger stock."));
   return write_pdf(path, stock, options.dpi,
                    [&](QPdfWriter&, QPainter& painter) -> Result<void> {

@@ -87,8 +87,8 @@ ReadPicture read_safely(const Reader& read, const std::string& file, const Limit
     return {file,
             {},
             phrase("the picture needs more than {} MB of memory to read. Save it "
-                        "smaller",
-                        limits.memory / 1'000'000)};
+                   "smaller",
+                   limits.memory / 1'000'000)};
   } catch (const std::exception& problem) {
     return {file, {}, phrase("the picture could not be read: {}", problem.what())};
   }
@@ -170,12 +170,12 @@ class Worker {
       return 0;
     results[todo_.front()].error =
         late_ ? phrase("reading took longer than {} s and was given up. Save the picture "
-                            "smaller",
-                            std::chrono::duration<double>(limits_.time).count())
+                       "smaller",
+                       std::chrono::duration<double>(limits_.time).count())
               : phrase("the picture brought its reader down ({} {}). Take it again, or save "
-                            "it as PNG",
-                            WIFSIGNALED(status) ? "signal" : "status",
-                            WIFSIGNALED(status) ? WTERMSIG(status) : WEXITSTATUS(status));
+                       "it as PNG",
+                       WIFSIGNALED(status) ? "signal" : "status",
+                       WIFSIGNALED(status) ? WTERMSIG(status) : WEXITSTATUS(status));
     todo_.pop_front();
     if (!todo_.empty())
       start();

@@ -2,7 +2,6 @@
 #include "labels/read/load_picture.h"
 
 #include "core/base/phrase.h"
-
 #include "labels/read/file_end.h"
 #include "labels/read/load_jpeg.h"
 
@@ -47,8 +46,8 @@ std::optional<std::string> read_bytes(const std::string& path, QByteArray& bytes
     return "the file is empty";
   if (size > most_bytes)
     return phrase("the file is too large: {:.0f} MB, {:.0f} MB more than is read. Save the "
-                       "picture smaller",
-                       millions(size), millions(size - most_bytes));
+                  "picture smaller",
+                  millions(size), millions(size - most_bytes));
   std::ifstream in(path, std::ios::binary);
   bytes.resize(size);
   in.read(bytes.data(), size);
@@ -101,7 +100,7 @@ LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
     QImage picture;
     if (!reader.read(&picture))
       damage = phrase("the picture is damaged ({}). Take or copy it again",
-                           reader.errorString().toStdString());
+                      reader.errorString().toStdString());
     if (!picture.isNull())
       loaded.picture = in_grey(picture);
   }
@@ -131,9 +130,9 @@ LoadedPicture load_picture(const std::string& path) {
   const auto pixels = std::int64_t{size.width()} * size.height();
   if (size.isValid() && pixels > most_pixels)
     return failed(phrase("the picture is too large: {} × {} pixels are {:.0f} million, {:.0f} "
-                              "million more than are read. Save it smaller",
-                              size.width(), size.height(), millions(pixels),
-                              millions(pixels - most_pixels)));
+                         "million more than are read. Save it smaller",
+                         size.width(), size.height(), millions(pixels),
+                         millions(pixels - most_pixels)));
   return loaded_by(reader, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 

@@ -2,7 +2,6 @@
 #include "labels/round/bench_pictures.h"
 
 #include "core/base/phrase.h"
-
 #include "labels/read/apart.h"
 #include "labels/read/read_pictures.h"
 
@@ -114,12 +113,12 @@ Result<std::vector<work::ReadLabel>> labels_read(std::span<const BenchPicture> p
   }
   if (!undated.empty())
     return refuse(fault(phrase("{} pictures do not say on which day they were taken: {}",
-                                    undated.size(), named(undated)),
+                               undated.size(), named(undated)),
                         "Give their day with --on."));
   if (!ahead.empty())
-    return refuse(fault(phrase("{} pictures are of a day after {}: {}", ahead.size(),
-                                    today.said(), named(ahead)),
-                        "Set the camera's clock; take these out, or give the right day."));
+    return refuse(fault(
+        phrase("{} pictures are of a day after {}: {}", ahead.size(), today.said(), named(ahead)),
+        "Set the camera's clock; take these out, or give the right day."));
   return labels;
 }
 

@@ -2,7 +2,6 @@
 #include "labels/sheet/layout.h"
 
 #include "core/base/phrase.h"
-
 #include "labels/sheet/wrap.h"
 #include "labels/symbol/symbol.h"
 
@@ -242,8 +241,8 @@ Result<LabelLayout> lay_out(const LabelText& text, const Stock& stock, int dpi,
   const double over = side - std::min(stock.usable_width(), stock.usable_height());
   if (over > 1e-6)
     return refuse(fault(phrase("'{}': the code needs {:.1f} mm at {} dots an inch, {:.1f} mm "
-                                    "more than there is",
-                                    stock.name, side, dpi, over),
+                               "more than there is",
+                               stock.name, side, dpi, over),
                         "Take a larger label or a finer printer."));
   const Words words(text, parts, measure);
   if (!words.code_fits())

@@ -2,7 +2,6 @@
 #include "labels/sheet/stock.h"
 
 #include "core/base/phrase.h"
-
 #include "labels/symbol/symbol.h"
 
 #include <fmt/format.h>
@@ -25,9 +24,9 @@ Result<void> check(const Stock& stock) {
   const double smaller = std::min(stock.usable_width(), stock.usable_height());
   if (smaller < needed - rounding)
     return refuse(fault(phrase("'{}': {:.1f} × {:.1f} mm to print on is {:.1f} mm too small "
-                                    "for a code, which needs {:.1f} mm",
-                                    stock.name, stock.usable_width(), stock.usable_height(),
-                                    needed - smaller, needed),
+                               "for a code, which needs {:.1f} mm",
+                               stock.name, stock.usable_width(), stock.usable_height(),
+                               needed - smaller, needed),
                         "Take a larger label."));
   return {};
 }

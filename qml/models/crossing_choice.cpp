@@ -152,11 +152,9 @@ void CrossingChoice::summarise(const plan::Proposal& proposal) {
   for (const auto& [light, taken] : proposal.room)
     summary_ << (input_.room && input_.room->contains(light)
                      ? tr("%1: %2 of %3 free")
-                           .arg(text(book::said(light)),
-                                shown(Quantity::square_metres, taken, 1),
+                           .arg(text(book::said(light)), shown(Quantity::square_metres, taken, 1),
                                 shown(Quantity::square_metres, input_.room->at(light), 1))
-                     : text(book::said(light)) + ": " +
-                           shown(Quantity::square_metres, taken, 1));
+                     : text(book::said(light)) + ": " + shown(Quantity::square_metres, taken, 1));
 }
 
 void CrossingChoice::pin(const QString& key) {

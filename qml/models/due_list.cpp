@@ -34,7 +34,8 @@ QString since(const work::Due& due, Date today) {
 } // namespace
 
 DueList::DueList(QObject* parent)
-    : QObject(parent), rows_({"code", "verb", "told", "heading", "since", "key", "atOnce", "word"}, this) {
+    : QObject(parent),
+      rows_({"code", "verb", "told", "heading", "since", "key", "atOnce", "word"}, this) {
   connect(this, &DueList::asked, this, &DueList::read);
 }
 

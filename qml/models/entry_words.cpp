@@ -109,7 +109,8 @@ QString sorted(const book::Entry& entry) {
 QString recounted(const book::Entry& entry) {
   const auto missing = moved(entry, State::unexplained);
   if (missing > 0)
-    return phrased_n(missing, "recounted: {} missing, unexplained", "recounted: {} missing, unexplained");
+    return phrased_n(missing, "recounted: {} missing, unexplained",
+                     "recounted: {} missing, unexplained");
   return moved(entry) > 0 ? phrased("recounted: {} more, unexplained", shown(moved(entry)))
                           : phrased("recounted: as it should be");
 }

@@ -69,8 +69,8 @@ QString Finder::find_code(const QString& typed, const Result<Code>& code) {
                 code->text(), code->series(), series);
     return {};
   }
-  answer_ = code ? phrased("There is no {} in this book.", code->text())
-                 : text(code.error().text());
+  answer_ =
+      code ? phrased("There is no {} in this book.", code->text()) : text(code.error().text());
   auto likely = corrections(plain(typed));
   std::erase_if(likely, [&](const Code& one) { return !standing.knows(one); });
   if (likely.size() == 1) {

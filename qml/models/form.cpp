@@ -52,8 +52,7 @@ void Form::begin() {
   if (session_ && deed && (!deed->fits || deed->fits(subject())))
     for (const auto& field : deed->fields(subject())) {
       values_[field.key] = field.value;
-      rows.push_back(
-          {field.key, phrased_of(plain(field.label)), kind_word(field.kind), field.value,
+      rows.push_back({field.key, phrased_of(plain(field.label)), kind_word(field.kind), field.value,
                       field.choices, phrased_of(plain(field.hint)), shown_choices(field)});
     }
   fields_.replace({}); // a form of as many fields must not keep the old one's delegates

@@ -139,13 +139,16 @@ QStringList GerminationResults::sentences() const {
   const auto* one = cross();
   if (!one)
     return {};
-  QStringList all{phrased("{} of the seed sown, by {}", range_of(one->figures.final), session_->today_shown()),
-                  expected(*one)};
+  QStringList all{
+      phrased("{} of the seed sown, by {}", range_of(one->figures.final), session_->today_shown()),
+      expected(*one)};
   if (const auto half = one->together.t50_coolbear)
-    all << (in_days() ? phrased("half of what came up was up by day {}", shown(*half, 0))
-                      : phrased("half of what came up was up after {} {}", shown(*half, 0), unit()));
+    all << (in_days()
+                ? phrased("half of what came up was up by day {}", shown(*half, 0))
+                : phrased("half of what came up was up after {} {}", shown(*half, 0), unit()));
   if (one->leaf.days_from_root)
-    all << phrased("from root to first leaf {} days in the middle", shown(*one->leaf.days_from_root, 0));
+    all << phrased("from root to first leaf {} days in the middle",
+                   shown(*one->leaf.days_from_root, 0));
   return all;
 }
 

@@ -73,10 +73,9 @@ void LotSheet::tell_lot(const Standing& standing, const work::LotLine& line) {
 void LotSheet::tell_cone(const Standing& standing, const work::ConeLine& line) {
   title_ = text(line.origin.name);
   taxon_ = text(line.origin.taxon);
-  holds_ = line.harvested_on
-               ? phrased_n(line.harvested, "{} seed harvested {}", "{} seeds harvested {}",
-                           shown(*line.harvested_on))
-               : phrased("on the plant");
+  holds_ = line.harvested_on ? phrased_n(line.harvested, "{} seed harvested {}",
+                                         "{} seeds harvested {}", shown(*line.harvested_on))
+                             : phrased("on the plant");
   const auto& plant = standing.registers.plant(line.cone.plant);
   place_ = text(book::plant_name(plant)) + ", " + place_name(standing.registers, plant.place);
   note_ = text(line.cone.note);
@@ -115,7 +114,8 @@ void LotSheet::tell_place(const Standing& standing, const book::Place& place) {
   taxon_ = text(book::said(place.light));
   if (place.square_metres() > 0)
     holds_ = shown(Quantity::square_metres, place.square_metres(), 1);
-  place_ = place.within ? phrased("in {}", standing.registers.place(*place.within).name) : QString();
+  place_ =
+      place.within ? phrased("in {}", standing.registers.place(*place.within).name) : QString();
   std::vector<Rows::Row> rows;
   for (const auto& line : standing.lots)
     if (line.place == place.id && !line.on_hand.empty())

@@ -78,7 +78,8 @@ void SeasonPlan::tell(const plan::Needs& needs) {
   std::vector<Rows::Row> mix;
   std::vector<Rows::Row> parts;
   for (const auto& part : needs.parts) {
-    mix.push_back({text(part.name), points_of(part.litres, Quantity::litres), QStringLiteral("solid")});
+    mix.push_back(
+        {text(part.name), points_of(part.litres, Quantity::litres), QStringLiteral("solid")});
     parts.push_back(row(part.name, in(Quantity::litres, part.litres)));
   }
   std::vector<Rows::Row> pots;
@@ -89,11 +90,12 @@ void SeasonPlan::tell(const plan::Needs& needs) {
   overfull_ = false;
   for (const auto& light : needs.space) {
     const auto name = text(book::said(light.light));
-    space.push_back({name, points_of(light.needed, Quantity::square_metres), QStringLiteral("solid")});
-    space.push_back({phrased("{}, there is", name),
-                     points_of(plan::ByMonth(light.needed.size(), light.offered),
-                               Quantity::square_metres),
-                     QStringLiteral("rule")});
+    space.push_back(
+        {name, points_of(light.needed, Quantity::square_metres), QStringLiteral("solid")});
+    space.push_back(
+        {phrased("{}, there is", name),
+         points_of(plan::ByMonth(light.needed.size(), light.offered), Quantity::square_metres),
+         QStringLiteral("rule")});
     fits_ << text(light.told);
     overfull_ = overfull_ || light.first_over.has_value();
   }

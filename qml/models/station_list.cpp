@@ -38,9 +38,9 @@ std::vector<Rows::Row> gone_out(Session& session) {
     const auto to = sale && !sale->buyer.empty() ? phrased(" to {}", sale->buyer) : QString();
     rows.push_back({text(found->lot.code.text()), QString::number(entry.date.year()),
                     (sale ? phrased_n(count, "{} sold", "{} sold")
-                           : phrased_n(count, "{} planted out", "{} planted out")) +
-                        to, shown(entry.date),
-                    QString(), false});
+                          : phrased_n(count, "{} planted out", "{} planted out")) +
+                        to,
+                    shown(entry.date), QString(), false});
   }
   return rows;
 }

@@ -72,8 +72,9 @@ QStringList oddities(const work::PlaceTemperature& place) {
   if (!place.days.gaps.empty()) {
     const auto& gap = *std::ranges::max_element(place.days.gaps, {},
                                                 [](const auto& one) { return one.to - one.from; });
-    said << phrased_n(static_cast<std::int64_t>(place.days.gaps.size()), "{} gap of {} hours from {}",
-                      "{} gaps, the longest of {} hours from {}", shown(gap.to - gap.from, 0),
+    said << phrased_n(static_cast<std::int64_t>(place.days.gaps.size()),
+                      "{} gap of {} hours from {}", "{} gaps, the longest of {} hours from {}",
+                      shown(gap.to - gap.from, 0),
                       shown(Date::from_days(static_cast<int>(gap.from / 24))));
   }
   double sum = 0;

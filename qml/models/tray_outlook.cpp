@@ -25,8 +25,7 @@ QString by_when(fmt::format_string<const QString&, const QString&> what,
                 const std::optional<stats::DayRange>& range, Date today) {
   if (!range)
     return {};
-  return phrased<QString, QString>(what, day_text(range->low, today),
-                                   day_text(range->high, today));
+  return phrased<QString, QString>(what, day_text(range->low, today), day_text(range->high, today));
 }
 
 QStringList lines_of(const work::TrayDone& tray, Date today) {

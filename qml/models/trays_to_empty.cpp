@@ -37,8 +37,8 @@ void TraysToEmpty::show(const std::vector<work::TrayDone>& trays) {
   std::vector<Rows::Row> rows;
   for (const auto& tray : trays)
     rows.push_back({text(tray.tray.seen.lot.code.text()), text(tray.cross),
-                    tray.done ? phrased("Can be emptied") : phrased("Waits"),
-                    text(tray.told), tray.tray.coming.chance_of_one});
+                    tray.done ? phrased("Can be emptied") : phrased("Waits"), text(tray.told),
+                    tray.tray.coming.chance_of_one});
   rows_.replace(std::move(rows));
   const auto done = std::ranges::count(trays, true, &work::TrayDone::done);
   const auto habits = work::done_habits(session_->standing().registers);

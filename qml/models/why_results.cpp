@@ -117,7 +117,8 @@ void WhyResults::show() {
     if (!condition->told.empty())
       sentences_ << text(condition->told);
     if (const auto& slope = condition->slope; slope && slope->alone)
-      sentences_ << phrased("{}: {} points in a hundred", slope->each, difference_text(slope->alone)) +
+      sentences_ << phrased("{}: {} points in a hundred", slope->each,
+                            difference_text(slope->alone)) +
                         (slope->together ? phrased("; the others held as they were {}",
                                                    difference_text(slope->together))
                                          : QString());

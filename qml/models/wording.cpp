@@ -26,9 +26,9 @@ QString phrased_of(std::string_view english) {
 namespace {
 QString day_format(QLocale::FormatType type) {
   auto format = QLocale().dateFormat(type);
-  return format.contains(QStringLiteral("yyyy")) ? format
-                                                 : format.replace(QStringLiteral("yy"),
-                                                                  QStringLiteral("yyyy"));
+  return format.contains(QStringLiteral("yyyy"))
+             ? format
+             : format.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
 }
 } // namespace
 
@@ -73,11 +73,14 @@ Result<double> read_number(const QString& typed) {
   static const QRegularExpression like_thousands(QStringLiteral("^-?[1-9]\\d{0,2}([.,]\\d{3})+$"));
   const auto match = like_thousands.match(given);
   if (match.hasMatch() && match.captured(1).startsWith(locale.groupSeparator()))
-    return refuse(fault(phrase("'{}' can be read in two ways", plain(typed)),
-                        phrase("Write {} or {}.", plain(QString(given).remove(locale.groupSeparator())),
-                               plain(QString(given).replace(locale.groupSeparator(), locale.decimalPoint()) + "0"))));
+    return refuse(
+        fault(phrase("'{}' can be read in two ways", plain(typed)),
+              phrase("Write {} or {}.", plain(QString(given).remove(locale.groupSeparator())),
+                     plain(QString(given).replace(locale.groupSeparator(), locale.decimalPoint()) +
+                           "0"))));
   auto point = given;
-  return parse_real(plain(point.replace(locale.decimalPoint(), QStringLiteral(".")).replace(',', '.')));
+  return parse_real(
+      plain(point.replace(locale.decimalPoint(), QStringLiteral(".")).replace(',', '.')));
 }
 
 Result<Date> read_day(const QString& typed) {

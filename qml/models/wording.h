@@ -31,8 +31,7 @@ QString phrased(fmt::format_string<const Args&...> english, const Args&... args)
   return text(phrase(english, args...));
 }
 template <class... Args>
-QString phrased_n(std::int64_t count,
-                  fmt::format_string<const std::int64_t&, const Args&...> one,
+QString phrased_n(std::int64_t count, fmt::format_string<const std::int64_t&, const Args&...> one,
                   fmt::format_string<const std::int64_t&, const Args&...> many,
                   const Args&... args) {
   return text(phrase_n(count, one, many, args...));

@@ -13,9 +13,7 @@ namespace {
 
 class InLanguage : public testing::Test {
  protected:
-  ~InLanguage() override {
-    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-  }
+  ~InLanguage() override { QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom)); }
 };
 
 QString text_of(QQuickItem* item) {
@@ -73,7 +71,13 @@ TEST_F(InLanguage, RefusalsAreInSpanish) {
   ShownWindow shown(With::demo_season, {1280, 800});
   shown.session().speech()->set_language("es");
   const auto done = shown.session().act([&](store::Book& book) {
-    return work::sow(book, {Code::parse("B1710").value_or(Code()), {}, Count::sure(1), 0, "x", {}, {},
+    return work::sow(book, {Code::parse("B1710").value_or(Code()),
+                            {},
+                            Count::sure(1),
+                            0,
+                            "x",
+                            {},
+                            {},
                             {shown.session().today(), {}, {}}});
   });
   ASSERT_FALSE(done);
@@ -109,9 +113,10 @@ TEST_F(InLanguage, NumbersAreReadAsTheLocaleWritesThem) {
 }
 
 TEST_F(InLanguage, DaysAreReadBackAsTheyAreShown) {
-  for (const auto& locale : {QLocale(QLocale::Spanish, QLocale::Spain), QLocale(QLocale::Spanish, QLocale::Mexico),
-                             QLocale(QLocale::English, QLocale::UnitedStates),
-                             QLocale(QLocale::English, QLocale::UnitedKingdom)}) {
+  for (const auto& locale :
+       {QLocale(QLocale::Spanish, QLocale::Spain), QLocale(QLocale::Spanish, QLocale::Mexico),
+        QLocale(QLocale::English, QLocale::UnitedStates),
+        QLocale(QLocale::English, QLocale::UnitedKingdom)}) {
     QLocale::setDefault(locale);
     const auto day = Date::of(2026, 3, 9).value();
     EXPECT_EQ(read_day(shown(day)).value(), day) << shown(day).toStdString();
@@ -168,8 +173,10 @@ TEST_F(InLanguage, ChoicesAreShownInSpanishAndKeptAsTheBookWritesThem) {
   auto* fields = qvariant_cast<Rows*>(form.property("fields"));
   for (int i = 0; i < fields->size(); ++i)
     if (fields->value(i, "key").toString() == "sex") {
-      EXPECT_EQ(fields->value(i, "choices").toStringList(), QStringList({"not known", "male", "female"}));
-      EXPECT_EQ(fields->value(i, "shown").toStringList(), QStringList({"no se sabe", "macho", "hembra"}));
+      EXPECT_EQ(fields->value(i, "choices").toStringList(),
+                QStringList({"not known", "male", "female"}));
+      EXPECT_EQ(fields->value(i, "shown").toStringList(),
+                QStringList({"no se sabe", "macho", "hembra"}));
     }
   form.set("taxon", "Cycas revoluta");
   form.set("sex", "male");

@@ -136,7 +136,9 @@ INSTANTIATE_TEST_SUITE_P(All, Sheets,
                          testing::Values(Shape{"en", {800, 1280}}, Shape{"en", {1280, 800}},
                                          Shape{"en", {1920, 1080}}, Shape{"es", {800, 1280}},
                                          Shape{"es", {1280, 800}}, Shape{"es", {1920, 1080}}),
-                         [](const auto& each) { return named(each.param).replace('-', '_').toStdString(); });
+                         [](const auto& each) {
+                           return named(each.param).replace('-', '_').toStdString();
+                         });
 
 } // namespace
 } // namespace coneline::window

@@ -70,8 +70,8 @@ QRectF letters(QQuickItem* text) {
   const auto x = across & Qt::AlignRight     ? text->width() - wide
                  : across & Qt::AlignHCenter ? (text->width() - wide) / 2
                                              : 0;
-  const auto y = down & Qt::AlignVCenter ? (text->height() - high) / 2
-                                         : text->property("topPadding").toReal();
+  const auto y =
+      down & Qt::AlignVCenter ? (text->height() - high) / 2 : text->property("topPadding").toReal();
   return seen(text, {x, y, wide, high});
 }
 

@@ -57,8 +57,8 @@ Result<Done> move_now(store::Writing& writing, const Due& due, const Noted& note
     return refuse(id.error());
   Done done;
   done.entries = {*id};
-  done.told = phrase("{} stands on {} now", book::plant_name(plant),
-                          registers.place(*plant.place).name);
+  done.told =
+      phrase("{} stands on {} now", book::plant_name(plant), registers.place(*plant.place).name);
   done.cautions = {lifting_caution};
   return done;
 }
@@ -88,17 +88,16 @@ Result<Done> answer_due(store::Book& book, const AnswerDue& wanted, const DueHab
     if (!due)
       return refuse(due.error());
     if (wanted.until && *wanted.until <= wanted.noted.on)
-      return refuse(fault(phrase("put off until {}, which is not after {}",
-                                      wanted.until->said(), wanted.noted.on.said()),
+      return refuse(fault(phrase("put off until {}, which is not after {}", wanted.until->said(),
+                                 wanted.noted.on.said()),
                           "Give a later day."));
     if (!wanted.until && wanted.noted.note.empty())
       return refuse(fault("dismissed without a reason", "Say why in the note."));
     auto entry = entry_for(wanted.until ? book::Verb::put_off : book::Verb::dismiss, wanted.noted);
     entry.detail = book::DueAnswer{wanted.key, wanted.until};
     return entered(writing, entry,
-                   wanted.until
-                       ? phrase("put off until {}: {}", wanted.until->said(), due->told)
-                       : phrase("dismissed: {}", due->told));
+                   wanted.until ? phrase("put off until {}: {}", wanted.until->said(), due->told)
+                                : phrase("dismissed: {}", due->told));
   });
 }
 
@@ -111,9 +110,9 @@ Result<Done> do_due(store::Book& book, const std::string& key, const Noted& note
     if (due->kind == DueKind::move_plant)
       return move_now(writing, *due, noted);
     if (due->kind != DueKind::print_label)
-      return refuse(fault(
-          phrase("'{}' needs more than a tick", key),
-          phrase("Enter what was done: '{} {}'.", book::said(due->kind), due->code.text())));
+      return refuse(
+          fault(phrase("'{}' needs more than a tick", key),
+                phrase("Enter what was done: '{} {}'.", book::said(due->kind), due->code.text())));
     auto entry = entry_about(writing, book::Verb::print_label, due->code, noted);
     if (!entry)
       return refuse(entry.error());

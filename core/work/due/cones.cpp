@@ -34,11 +34,11 @@ void scales(const DueGround& ground, const ConeCourse& course, DueList& list) {
       (last && last->scales != book::Scales::tight))
     return;
   const auto& plant = ground.registers.plant(cone.plant);
-  list.add(
-      {DueKind::check_scales, cone.code, looks_so_far(ground, course),
-       (last ? last->date : *begun).plus_days(ground.habits.days_between_tight_looks), std::nullopt,
-       phrase("{} of {}: are its scales loose?", cone.code.text(), book::plant_name(plant)),
-       plant.place});
+  list.add({DueKind::check_scales, cone.code, looks_so_far(ground, course),
+            (last ? last->date : *begun).plus_days(ground.habits.days_between_tight_looks),
+            std::nullopt,
+            phrase("{} of {}: are its scales loose?", cone.code.text(), book::plant_name(plant)),
+            plant.place});
 }
 
 void passes(const DueGround& ground, const ConeCourse& course, DueList& list) {
@@ -58,12 +58,11 @@ void passes(const DueGround& ground, const ConeCourse& course, DueList& list) {
   const auto to = line.passes.empty()
                       ? first.plus_days(1)
                       : line.passes.back().plus_days(habits.days_between_passes_at_most);
-  list.add(
-      {DueKind::pollinate, line.cone.code, static_cast<int>(line.passes.size()), from, to,
-       phrase("pass {} on {}, if the cone is still loose", line.passes.size() + 1,
+  list.add({DueKind::pollinate, line.cone.code, static_cast<int>(line.passes.size()), from, to,
+            phrase("pass {} on {}, if the cone is still loose", line.passes.size() + 1,
                    line.passes.empty() ? book::plant_name(ground.registers.plant(line.cone.plant))
                                        : line.origin.name),
-       ground.registers.plant(line.cone.plant).place});
+            ground.registers.plant(line.cone.plant).place});
 }
 
 void ripe(const DueGround& ground, const ConeCourse& course, DueList& list) {

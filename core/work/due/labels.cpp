@@ -30,8 +30,8 @@ void labels_due(const DueGround& ground, DueList& list) {
     list.add({DueKind::print_label, label.code, label.times_printed,
               last.plus_days(usual_days_unseen), std::nullopt,
               phrase("the label of {} was last seen on {}: look whether it can be read, or "
-                          "print it again",
-                          label.code.text(), last.said()),
+                     "print it again",
+                     label.code.text(), last.said()),
               label.place, true});
   }
   for (const auto& line : ground.lots) {
@@ -40,8 +40,8 @@ void labels_due(const DueGround& ground, DueList& list) {
     if (wanted.times <= printed.times || printed_since(line.lot.code, *wanted.last))
       continue;
     list.add({DueKind::print_label, line.lot.code, printed.times, *wanted.last, std::nullopt,
-              phrase("a new label for {}, {}", line.lot.code.text(), line.origin.name),
-              line.place, true});
+              phrase("a new label for {}, {}", line.lot.code.text(), line.origin.name), line.place,
+              true});
   }
   std::map<book::ConeId, Wanted> cones;
   for (const auto& entry : ground.reading.standing_entries(book::Verb::want_label))

@@ -64,9 +64,9 @@ void mix_due(const DueGround& ground, DueList& list) {
     const auto from = need.from.plus_days(-ground.habits.days_of_mix);
     list.add(Due{DueKind::have_mix_ready, need.code, from, std::max(from, need.from),
                  phrase("{} of '{}' for {} plants to be potted by {}; see what is "
-                             "there, mix or order the rest",
-                             measured(Quantity::litres, need.litres, 0), mix.name, need.pots,
-                             ground.day.plus_days(ground.habits.days_of_mix).said()),
+                        "there, mix or order the rest",
+                        measured(Quantity::litres, need.litres, 0), mix.name, need.pots,
+                        ground.day.plus_days(ground.habits.days_of_mix).said()),
                  INT_MAX,
                  fmt::format("{} {} {}", book::word(DueKind::have_mix_ready), mix.name,
                              ground.day.first_of_month().iso())});

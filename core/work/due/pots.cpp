@@ -19,7 +19,7 @@ void pots_due(const DueGround& ground, DueList& list) {
     list.add({DueKind::pot_on, line.lot.code, 0, line.since->plus_part_months(step->months.low),
               line.since->plus_part_months(step->months.high),
               phrase("{} plants of {} into '{}'", line.total(), line.origin.name,
-                          ground.registers.pot(std::next(step)->pot).name),
+                     ground.registers.pot(std::next(step)->pot).name),
               line.place});
   }
 }

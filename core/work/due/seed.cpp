@@ -33,11 +33,10 @@ class Soaking {
     if (last >= *until || ground.day > until->plus_days(forgotten))
       return;
     list.add({DueKind::water, line.lot.code, times, last.plus_days(1), until,
-              ground.day < *until
-                  ? phrase("{} seeds of {} are soaking: change the water", line.total(),
-                                line.origin.name)
-                  : phrase("{} seeds of {} have soaked: take them out, float them",
-                                line.total(), line.origin.name),
+              ground.day < *until ? phrase("{} seeds of {} are soaking: change the water",
+                                           line.total(), line.origin.name)
+                                  : phrase("{} seeds of {} have soaked: take them out, float them",
+                                           line.total(), line.origin.name),
               line.place});
   }
 
@@ -72,7 +71,7 @@ void seed_due(const DueGround& ground, DueList& list) {
       list.add({DueKind::sow, lot.code, ground.done(book::Verb::store, lot.id).times,
                 *found->second.until_from, found->second.until_to,
                 phrase("{} seeds of {} may have ripened on: look at them, sow", line.total(),
-                            line.origin.name),
+                       line.origin.name),
                 line.place});
   }
 }

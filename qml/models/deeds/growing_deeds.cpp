@@ -48,11 +48,11 @@ std::vector<FieldSpec> pot_fields(const Subject& subject) {
       subject,
       {count_field("count", "Plants", count),
        name_field("pot", "Pot", pots,
-                    step             ? text(subject.registers().pot(step->pot).name)
-                    : pots.isEmpty() ? QString()
-                                     : pots.last()),
+                  step             ? text(subject.registers().pot(step->pot).name)
+                  : pots.isEmpty() ? QString()
+                                   : pots.last()),
        name_field("mix", "Mix", mix_names(subject),
-                    step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")),
+                  step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")),
        name_field("place", "Place", place_names(subject), place_now(subject))});
 }
 std::vector<Piece> pot_pieces(const Subject& subject, const Answers& answers) {

@@ -67,7 +67,8 @@ Result<work::Done> run_pot(store::Book& book, Answers& answers) {
   pot.litres = answers.measure("litres", Quantity::litres);
   pot.shape = answers.one_of<book::Shape>("shape");
   pot.length_mm = answers.measure("length", Quantity::millimetres);
-  pot.width_mm = pot.shape == book::Shape::round ? pot.length_mm : answers.measure("width", Quantity::millimetres);
+  pot.width_mm = pot.shape == book::Shape::round ? pot.length_mm
+                                                 : answers.measure("width", Quantity::millimetres);
   pot.cells = answers.whole("cells");
   pot.source = phrase("measured");
   return answers.then([&] {
@@ -121,7 +122,7 @@ struct FigureAsked {
   const char* name; ///< as the book keeps it
   const char* label;
   const char* hint = in_own_money;
-  double times = 1; ///< what is asked, of what is kept
+  double times = 1;             ///< what is asked, of what is kept
   std::optional<Quantity> of{}; ///< a price for one of it
 };
 constexpr std::array figures_asked{
@@ -149,9 +150,9 @@ std::vector<FieldSpec> figures_fields(const Subject& subject) {
   std::vector<FieldSpec> fields;
   for (const auto& asked : figures_asked) {
     const auto* kept = book::named(subject.registers().figures, asked.name);
-    fields.push_back(
-        decimal_field(asked.key, asked.label,
-                      kept ? written(asked_for(asked, kept->value)) : QString(), asked.hint));
+    fields.push_back(decimal_field(asked.key, asked.label,
+                                   kept ? written(asked_for(asked, kept->value)) : QString(),
+                                   asked.hint));
     if (asked.of)
       fields.back().label = text(fmt::format(fmt::runtime(phrase_of(asked.label)),
                                              unit_word(language().units(), *asked.of)));

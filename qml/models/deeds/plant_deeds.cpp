@@ -50,7 +50,7 @@ std::vector<FieldSpec> correct_fields(const Subject& subject) {
       words_field("acquired", "Since", plant.acquired ? shown(*plant.acquired) : QString(),
                   "the day; may stay empty"),
       name_field("place", "Place", places,
-                   plant.place ? place_name(registers, plant.place) : places.first()),
+                 plant.place ? place_name(registers, plant.place) : places.first()),
       word_choice("stands", "Stands in", plant.stands_in),
       words_field("seed_parent", "Its seed parent",
                   parent_written(subject, plant.seed_parent, plant.seed_parent_said),
