@@ -25,7 +25,7 @@ Item {
     /// Names of lines that end close together stand one below the other.
     readonly property var nameHeights: {
         const heights = [];
-        const room = 18;
+        const room = Look.wide(18);
         for (let i = 0; i < names.length; ++i)
             heights.push(Math.max(i === 0 ? 0 : heights[i - 1] + room, py(names[i].y) - 10));
         let below = area.y + area.height + 8;
@@ -107,7 +107,7 @@ Item {
         id: chart
 
         anchors.fill: parent
-        anchors.rightMargin: 132
+        anchors.rightMargin: Math.min(Look.wide(132), plot.width * 0.4)
         margins.left: 0
         margins.right: 0
         margins.top: 8

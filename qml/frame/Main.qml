@@ -13,6 +13,8 @@ Window {
     property bool inHand: false
     property bool labelling: false
     readonly property bool tall: width < 1000 || height > width
+    /// Large text needs the line at the edge, where words have room.
+    readonly property bool lineAtEdge: tall || width < Look.wide(1240)
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
     function open(code: string, scanned: bool) {
@@ -152,19 +154,19 @@ Window {
 
             anchors.left: parent.left
             anchors.top: parent.top
-            width: window.tall ? 128 : parent.width
-            height: window.tall ? ready.y : 112
+            width: window.lineAtEdge ? Look.wide(118) + 10 : parent.width
+            height: window.lineAtEdge ? ready.y : Look.wide(112)
             session: window.session
-            tall: window.tall
+            tall: window.lineAtEdge
             page: window.page
             onWanted: page => window.go(page)
         }
         Item {
             id: body
 
-            anchors.left: window.tall ? strip.right : parent.left
+            anchors.left: window.lineAtEdge ? strip.right : parent.left
             anchors.right: parent.right
-            anchors.top: window.tall ? parent.top : strip.bottom
+            anchors.top: window.lineAtEdge ? parent.top : strip.bottom
             anchors.bottom: ready.top
 
             ListPane {

@@ -18,7 +18,7 @@ T.AbstractButton {
     property bool chosen: false
     readonly property int knot: chosen ? 24 : 18
     readonly property int thick: 2 + Math.round(thickness * 12)
-    readonly property real middle: tall ? 36 : height * 0.28
+    readonly property real middle: tall ? 30 : height * 0.28
 
     focusPolicy: Qt.TabFocus
     opacity: enabled ? 1 : 0.5
@@ -53,7 +53,7 @@ T.AbstractButton {
     }
     contentItem: Item {
         Column {
-            x: station.tall ? 60 : 0
+            x: station.tall ? 50 : 0
             y: station.tall ? (parent.height - height) / 2 : station.middle + 14
             width: parent.width - x
 

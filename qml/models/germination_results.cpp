@@ -208,11 +208,11 @@ QString GerminationResults::remarks() const {
   if (report_->degree_days)
     lines << text(report::lacking_told(*report_));
   if (report_->crosses.size() > 1) {
-    lines << text(report::alike_method_told());
+    lines << phrased_of(report::alike_method_told());
     for (const auto& sentence : report::alike_told(*report_))
       lines << text(sentence);
   }
-  lines << text(report::band_told());
+  lines << phrased_of(report::band_told());
   return lines.join('\n');
 }
 

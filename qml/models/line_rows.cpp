@@ -20,7 +20,7 @@ QString ended(const work::LineStep& step, bool losses) {
   QStringList said;
   for (const auto& [state, count] : step.ended)
     if (count != 0 && is_loss(state) == losses)
-      said << shown(count) + QChar(0x00A0) + text(book::word(state));
+      said << shown(count) + QChar(0x00A0) + text(book::said(state));
   return said.join(QStringLiteral(", "));
 }
 

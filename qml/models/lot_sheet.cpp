@@ -40,7 +40,7 @@ void LotSheet::read() {
 
 void LotSheet::tell(const Standing& standing, const Code& code) {
   const auto& registers = standing.registers;
-  kind_ = text(kind_word(code.kind()));
+  kind_ = text(kind_said(code.kind()));
   for (const auto* deed : deeds_for(Subject{&standing, session_->today(), code}))
     deeds_ << QString::fromLatin1(deed->name);
   if (code.kind() == Kind::batch && standing.lot(code))

@@ -28,7 +28,7 @@ Row {
     Field {
         id: field
 
-        width: 112
+        width: Look.wide(112)
         says: counting.says
         horizontalAlignment: TextInput.AlignHCenter
         inputMethodHints: Qt.ImhDigitsOnly

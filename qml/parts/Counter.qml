@@ -18,6 +18,8 @@ FocusScope {
     }
 
     implicitHeight: 280
+    /// Below this the plus would be no target any more.
+    readonly property int least: name.height + figure.height + Look.target + 48
 
     Rectangle {
         anchors.fill: parent
@@ -45,7 +47,7 @@ FocusScope {
         anchors.left: parent.left
         anchors.leftMargin: 8
         width: Math.min(64, parent.width * 0.3)
-        height: 64
+        height: figure.height
         text: "−"
         enabled: counter.value > 0
         Accessible.name: qsTr("%1, one less").arg(counter.says)
@@ -59,7 +61,7 @@ FocusScope {
         anchors.leftMargin: 8
         anchors.right: parent.right
         anchors.rightMargin: 8
-        height: 64
+        height: Look.wide(64)
         leftPadding: 4
         rightPadding: 4
         says: counter.says

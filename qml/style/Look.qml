@@ -29,6 +29,11 @@ QtObject {
     readonly property string sans: "Noto Sans"
     readonly property string mono: "Noto Sans Mono"
 
+    /// A width that holds so much text of the plain size, at the size chosen.
+    function wide(plain: int): int {
+        return Math.round(plain * scale);
+    }
+
     function pick(day: string, night: string, sun: string): string {
         return mode === "night" ? night : mode === "sun" ? sun : day;
     }

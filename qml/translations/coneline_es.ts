@@ -2150,6 +2150,10 @@
         <translation>100 semillas de {} g, todas juntas {} g</translation>
     </message>
     <message>
+        <source>5 where nothing is said</source>
+        <translation>5 si no se dice nada</translation>
+    </message>
+    <message>
         <source>: from the ground, after winter and before new leaves</source>
         <translation>: desde el suelo, después del invierno y antes de las hojas nuevas</translation>
     </message>
@@ -2668,6 +2672,10 @@
     <message>
         <source>Cut {} open first (a tenth filled would show 95 times in 100), or say that you are sure (--sure).</source>
         <translation>Abra {} primero (una décima parte llena se vería 95 veces de 100) o diga que está seguro (--sure).</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Days soaked</source>
@@ -4686,10 +4694,6 @@
         <translation>una respuesta a nada que estuviera pendiente</translation>
     </message>
     <message>
-        <source>and 1 {} of bench a month</source>
-        <translation>y 1 {} de mesa al mes</translation>
-    </message>
-    <message>
         <source>and also</source>
         <translation>y también</translation>
     </message>
@@ -5681,16 +5685,16 @@
         <translation>abiertas, llenas</translation>
     </message>
     <message>
-        <source>or 1 {} of mix costs</source>
-        <translation>o 1 {} de sustrato cuesta</translation>
-    </message>
-    <message>
         <source>or as late as</source>
         <translation>o a más tardar</translation>
     </message>
     <message>
         <source>or by weight: grams of 100 seeds</source>
         <translation>o por peso: gramos de 100 semillas</translation>
+    </message>
+    <message>
+        <source>out of range</source>
+        <translation>fuera de rango</translation>
     </message>
     <message>
         <source>own experience</source>
@@ -6016,6 +6020,10 @@
         <translation>agotado</translation>
     </message>
     <message>
+        <source>spike</source>
+        <translation>pico</translation>
+    </message>
+    <message>
         <source>split off</source>
         <translation>separadas</translation>
     </message>
@@ -6064,6 +6072,10 @@
         <translation>tachar, con un motivo</translation>
     </message>
     <message>
+        <source>stuck</source>
+        <translation>atascado</translation>
+    </message>
+    <message>
         <source>such as Bench 3</source>
         <translation>como Mesa 3</translation>
     </message>
@@ -6086,6 +6098,10 @@
     <message>
         <source>such as perlite 4, peat 3, sand 3</source>
         <translation>como perlita 4, turba 3, arena 3</translation>
+    </message>
+    <message>
+        <source>such as refrigerator, dry</source>
+        <translation>como frigorífico, seco</translation>
     </message>
     <message>
         <source>sun</source>

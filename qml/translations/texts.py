@@ -24,7 +24,7 @@ LITERALS = re.compile(r'"(?:[^"\\\n]|\\.)*"(?:\s*"(?:[^"\\\n]|\\.)*")*')
 LITERAL = re.compile(r'"((?:[^"\\\n]|\\.)*)"')
 SAID = re.compile(r"\b(phrase|phrased|to_phrase|by_when|phrase_n|phrased_n|counted|tr|"
                   r"fault|book_fault|usage_fault|program_fault)\(")
-FIELDS = re.compile(r"\b(\w+_field|word_choice|add_state_choice|share_fields)\(")
+FIELDS = re.compile(r"\b(\w+_field|field|word_choice|add_state_choice|share_fields)\(")
 
 
 def text_of(literals):
@@ -114,8 +114,8 @@ def gather_cpp(path, texts):
             texts.add(CORE, word)
         for word in re.findall(r'string_view what = "([^"]+)"', source):
             texts.add(CORE, word)
-    if name == "core/base/code.cpp":
-        for word in re.findall(r'case Kind::\w+:\s*return "([^"]+)"', source):
+    if name in ("core/base/code.cpp", "core/stats/temperature_days.cpp"):
+        for word in re.findall(r'case [\w:]+:\s*return "([^"]+)"', source):
             texts.add(CORE, word)
     if name.startswith("qml/models/deeds/"):
         gather_deeds(source, texts)
@@ -127,7 +127,7 @@ def gather_cpp(path, texts):
 def gather_deeds(source, texts):
     for call in FIELDS.finditer(source):
         parts, _ = arguments(source, call.end() - 1)
-        keys = 2 if call.group(1) in ("measure_field", "add_state_choice") else 1
+        keys = 2 if call.group(1) in ("measure_field", "add_state_choice", "field") else 1
         if call.group(1) == "share_fields":
             parts = parts[3:5]  # the other texts are keys
             keys = 0
@@ -141,7 +141,10 @@ def gather_deeds(source, texts):
         texts.add(CORE, said)
     for said in re.findall(r'Deed\{"[^"]+",\s*"([^"]+)"', source):
         texts.add(CORE, said)
-    for said in re.findall(r'FigureAsked\{"\w+", [\w:]+,\s*"([^"]+)"', source):
+    for asked in re.findall(r"FigureAsked\{([^{}]*)\}", source):
+        for said in LITERAL.findall(asked)[1:]:
+            texts.add(CORE, said)
+    for said in re.findall(r'QStringLiteral\("([^"]* [^"]*)"\)', source):
         texts.add(CORE, said)
     for said in re.findall(r'QString \w+ = QStringLiteral\("([^"]+)"\)', source):
         texts.add(CORE, said)

@@ -8,14 +8,16 @@ Column {
 
     required property Rows rows
     property string title: ""
-    readonly property real column: 88
+    readonly property real column: Math.min(Look.wide(88), width / 3)
+    /// The name stands above its figures where there is no room beside.
+    readonly property bool narrow: width - 3 * column < Look.wide(120)
 
     Heading {
         text: sums.title
     }
     Row {
         Say {
-            width: sums.width - 3 * sums.column
+            width: sums.narrow ? 0 : sums.width - 3 * sums.column
             text: " "
         }
         Repeater {
@@ -51,13 +53,14 @@ Column {
                 height: 1
                 color: Look.rule
             }
-            Row {
+            Flow {
                 id: line
 
                 y: 6
+                width: sums.width
 
                 Say {
-                    width: sums.width - 3 * sums.column
+                    width: sums.narrow ? sums.width : sums.width - 3 * sums.column
                     text: row.name
                 }
                 Repeater {
