@@ -8,6 +8,7 @@
 #include "labels/print/print_labels.h"
 #include "labels/print/test_page.h"
 #include "listed.h"
+#include "wording.h"
 
 #include <QFileInfo>
 #include <QPageLayout>

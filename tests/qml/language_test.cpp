@@ -6,6 +6,7 @@
 #include "tests/qml/shown_window.h"
 
 #include <QLocale>
+#include <QRegularExpression>
 #include <gtest/gtest.h>
 
 namespace coneline::window {
