@@ -38,6 +38,15 @@ Item {
     readonly property var dashes: [Qt.SolidLine, Qt.DashLine, Qt.DotLine, Qt.DashDotLine, Qt.DashDotDotLine]
     readonly property var tones: Look.mode === "night" ? ["#ECE9E0", "#56B4E9", "#E69F00", "#1FBF92", "#E293C0"] : ["#20281F", "#0072B2", "#C04E00", "#00734F", "#A8467C"]
 
+    /// Words along the axis that would lie over each other are left out.
+    readonly property int everyMark: {
+        let widest = 0;
+        for (const mark of marks)
+            widest = Math.max(widest, mark.word.length * Look.tiny * 0.62 + 12);
+        const apart = marks.length > 1 ? px(marks[1].at) - px(marks[0].at) : area.width;
+        return Math.max(1, Math.ceil(widest / Math.max(1, apart)));
+    }
+
     function px(x: real): real {
         return area.x + area.width * x / Math.max(across, 0.001);
     }
@@ -214,6 +223,9 @@ Item {
 
         Say {
             required property var modelData
+            required property int index
+
+            visible: index % plot.everyMark === 0
 
             x: Math.min(plot.px(modelData.at) - implicitWidth / 2, plot.width - implicitWidth)
             y: plot.area.y + plot.area.height + 6

@@ -174,7 +174,7 @@ Window {
 
                 visible: !whole.visible
                 width: window.tall ? parent.width : Math.round(parent.width * 0.4)
-                height: !window.tall ? parent.height : side.busy ? Math.round(parent.height * 0.34) : side.offers ? parent.height - 216 : parent.height
+                height: !window.tall ? parent.height : side.busy ? Math.round(parent.height * 0.34) : side.offers ? Math.max(parent.height * 0.4, parent.height - side.offered) : parent.height
                 session: window.session
                 page: window.page
                 chosen: window.chosen

@@ -75,7 +75,7 @@ QString verb_of(work::DueKind kind) {
   case work::DueKind::move_plant:
     return QStringLiteral("moved");
   case work::DueKind::print_label:
-    return QStringLiteral("printed");
+    return QString(to_phrase("printed"));
   case work::DueKind::have_mix_ready:
     return QStringLiteral("later");
   }

@@ -96,7 +96,7 @@ FocusScope {
         Accessible.name: qsTr("%1, one more").arg(counter.says)
         contentItem: Say {
             text: "+"
-            font.pixelSize: 64
+            font.pixelSize: Math.min(64, parent.height * 0.7)
             color: counter.tone
             horizontalAlignment: Text.AlignHCenter
             verticalAlignment: Text.AlignVCenter

@@ -5797,6 +5797,10 @@
         <translation>imprimir etiqueta</translation>
     </message>
     <message>
+        <source>printed</source>
+        <translation>impresa</translation>
+    </message>
+    <message>
         <source>purchase</source>
         <translation>compra</translation>
     </message>

@@ -28,7 +28,11 @@ class Sheet {
   Sheet(const Sheet&) = delete;
   Sheet& operator=(const Sheet&) = delete;
 
+  /// The first picture is kept in its own size as well.
   void add(const QString& page, const std::vector<QImage>& pictures) {
+    QDir folder(pictures_folder().filePath("sheets/" + name_));
+    folder.mkpath(QStringLiteral("."));
+    EXPECT_TRUE(pictures.front().save(folder.filePath(page + ".png")));
     rows_.push_back({page, {}});
     for (const auto& picture : pictures)
       rows_.back().second.push_back(picture.scaledToWidth(wide, Qt::SmoothTransformation));

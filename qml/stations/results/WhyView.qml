@@ -72,7 +72,7 @@ Flickable {
 
             Say {
                 width: Math.min(implicitWidth, parent.width)
-                height: Look.target
+                height: Math.max(Look.target, implicitHeight)
                 verticalAlignment: Text.AlignVCenter
                 text: qsTr("Compare what was up by day")
             }

@@ -210,7 +210,7 @@ Item {
                 Press {
                     objectName: "roundEnter"
                     width: parent.width
-                    implicitHeight: 72
+                    implicitHeight: Math.max(72, implicitContentHeight + 16)
                     visible: going.holding
                     weight: "act"
                     text: going.walk.counted ? qsTr("Enter it (F5), or scan the next") : qsTr("Nothing new (F5)")
@@ -223,7 +223,7 @@ Item {
                     Press {
                         objectName: "roundUndo"
                         width: (parent.width - 16) / 3
-                        implicitHeight: 64
+                        implicitHeight: Math.max(64, implicitContentHeight + 16)
                         enabled: going.walk.undoable
                         text: qsTr("↶ undo")
                         onClicked: going.walk.undo()
@@ -231,7 +231,7 @@ Item {
                     Press {
                         objectName: "roundCamera"
                         width: (parent.width - 16) / 3
-                        implicitHeight: 64
+                        implicitHeight: Math.max(64, implicitContentHeight + 16)
                         checked: going.camera.active
                         text: qsTr("Camera")
                         onClicked: going.camera.active = !going.camera.active
@@ -239,7 +239,7 @@ Item {
                     Press {
                         objectName: "roundEnd"
                         width: (parent.width - 16) / 3
-                        implicitHeight: 64
+                        implicitHeight: Math.max(64, implicitContentHeight + 16)
                         text: qsTr("End the round")
                         onClicked: going.walk.end()
                     }

@@ -31,7 +31,7 @@ Item {
         Press {
             objectName: "roundDue"
             width: parent.width
-            implicitHeight: 64
+            implicitHeight: Math.max(64, implicitContentHeight + 16)
             weight: "act"
             enabled: start.walk.due > 0
             text: start.walk.due > 0 ? qsTr("All trays due for a look: %1").arg(start.walk.due) : qsTr("No tray is due for a look")

@@ -247,7 +247,7 @@ Item {
             Press {
                 objectName: "enterTable"
                 width: Math.round(parent.width * 0.55)
-                implicitHeight: 64
+                implicitHeight: Math.max(64, implicitContentHeight + 16)
                 weight: "act"
                 enabled: table.pending
                 text: qsTr("Enter it")
@@ -255,7 +255,7 @@ Item {
             }
             Press {
                 width: parent.width - x
-                implicitHeight: 64
+                implicitHeight: Math.max(64, implicitContentHeight + 16)
                 text: qsTr("Line and history")
                 weight: "quiet"
                 onClicked: page.closed()

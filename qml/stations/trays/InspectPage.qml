@@ -154,7 +154,7 @@ Item {
                     Press {
                         objectName: "enterLook"
                         width: Math.round(parent.width * 0.55)
-                        implicitHeight: 64
+                        implicitHeight: Math.max(64, implicitContentHeight + 16)
                         weight: "act"
                         text: look.counted ? qsTr("Enter it") : qsTr("Nothing new")
                         onClicked: if (look.record())
@@ -162,7 +162,7 @@ Item {
                     }
                     Press {
                         width: parent.width - x
-                        implicitHeight: 64
+                        implicitHeight: Math.max(64, implicitContentHeight + 16)
                         text: qsTr("Line and history")
                         weight: "quiet"
                         onClicked: page.closed()
