@@ -197,7 +197,7 @@ Result<LabelTold> tell_label(store::Reading& reading, const book::Registers& reg
 std::string told(const book::Paper& paper) {
   std::string text;
   for (const auto& part : {paper.kind, paper.number, paper.authority,
-                           paper.issued ? paper.issued->iso() : std::string(), paper.note})
+                           paper.issued ? paper.issued->said() : std::string(), paper.note})
     if (!part.empty())
       text += (text.empty() ? "" : ", ") + part;
   return text;

@@ -119,7 +119,7 @@ Item {
         anchors.rightMargin: Math.min(Look.wide(132), plot.width * 0.4)
         margins.left: 0
         margins.right: 0
-        margins.top: 8
+        margins.top: Math.max(8, unitSaid.height - 10)
         margins.bottom: 0
         antialiasing: true
         backgroundColor: "transparent"
@@ -194,8 +194,11 @@ Item {
         }
     }
     Say {
+        id: unitSaid
+
         x: plot.area.x
         y: -6
+        width: plot.width - x
         text: plot.unit
         font.pixelSize: Look.tiny
         color: Look.quiet

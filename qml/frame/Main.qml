@@ -154,7 +154,7 @@ Window {
 
             anchors.left: parent.left
             anchors.top: parent.top
-            width: window.lineAtEdge ? Look.wide(118) + 10 : parent.width
+            width: window.lineAtEdge ? Look.wide(130) + 10 : parent.width
             height: window.lineAtEdge ? ready.y : Look.wide(112)
             session: window.session
             tall: window.lineAtEdge

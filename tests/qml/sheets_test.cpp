@@ -76,6 +76,7 @@ void is_sound(ShownWindow& shown) {
   no_text_is_cut(shown);
   no_controls_overlap(shown);
   controls_are_named(shown);
+  controls_are_large(shown);
 }
 
 QString named(const Shape& shape) {

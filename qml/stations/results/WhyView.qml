@@ -78,7 +78,7 @@ Flickable {
             }
             Field {
                 objectName: "why-day"
-                width: 112
+                width: Look.wide(112)
                 says: qsTr("days after sowing; empty for all that came up so far")
                 placeholderText: qsTr("so far")
                 inputMethodHints: Qt.ImhDigitsOnly

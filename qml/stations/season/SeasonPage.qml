@@ -71,6 +71,7 @@ Flickable {
                 spacing: 8
 
                 Heading {
+                    width: parent.width
                     text: qsTr("Bench taken, by light class")
                 }
                 LineChart {
@@ -88,6 +89,7 @@ Flickable {
                 spacing: 8
 
                 Heading {
+                    width: parent.width
                     text: qsTr("Parts of the mixes, by month")
                 }
                 LineChart {
