@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/forecast_ways.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/offered.h"
 
 #include <fmt/format.h>
@@ -145,9 +146,9 @@ std::size_t Layout::move(book::PotId from, book::PotId into, book::MixId mix_id)
   const auto& before = registers_.pot(from);
   const double litres = pot.litres / pot.cells - before.litres / before.cells;
   if (litres <= 0)
-    remarks_.insert(fmt::format("'{}' holds no more than the root ball out of '{}': no mix is "
-                                "counted for that move. Check the route.",
-                                pot.name, before.name));
+    remarks_.insert(phrase("'{}' holds no more than the root ball out of '{}': no mix is "
+                           "counted for that move. Check the route.",
+                           pot.name, before.name));
   const auto& mix = registers_.mix(mix_id);
   const double finished = std::max(0.0, litres) * (1 + mix.loss) / (1 - input_.assumed.settling);
   const double shares =
@@ -249,17 +250,17 @@ void Layout::group(const PlantsStanding& group) {
   if (!step) {
     leave_out({group.code, group.plants,
                of_taxon == nullptr ? "its taxon has no route"
-                                   : fmt::format("'{}' is larger than every pot of its route",
-                                                 registers_.pot(group.pot).name)},
+                                   : phrase("'{}' is larger than every pot of its route",
+                                            registers_.pot(group.pot).name)},
               group.taxon, group.pot, Of::plants);
     return;
   }
   const auto& here = of_taxon->steps[*step];
   if (here.pot != group.pot)
-    remarks_.insert(fmt::format("{} stands in '{}', which is not on its route; it is taken to be "
-                                "at the step of '{}'.",
-                                group.code.text(), registers_.pot(group.pot).name,
-                                registers_.pot(here.pot).name));
+    remarks_.insert(phrase("{} stands in '{}', which is not on its route; it is taken to be "
+                           "at the step of '{}'.",
+                           group.code.text(), registers_.pot(group.pot).name,
+                           registers_.pot(here.pot).name));
   auto way = along(*of_taxon, *step, group.pot, group.code, group.cross);
   way.leave =
       leave_months(ways_.calendar, here.months, time(group.since), ways_.calendar.now(),
@@ -284,9 +285,9 @@ void Layout::tell_of_places() {
     used.insert(place);
   for (const auto id : used)
     if (const auto& place = registers_.place(id); place.square_metres() <= 0)
-      remarks_.insert(fmt::format("'{}' has no size, though lots stand there. Measure its length "
-                                  "and width, or say which bench of it they stand on.",
-                                  place.name));
+      remarks_.insert(phrase("'{}' has no size, though lots stand there. Measure its length "
+                             "and width, or say which bench of it they stand on.",
+                             place.name));
   for (const auto& route : registers_.routes)
     for (const auto& step : route.steps) {
       const auto& pot = registers_.pot(step.pot);
@@ -297,9 +298,9 @@ void Layout::tell_of_places() {
                std::max(place.length_mm, place.width_mm) >= std::max(pot.length_mm, pot.width_mm);
       });
       if (any && !fits)
-        remarks_.insert(fmt::format("'{}' ({:g} × {:g} mm) is larger than every measured place. "
-                                    "Check the pot's measures or measure a larger place.",
-                                    pot.name, pot.length_mm, pot.width_mm));
+        remarks_.insert(phrase("'{}' ({:g} × {:g} mm) is larger than every measured place. "
+                               "Check the pot's measures or measure a larger place.",
+                               pot.name, pot.length_mm, pot.width_mm));
     }
 }
 
@@ -310,11 +311,11 @@ Ways Layout::done() {
   tell_of_places();
   if (input_.standing.seeds_not_sown > 0)
     remarks_.insert(
-        fmt::format("{} seeds are not sown yet and not counted.", input_.standing.seeds_not_sown));
+        phrase("{} seeds are not sown yet and not counted.", input_.standing.seeds_not_sown));
   if (!ways_.left_out.empty())
     remarks_.insert(
-        fmt::format("{} lots are left out of pots and mix; their bench room is counted as it is.",
-                    ways_.left_out.size()));
+        phrase("{} lots are left out of pots and mix; their bench room is counted as it is.",
+               ways_.left_out.size()));
   remarks_.insert(input_.remarks.begin(), input_.remarks.end());
   ways_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(ways_);

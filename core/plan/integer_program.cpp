@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/integer_program.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <Cbc_C_Interface.h>
@@ -92,7 +94,7 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double 
   if (found == nullptr && nothing_better)
     return std::nullopt;
   if (found == nullptr || Cbc_isAbandoned(model.get()) != 0)
-    return refuse(fault(fmt::format("no plan was found within {:g} seconds", seconds),
+    return refuse(fault(phrase("no plan was found within {:g} seconds", seconds),
                         "Plan fewer months or lots at a time, or allow more time."));
   Solved solved{{found, found + columns_.size()}, 0, Cbc_getBestPossibleObjValue(model.get())};
   for (std::size_t at = 0; at < columns_.size(); ++at) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/placing.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/plan/integer_program.h"
 #include "core/plan/offered.h"
@@ -73,13 +74,13 @@ class Benches {
   [[nodiscard]] std::string against(const Piece& piece, std::size_t at) const {
     const auto& stand = stands_[at];
     if (stand.place->light != piece.light)
-      return fmt::format("'{}' is {}, it needs {}", stand.place->name,
-                         book::word(stand.place->light), book::word(piece.light));
+      return phrase("'{}' is {}, it needs {}", stand.place->name, book::said(stand.place->light),
+                    book::said(piece.light));
     if (!stands_the_cold(input_.registers.taxon(piece.taxon).frost.value, stand.frost))
-      return fmt::format("'{}' has {}", stand.place->name, book::word(stand.frost));
+      return phrase("'{}' has {}", stand.place->name, book::said(stand.frost));
     if (room_.at({stand.place->id, piece.pot}) < 1)
-      return fmt::format("'{}' is larger than '{}'", input_.registers.pot(piece.pot).name,
-                         stand.place->name);
+      return phrase("'{}' is larger than '{}'", input_.registers.pot(piece.pot).name,
+                    stand.place->name);
     return {};
   }
   /// The share of a place's room that so many containers take.
@@ -198,13 +199,13 @@ Result<void> Placer::know_pins() {
       continue;
     const auto& place = input_.registers.place(pin->second);
     const auto refused = [&](const std::string& why) {
-      return refuse(fault(fmt::format("{} is pinned to '{}', where it cannot stand: {}",
-                                      piece.code.text(), place.name, why),
+      return refuse(fault(phrase("{} is pinned to '{}', where it cannot stand: {}",
+                                 piece.code.text(), place.name, why),
                           "Take the pin out, or pin it to another place."));
     };
     const auto spot = benches_.find(pin->second);
     if (!spot)
-      return refused(fmt::format("'{}' has no size of its own", place.name));
+      return refused(phrase("'{}' has no size of its own", place.name));
     if (const auto why = benches_.against(piece, *spot); !why.empty()) {
       if (piece.place) // what it is potted into later may stand elsewhere
         return refused(why);
@@ -226,15 +227,15 @@ Result<void> Placer::pins_fit() const {
     for (std::size_t month = 0; month < months_; ++month) {
       const auto day = input_.today.first_of_month().plus_months(static_cast<int>(month));
       if (const double over = taken.share(spot)[month] - 1; over > hair)
-        return refuse(
-            fault(fmt::format("what is pinned to '{}' does not fit in {}: {:.2f} m² are missing",
-                              stand.place->name, month_name(day), over * stand.offered),
-                  "Take a pin out, or pin a lot to another place."));
+        return refuse(fault(phrase("what is pinned to '{}' does not fit in {}: {} are missing",
+                                   stand.place->name, month_name(day),
+                                   measured(Quantity::square_metres, over * stand.offered, 2)),
+                            "Take a pin out, or pin a lot to another place."));
       if (stand.bears && taken.load(spot, month) > *stand.bears + hair)
-        return refuse(fault(fmt::format("what is pinned to '{}' weighs {:.0f} kg/m² in {}: {:.0f} "
-                                        "more than it bears",
-                                        stand.place->name, taken.load(spot, month), month_name(day),
-                                        taken.load(spot, month) - *stand.bears),
+        return refuse(fault(phrase("what is pinned to '{}' weighs {:.0f} kg/m² in {}: {:.0f} "
+                                   "more than it bears",
+                                   stand.place->name, taken.load(spot, month), month_name(day),
+                                   taken.load(spot, month) - *stand.bears),
                             "Take a pin out, or pin a lot to another place."));
     }
   }
@@ -679,9 +680,9 @@ double containers_on(const book::Place& place, double offered_square_metres, con
 Result<Placing> place_lots(const PlacingInput& input, const PlacingEffort& effort) {
   constexpr int most_months = 60;
   if (input.months < 1 || input.months > most_months)
-    return refuse(fault(fmt::format("a placing of {} months", input.months), "Give 1 to 60."));
+    return refuse(fault(phrase("a placing of {} months", input.months), "Give 1 to 60."));
   if (!(input.gap_mm >= 0))
-    return refuse(fault(fmt::format("a gap of {:g} mm between pots", input.gap_mm),
+    return refuse(fault(phrase("a gap of {:g} mm between pots", input.gap_mm),
                         "Give 0 for pots that touch."));
   return Placer(input, effort).run();
 }
