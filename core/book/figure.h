@@ -20,6 +20,16 @@ inline constexpr const char* bench_price = "price of a square metre of bench a m
 inline constexpr const char* keep_cost = "cost of a kept seed";
 /// A share, 0 to 1: a tray is done when the chance of one more is below it.
 inline constexpr const char* done_below = "chance of one more seed below which a tray is done";
+/// Of a bit a month, January the lowest: the months in which one pots. 4095 is the whole year.
+inline constexpr const char* potting_months = "months of potting";
+inline constexpr const char* ready_stands = "months a ready plant stands";
+inline constexpr const char* settling = "share of the mix that settles";
+inline constexpr const char* wet_kilograms = "kilograms of a watered litre";
+inline constexpr const char* pot_gap = "millimetres between pots";
+/// 1: round pots stand staggered; 0: in a square.
+inline constexpr const char* staggered = "pots stand staggered";
+/// A share, 0 to 1: of seasons in which nothing is to run short.
+inline constexpr const char* plan_assurance = "assurance of the season plan";
 } // namespace figure
 
 } // namespace coneline::book

@@ -25,6 +25,8 @@ void add_core_commands(CommandLine& line) {
   add_needs(line);
   add_opening(line);
   add_order(line);
+  add_placing(line);
+  add_plan_records(line);
   add_registers(line);
   add_report(line);
   add_round(line);

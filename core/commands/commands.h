@@ -28,6 +28,8 @@ void add_mix(CommandLine& line);
 void add_needs(CommandLine& line);
 void add_opening(CommandLine& line);
 void add_order(CommandLine& line);
+void add_placing(CommandLine& line);
+void add_plan_records(CommandLine& line);
 void add_registers(CommandLine& line);
 void add_report(CommandLine& line);
 void add_round(CommandLine& line);

@@ -16,9 +16,12 @@ struct FiguresOptions {
 };
 
 const std::vector<std::string>& known_figures() {
-  static const std::vector<std::string> names{book::figure::plant_worth, book::figure::seed_cost,
-                                              book::figure::litre_price, book::figure::bench_price,
-                                              book::figure::keep_cost,   book::figure::done_below};
+  static const std::vector<std::string> names{
+      book::figure::plant_worth,    book::figure::seed_cost,    book::figure::litre_price,
+      book::figure::bench_price,    book::figure::keep_cost,    book::figure::done_below,
+      book::figure::potting_months, book::figure::ready_stands, book::figure::settling,
+      book::figure::wet_kilograms,  book::figure::pot_gap,      book::figure::staggered,
+      book::figure::plan_assurance};
   return names;
 }
 

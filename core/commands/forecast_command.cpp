@@ -5,6 +5,7 @@
 #include "core/commands/table.h"
 #include "core/plan/fit.h"
 #include "core/plan/forecast_expected.h"
+#include "core/report/forecast_paper.h"
 #include "core/report/forecast_report.h"
 #include "core/report/whole_file.h"
 
@@ -17,6 +18,7 @@ namespace {
 struct Asked {
   ForecastOptions plan;
   std::string csv;
+  std::string xlsx;
   std::string what;
   std::string name;
   std::string month;
@@ -24,25 +26,6 @@ struct Asked {
 
 std::string month_of(Date month) {
   return month.iso().substr(0, 7);
-}
-
-int decimals_of(plan::Shown shown) {
-  switch (shown) {
-  case plan::Shown::into:
-  case plan::Shown::standing:
-  case plan::Shown::ready:
-    return 0;
-  case plan::Shown::square_metres:
-  case plan::Shown::place_metres:
-  case plan::Shown::unplaced_metres:
-    return 2;
-  case plan::Shown::mix:
-  case plan::Shown::part:
-  case plan::Shown::load:
-  case plan::Shown::place_load:
-    return 1;
-  }
-  return 1;
 }
 
 /// Months down, one column a series: low - middle - high.
@@ -58,7 +41,7 @@ std::string ranges_text(const plan::Forecast& forecast, plan::Shown shown,
   if (columns.empty())
     return "";
   Table table(header);
-  const int decimals = decimals_of(shown);
+  const int decimals = report::decimals_of(shown);
   for (std::size_t month = 0; month < forecast.months().size(); ++month) {
     std::vector<std::string> cells{month_of(forecast.months()[month])};
     for (const auto at : columns) {
@@ -94,22 +77,6 @@ std::string ready_text(const plan::Forecast& forecast) {
   return some ? "\nPlants becoming ready, by cross\n" + table.text() : "";
 }
 
-std::string crowding_text(const plan::Forecast& forecast, const book::Registers& registers) {
-  std::string text;
-  for (const auto& one : report::crowding(forecast, registers)) {
-    const auto worst = std::ranges::max_element(one.over);
-    if (*worst <= 0)
-      continue;
-    const auto at = static_cast<std::size_t>(worst - one.over.begin());
-    text += fmt::format("'{}' has {:.2f} m². Over full with {:.0f} % in {}", one.name, one.offered,
-                        100 * *worst, plan::month_name(forecast.months()[at]));
-    text += one.likely_full ? fmt::format("; more likely than not from {}.\n",
-                                          plan::month_name(forecast.months()[*one.likely_full]))
-                            : ".\n";
-  }
-  return text.empty() ? "Everything finds room in every future drawn.\n" : text;
-}
-
 std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& input) {
   const auto& title = input.standing.registers.title;
   using plan::Shown;
@@ -117,7 +84,8 @@ std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& 
       fmt::format("{} months from {} in {} futures, {}{}\n", forecast.months().size(),
                   input.standing.today.iso(), forecast.runs(), title.name,
                   title.invented ? " (invented data)" : "");
-  text += crowding_text(forecast, input.standing.registers);
+  for (const auto& told : report::crowding_told(forecast, input.standing.registers))
+    text += told + "\n";
   text += ranges_text(forecast, Shown::into, "Plants into each pot");
   text += ranges_text(forecast, Shown::mix, "Finished mix, litres");
   text += ranges_text(forecast, Shown::part, "Parts of the mixes, litres");
@@ -187,6 +155,13 @@ Result<Answer> run(const Asked& asked, std::ostream& messages) {
             asked.csv, report::forecast_csv(*forecast, input->standing.registers.title));
         !written)
       return refuse(written.error());
+  if (!asked.xlsx.empty()) {
+    const auto sheets = report::xlsx_of(report::forecast_sheets(*forecast, *input));
+    if (!sheets)
+      return refuse(sheets.error());
+    if (auto written = report::write_whole(asked.xlsx, *sheets); !written)
+      return refuse(written.error());
+  }
   return Answer{report::forecast_json(*forecast, *input, asked.plan.seed),
                 table_of(*forecast, *input)};
 }
@@ -199,6 +174,7 @@ void add_forecast(CommandLine& line) {
                            [asked, &line] { return run(*asked, line.messages()); });
   asked->plan.add_to(command, 36);
   command.add_option("--csv", asked->csv, "A file to write the values to as well, one row a value");
+  command.add_option("--xlsx", asked->xlsx, "A spreadsheet to write them to");
   auto* what = command.add_option("--what", asked->what,
                                   "Open one number into its lots: 'plants into', mix, part, bench, "
                                   "place, ready ...");

@@ -3,6 +3,7 @@
 
 #include "core/base/number.h"
 #include "core/commands/number_options.h"
+#include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
 
 #include <fmt/format.h>
@@ -81,14 +82,16 @@ void ForecastOptions::add_to(CLI::App& command, int default_months) {
       ->capture_default_str();
   whole_option(command, "--runs", runs, "How many futures to draw; 4000 unless said");
   command.add_option("--seed", seed, "The same seed gives the same futures")->capture_default_str();
-  command.add_option("--potting-months", potting, "Months in which you pot, as 3-10")
-      ->capture_default_str();
+  command.add_option("--potting-months", potting,
+                     "Months in which you pot, as 3-10; as the book has it, else all");
   command.add_option("--survival", survival,
                      "Suppose another survival, as 'Cycas revoluta:2=0.8'; nothing is written");
   command.add_option("--sold-after", sold_after,
                      "Months a ready plant stands before it is sold or planted out");
-  real_option(command, "--settling", settling, "Share of the mix that settles in the pot; 0");
-  real_option(command, "--wet-kilograms", kilograms, "Weight of a watered litre of pot; 0.9");
+  command.add_option("--settling", settling,
+                     "Share of the mix that settles in the pot; as the book has it, else 0");
+  command.add_option("--wet-kilograms", kilograms,
+                     "Weight of a watered litre of pot; as the book has it, else 0.9");
   real_option(command, "--survival-weight", survival_weight,
               "Plants that a route's survival weighs against the book's history; 20");
   real_option(command, "--season-weight", season_weight,
@@ -99,20 +102,23 @@ Result<plan::ForecastInput> ForecastOptions::input() const {
   const auto today = date_or_today(as_of, "--as-of");
   if (!today)
     return refuse(today.error());
-  const auto potted = months_of_year(potting);
+  const auto potted = potting.empty() ? Result<std::array<bool, 12>>(std::array<bool, 12>{})
+                                      : months_of_year(potting);
   if (!potted)
     return refuse(potted.error());
-  plan::Assumptions assumed;
-  assumed.potting = *potted;
-  assumed.survival_weight = survival_weight;
-  assumed.season_weight = season_weight;
-  assumed.sold_after = sold_after;
-  assumed.settling = settling;
-  assumed.wet_kilograms_a_litre = kilograms;
   auto opened = book.open(store::Access::read);
   if (!opened)
     return refuse(opened.error());
   auto input = opened->read([&](store::Reading& reading) {
+    auto assumed = report::assumptions_in(reading.registers());
+    if (!potting.empty())
+      assumed.potting = *potted;
+    assumed.survival_weight = survival_weight;
+    assumed.season_weight = season_weight;
+    if (sold_after)
+      assumed.sold_after = sold_after;
+    assumed.settling = settling.value_or(assumed.settling);
+    assumed.wet_kilograms_a_litre = kilograms.value_or(assumed.wet_kilograms_a_litre);
     return report::forecast_input(reading, *today, months, assumed);
   });
   if (!input)

@@ -13,11 +13,11 @@ struct ForecastOptions {
   int months = 36;
   std::int64_t runs = 4000;
   std::uint64_t seed = 1;
-  std::string potting = "1-12";
+  std::string potting;               ///< empty: as the book has it
   std::vector<std::string> survival; ///< TAXON:STEP=SHARE
   std::optional<int> sold_after;
-  double settling = 0;
-  double kilograms = 0.9;
+  std::optional<double> settling; ///< as the book has it
+  std::optional<double> kilograms;
   double survival_weight = 20;
   double season_weight = 60;
 

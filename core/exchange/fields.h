@@ -334,6 +334,53 @@ void fields(Io& io, book::LabelPrint& print) {
 }
 
 template <class Io>
+void fields(Io& io, book::Offer& offer) {
+  io.field("good", offer.good, Rule::given);
+  io.field("supplier", offer.supplier, Rule::given);
+  io.field("form", offer.form);
+  io.field("litres", offer.litres, Rule::above_zero);
+  io.field("expansion", offer.expansion, Rule::above_zero);
+  io.field("cents", offer.cents, Rule::zero_or_more);
+  io.field("delivery_cents", offer.delivery_cents, Rule::zero_or_more);
+  io.field("lead_days", offer.lead_days, Rule::zero_or_more);
+  io.field("least", offer.least, Rule::above_zero);
+  io.field("kilograms", offer.kilograms, Rule::above_zero);
+}
+
+template <class Io>
+void fields(Io& io, book::Good& good) {
+  io.field("name", good.name, Rule::given);
+  io.field("on_hand", good.on_hand, Rule::zero_or_more);
+  io.field("counted", good.counted);
+  io.field("room", good.room, Rule::zero_or_more);
+  io.field("keeps", good.keeps, Rule::above_zero);
+  io.field("cents_a_litre_and_month", good.cents_a_litre_and_month, Rule::zero_or_more);
+}
+
+template <class Io>
+void fields(Io& io, book::Target& target) {
+  io.field("cross", target.cross, Rule::given);
+  io.field("taxon", target.taxon);
+  io.field("pot", target.pot);
+  io.field("plants", target.plants, Rule::above_zero);
+  io.field("by", target.by);
+  io.field("assurance", target.assurance, Rule::share);
+}
+
+template <class Io>
+void fields(Io& io, book::PlaceLimits& limits) {
+  io.field("place", limits.place);
+  io.field("kilograms_a_square_metre", limits.kilograms_a_square_metre, Rule::above_zero);
+  io.field("frost", limits.frost);
+}
+
+template <class Io>
+void fields(Io& io, book::Pin& pin) {
+  io.field("lot", pin.lot);
+  io.field("place", pin.place);
+}
+
+template <class Io>
 void fields(Io& io, book::Round& round) {
   io.own_number("round", round.id);
   io.field("began", round.began);

@@ -124,8 +124,9 @@ using Sheets =
                Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>, Sheet<DueAnswerRow>,
                Sheet<book::Figure>, Sheet<book::Temperature>, Sheet<book::Link>,
                Sheet<book::LabelStock>, Sheet<book::LabelLayout>, Sheet<book::PrinterScale>,
-               Sheet<book::LabelPrint>, Sheet<book::Round>, Sheet<StopRow>, Sheet<book::RoundEntry>,
-               Sheet<book::Sighting>>;
+               Sheet<book::LabelPrint>, Sheet<book::Offer>, Sheet<book::Good>, Sheet<book::Target>,
+               Sheet<book::Pin>, Sheet<book::PlaceLimits>, Sheet<book::Round>, Sheet<StopRow>,
+               Sheet<book::RoundEntry>, Sheet<book::Sighting>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -182,6 +183,16 @@ inline constexpr std::string_view file_of<book::PrinterScale> = "printer_scales.
 template <>
 inline constexpr std::string_view file_of<book::LabelPrint> = "label_prints.csv";
 template <>
+inline constexpr std::string_view file_of<book::Offer> = "offers.csv";
+template <>
+inline constexpr std::string_view file_of<book::Good> = "goods.csv";
+template <>
+inline constexpr std::string_view file_of<book::Target> = "targets.csv";
+template <>
+inline constexpr std::string_view file_of<book::PlaceLimits> = "place_limits.csv";
+template <>
+inline constexpr std::string_view file_of<book::Pin> = "pins.csv";
+template <>
 inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
 template <>
 inline constexpr std::string_view file_of<book::Temperature> = "temperatures.csv";
@@ -222,6 +233,16 @@ template <>
 inline constexpr bool may_be_missing<book::PrinterScale> = true;
 template <>
 inline constexpr bool may_be_missing<book::LabelPrint> = true;
+template <>
+inline constexpr bool may_be_missing<book::Offer> = true;
+template <>
+inline constexpr bool may_be_missing<book::Good> = true;
+template <>
+inline constexpr bool may_be_missing<book::Target> = true;
+template <>
+inline constexpr bool may_be_missing<book::PlaceLimits> = true;
+template <>
+inline constexpr bool may_be_missing<book::Pin> = true;
 
 template <>
 inline constexpr std::string_view file_of<book::Round> = "rounds.csv";

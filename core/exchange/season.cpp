@@ -6,9 +6,10 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(),    reading.lots(),          reading.entries(),
-          reading.temperatures(), reading.links(),         reading.label_records(),
-          reading.rounds(),       reading.round_entries(), reading.sightings()};
+  return {reading.registers(),    reading.lots(),   reading.entries(),
+          reading.temperatures(), reading.links(),  reading.label_records(),
+          reading.plan_records(), reading.rounds(), reading.round_entries(),
+          reading.sightings()};
 }
 
 namespace {
@@ -133,6 +134,11 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, season.labels.layouts);
   add_all(sheets, season.labels.scales);
   add_all(sheets, season.labels.prints);
+  add_all(sheets, season.plan.offers);
+  add_all(sheets, season.plan.goods);
+  add_all(sheets, season.plan.targets);
+  add_all(sheets, season.plan.pins);
+  add_all(sheets, season.plan.limits);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});

@@ -14,6 +14,7 @@ struct Season {
   std::vector<book::Temperature> temperatures;
   std::vector<book::Link> links; ///< one an entry; empty where there is no chain yet
   book::LabelRecords labels;
+  book::PlanRecords plan;
   std::vector<book::Round> rounds;
   std::vector<book::RoundEntry> round_entries;
   std::vector<book::Sighting> sightings;

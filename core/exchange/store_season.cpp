@@ -7,6 +7,7 @@
 
 #include <map>
 #include <set>
+#include <tuple>
 
 namespace coneline::exchange {
 
@@ -33,6 +34,16 @@ template <>
 constexpr std::string_view blamed<book::LabelLayout> = "name";
 template <>
 constexpr std::string_view blamed<book::PrinterScale> = "across_mm";
+template <>
+constexpr std::string_view blamed<book::Offer> = "litres";
+template <>
+constexpr std::string_view blamed<book::Good> = "name";
+template <>
+constexpr std::string_view blamed<book::Target> = "assurance";
+template <>
+constexpr std::string_view blamed<book::PlaceLimits> = "place";
+template <>
+constexpr std::string_view blamed<book::Pin> = "place";
 template <>
 constexpr std::string_view blamed<book::Lot> = "pot";
 
@@ -69,6 +80,12 @@ class StoreRegisters {
     put_all<book::LabelStock>();
     put_all<book::LabelLayout>();
     put_all<book::PrinterScale>();
+    put_each_once<book::Offer>();
+    put_each_once<book::Good>();
+    put_all<book::Target>();
+    put_one_for<book::Pin>(&book::Pin::lot, "this lot is pinned already");
+    put_one_for<book::PlaceLimits>(&book::PlaceLimits::place,
+                                   "the limits of this place stand already");
     if (faults_.none()) // else a print may be blamed for a lot that is missing already
       put_all<book::LabelPrint>();
     return true;
@@ -104,6 +121,39 @@ class StoreRegisters {
   void put_all() {
     for (const auto& each : sheet<Row>().rows)
       put(each);
+  }
+
+  /// A second row of the same offer or good would take the place of the first without a word.
+  template <class Row>
+  void put_each_once() {
+    std::set<decltype(key(Row{}))> there;
+    for (const auto& each : sheet<Row>().rows)
+      if (!each.sound || there.insert(key(each.row)).second)
+        put(each);
+      else
+        faults_.add(fault("the very same stands above already", "Each is written once.")
+                        .at(where(each, blamed<Row>)));
+  }
+  static auto key(const book::Offer& offer) {
+    return std::tuple(offer.good, offer.supplier, offer.form, offer.litres);
+  }
+  static auto key(const book::Good& good) { return good.name; }
+
+  /// Of what has no id of its own but is one for a lot or a place.
+  template <class Row, class Of>
+  void put_one_for(Of Row::*of, const char* already) {
+    std::set<Of> there;
+    for (auto each : sheet<Row>().rows) {
+      const auto own = each.row.*of;
+      WithStoredIds io(stored_);
+      fields(io, each.row);
+      if (!each.sound || !io.whole())
+        continue;
+      if (!there.insert(own).second)
+        faults_.add(fault(already, "Each is written once.").at(where(each, blamed<Row>)));
+      else if (auto put = writing_.put(each.row); !put)
+        faults_.add(put.error().at(where(each, blamed<Row>)));
+    }
   }
 
   template <class Row>

@@ -13,6 +13,11 @@ namespace coneline::plan {
 
 namespace {
 
+constexpr double most_seconds = 5;
+/// A list that costs at most a thousandth more than the best is not looked at further: whole packs
+/// make many lists nearly alike, and proving the last cent takes minutes. The gap is told.
+constexpr double near_enough = 1e-3;
+
 constexpr double hair = 1e-6; // litres
 
 /// Cents a litre and month that keeping is taken to cost where it is free, so that of lists that
@@ -26,7 +31,7 @@ class Lots {
  public:
   enum class Asks { least_cost, least_lacking };
 
-  Lots(const std::vector<double>& need, const Store& store, const std::vector<Choice>& choices,
+  Lots(const std::vector<double>& need, const Store& store, const std::vector<Supply>& choices,
        Asks asks)
       : need_(need), store_(store), choices_(choices), asks_(asks) {
     for (std::size_t month = 0; month < need.size(); ++month)
@@ -36,7 +41,7 @@ class Lots {
         limit_age(month, static_cast<std::size_t>(std::max(1, *store.keeps)));
   }
 
-  [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(); }
+  [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(most_seconds, near_enough); }
 
   [[nodiscard]] Buying read(const Solved& solved) const {
     Buying buying{{}, {}, solved.cost, solved.bound, 0};
@@ -121,7 +126,7 @@ class Lots {
 
   const std::vector<double>& need_;
   const Store& store_;
-  const std::vector<Choice>& choices_;
+  const std::vector<Supply>& choices_;
   Asks asks_;
   IntegerProgram program_;
   std::vector<std::size_t> stock_;
@@ -131,7 +136,7 @@ class Lots {
 
 /// Why nothing does: what is missing, when.
 Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
-                          const std::vector<Choice>& choices, const std::string& good,
+                          const std::vector<Supply>& choices, const std::string& good,
                           const std::vector<Date>& months) {
   const Lots lots(need, store, choices, Lots::Asks::least_lacking);
   const auto solved = lots.solve();
@@ -151,11 +156,11 @@ Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
                       "is on hand, or pot later."));
 }
 
-std::vector<Choice> choices_of(const std::vector<const Offer*>& offers, Date today,
+std::vector<Supply> choices_of(const std::vector<const Offer*>& offers, Date today,
                                const std::vector<Date>& months) {
-  std::vector<Choice> choices;
+  std::vector<Supply> choices;
   for (const auto* offer : offers) {
-    Choice choice{offer->loose_litres(), static_cast<double>(offer->cents), offer->least, {}};
+    Supply choice{offer->loose_litres(), static_cast<double>(offer->cents), offer->least, {}};
     for (const auto month : months) {
       const bool in_time = today.plus_days(offer->lead_days) < month.plus_months(1);
       choice.delivery.push_back(in_time ? std::optional(static_cast<double>(offer->delivery_cents))
@@ -186,7 +191,7 @@ Result<void> can_be_offered(const Offer& offer) {
 } // namespace
 
 Result<Buying> buy(const std::vector<double>& need, const Store& store,
-                   const std::vector<Choice>& choices, const std::string& good,
+                   const std::vector<Supply>& choices, const std::string& good,
                    const std::vector<Date>& months) {
   const Lots lots(need, store, choices, Lots::Asks::least_cost);
   const auto solved = lots.solve();

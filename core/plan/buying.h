@@ -12,29 +12,15 @@
 // within that month. What is used within a month needs no store.
 
 #include "core/base/date.h"
+#include "core/book/offer.h"
 #include "core/plan/integer_program.h"
 
 #include <string>
 
 namespace coneline::plan {
 
-enum class Form { bag, bulk, bale };
-
-/// As a supplier offers it. One pack is a bag, a load or a bale.
-struct Offer {
-  std::string good; ///< the part of a mix
-  std::string supplier;
-  Form form = Form::bag;
-  double litres = 0;    ///< of a pack as it is sold
-  double expansion = 1; ///< loose litres from a litre of bale; 1 unless compressed
-  std::int64_t cents = 0;
-  std::int64_t delivery_cents = 0; ///< for each order, however large
-  int lead_days = 0;
-  std::int64_t least = 1;          ///< packs in an order
-  std::optional<double> kilograms; ///< of one pack
-
-  [[nodiscard]] double loose_litres() const { return litres * expansion; }
-};
+using book::Form;
+using book::Offer;
 
 /// How a good is kept.
 struct Store {
@@ -45,7 +31,7 @@ struct Store {
 };
 
 /// An offer as the program needs it: costs by month, nothing where it cannot come in time.
-struct Choice {
+struct Supply {
   double litres = 0;
   double price = 0;
   std::int64_t least = 1;
@@ -69,7 +55,7 @@ struct Buying {
 /// Needs by month, each 0 or more. Fails where no way of buying meets them, naming the month and
 /// the litres that are missing, and where the solver does.
 Result<Buying> buy(const std::vector<double>& need, const Store& store,
-                   const std::vector<Choice>& choices, const std::string& good,
+                   const std::vector<Supply>& choices, const std::string& good,
                    const std::vector<Date>& months);
 
 /// One line of an order list.

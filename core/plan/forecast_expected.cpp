@@ -183,6 +183,16 @@ std::vector<ByMonth> expected(const Ways& ways, const ForecastInput& input) {
   return std::move(sum.sums());
 }
 
+std::vector<LotExpected> expected_by_lot(const Ways& ways, const ForecastInput& input) {
+  std::vector<LotExpected> lots;
+  for (const auto& lot : ways.lots) {
+    Expectation alone(ways, input);
+    alone.lot(lot);
+    lots.push_back({lot.code, std::move(alone.sums())});
+  }
+  return lots;
+}
+
 std::vector<Contribution> made_of(const Ways& ways, const ForecastInput& input, std::size_t series,
                                   std::size_t month) {
   std::vector<Contribution> lots;

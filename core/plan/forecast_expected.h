@@ -18,6 +18,13 @@ struct Contribution {
 /// square metres.
 std::vector<ByMonth> expected(const Ways& ways, const ForecastInput& input);
 
+/// Every series by month of one lot alone; loads are then kilograms, not yet divided.
+struct LotExpected {
+  Code code;
+  std::vector<ByMonth> series;
+};
+std::vector<LotExpected> expected_by_lot(const Ways& ways, const ForecastInput& input);
+
 /// The lots that a series is made of, the largest in `month` first; those that give nothing then
 /// are left out.
 std::vector<Contribution> made_of(const Ways& ways, const ForecastInput& input, std::size_t series,

@@ -40,7 +40,7 @@ void IntegerProgram::row(double low, double high, const std::vector<Term>& terms
   rows_.emplace_back(low, high);
 }
 
-Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds) const {
+Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double gap) const {
   std::vector<CoinBigIndex> start{0};
   std::vector<int> row_of;
   std::vector<double> times;
@@ -72,8 +72,18 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds) const {
   for (std::size_t at = 0; at < columns_.size(); ++at)
     if (columns_[at].takes == Takes::whole)
       Cbc_setInteger(model.get(), static_cast<int>(at));
+  if (!begin_.empty()) {
+    std::vector<int> begun;
+    std::vector<double> with;
+    for (const auto& [column, value] : begin_) {
+      begun.push_back(static_cast<int>(column));
+      with.push_back(value);
+    }
+    Cbc_setMIPStartI(model.get(), static_cast<int>(begun.size()), begun.data(), with.data());
+  }
   Cbc_setMaximumSeconds(model.get(), seconds);
   Cbc_setAllowableGap(model.get(), 1e-6);
+  Cbc_setAllowableFractionGap(model.get(), gap);
   Cbc_solve(model.get());
   if (Cbc_isProvenInfeasible(model.get()) != 0 ||
       Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0)

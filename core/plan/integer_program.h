@@ -35,9 +35,14 @@ class IntegerProgram {
   /// low <= sum of the terms <= high.
   void row(double low, double high, const std::vector<Term>& terms);
 
+  /// A value of an answer that is known to be one, to begin from; of whole numbers alone.
+  void begin_with(std::size_t column, double value) { begin_.emplace_back(column, value); }
+
   /// The least cost within so many seconds. Nothing when no numbers fulfil all rows; a fault when
   /// none were found in the time, or the solver gave up.
-  [[nodiscard]] Result<std::optional<Solved>> least_cost(double seconds = 20) const;
+  /// An answer within `gap` (a share) of the bound is good enough.
+  [[nodiscard]] Result<std::optional<Solved>> least_cost(double seconds = 20,
+                                                         double gap = 1e-6) const;
 
  private:
   struct Column {
@@ -49,6 +54,7 @@ class IntegerProgram {
   };
   std::vector<Column> columns_;
   std::vector<std::pair<double, double>> rows_;
+  std::vector<std::pair<std::size_t, double>> begin_;
 };
 
 } // namespace coneline::plan

@@ -11,18 +11,13 @@
 // All seed of the sowing is one lot: its months in a step are drawn once for all of it, as when it
 // is sown and potted together.
 
+#include "core/book/plan_records.h"
 #include "core/plan/forecast.h"
 
 namespace coneline::plan {
 
-struct Target {
-  std::string cross;
-  book::TaxonId taxon;
-  book::PotId pot;
-  std::int64_t plants = 0;
-  Date by; ///< any day of the month at whose end they are to be there
-  double assurance = 0.9;
-};
+/// By the end of the month that `by` is in.
+using book::Target;
 
 /// One month in which could be sown.
 struct SowingChance {

@@ -13,8 +13,6 @@ namespace coneline::report {
 
 namespace {
 
-constexpr std::array<std::pair<plan::Form, std::string_view>, 3> forms{
-    {{plan::Form::bag, "bag"}, {plan::Form::bulk, "bulk"}, {plan::Form::bale, "bale"}}};
 constexpr std::array<std::string_view, 5> needed{"good", "supplier", "form", "litres", "cents"};
 constexpr std::array<std::string_view, 5> possible{"expansion", "delivery_cents", "lead_days",
                                                    "least", "kilograms"};
@@ -30,13 +28,11 @@ class Row {
       wrong(column, fault("an empty cell", "Fill it in."));
     return value;
   }
-  plan::Form form() {
-    const auto value = field("form");
-    for (const auto& [form, word] : forms)
-      if (word == value)
-        return form;
-    wrong("form", fault(fmt::format("'{}' is no form of goods", value), "Use bag, bulk or bale."));
-    return plan::Form::bag;
+  book::Form form() {
+    const auto form = book::read_word<book::Form>(field("form"));
+    if (!form)
+      wrong("form", form.error());
+    return form.value_or(book::Form::bag);
   }
   double real(std::string_view column, double low, double otherwise) {
     const auto value = field(column);
@@ -102,21 +98,18 @@ Result<void> known_columns(const CsvTable& table) {
 
 } // namespace
 
-std::string_view word_of(plan::Form form) {
-  return std::ranges::find(forms, form, &std::pair<plan::Form, std::string_view>::first)->second;
-}
-
-Result<std::vector<plan::Offer>> read_offers(const std::filesystem::path& file) {
+Result<std::vector<book::Offer>> read_offers(const std::filesystem::path& file) {
   const auto table = read_csv_file(file);
   if (!table)
     return refuse(table.error());
   if (auto known = known_columns(*table); !known)
     return refuse(known.error());
-  std::vector<plan::Offer> offers;
+  std::vector<book::Offer> offers;
   for (const auto& cells : table->rows) {
     Row row(*table, cells);
     constexpr double least_litres = 0.001;
-    const plan::Offer offer{row.text("good"),
+    const book::Offer offer{{},
+                            row.text("good"),
                             row.text("supplier"),
                             row.form(),
                             row.real("litres", least_litres, 1),

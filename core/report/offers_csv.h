@@ -7,7 +7,7 @@
 //   [,expansion,delivery_cents,lead_days,least,kilograms] empty: 1, 0, 0, 1, not known
 //   peat,The mill,bale,100,3000,2.5,0,14,4,32
 
-#include "core/plan/buying.h"
+#include "core/book/offer.h"
 
 #include <filesystem>
 
@@ -15,8 +15,6 @@ namespace coneline::report {
 
 /// Fails naming file, line and column on what cannot be read, on an unknown column and on a file
 /// without an offer.
-Result<std::vector<plan::Offer>> read_offers(const std::filesystem::path& file);
-
-std::string_view word_of(plan::Form form);
+Result<std::vector<book::Offer>> read_offers(const std::filesystem::path& file);
 
 } // namespace coneline::report

@@ -7,6 +7,7 @@
 #include "core/book/label.h"
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
+#include "core/book/plan_records.h"
 #include "core/book/registers.h"
 #include "core/book/round.h"
 #include "core/book/temperature.h"
@@ -105,9 +106,10 @@ class Reading {
 
   std::vector<book::Temperature> temperatures(); ///< in the order in which they were taken in
   std::vector<book::Temperature> temperatures(book::PlaceId place); ///< by time
-  std::vector<book::PlaceId> places_measured(); ///< that have a reading
-  std::vector<book::Stay> stays();              ///< by lot, then day
+  std::vector<book::PlaceId> places_measured();                     ///< that have a reading
+  std::vector<book::Stay> stays();                                  ///< by lot, then day
   book::LabelRecords label_records();
+  book::PlanRecords plan_records();
   std::vector<book::Round> rounds();             ///< with their stops, in the order of their ids
   std::vector<book::RoundEntry> round_entries(); ///< in the order of the entries
   std::vector<book::Sighting> sightings();       ///< in the order they were written

@@ -42,6 +42,21 @@ class Writing : public Reading {
   /// Prints are added, never changed. Fails on a code that nothing in the book has.
   Result<book::LabelPrintId> put(const book::LabelPrint& print);
 
+  /// One for a good, supplier, form and size: a second brings the first up to date.
+  Result<book::OfferId> put(const book::Offer& offer);
+  void take_out(book::OfferId offer);
+  /// By its name.
+  Result<book::GoodId> put(const book::Good& good);
+  /// A further one, or with an id the one that is changed.
+  Result<book::TargetId> put(const book::Target& target);
+  void take_out(book::TargetId target);
+  /// One for a place: a second takes its place.
+  Result<void> put(const book::PlaceLimits& limits);
+  /// One for a lot: a second moves it. Fails where nothing can stand there.
+  Result<void> put(const book::Pin& pin);
+  /// False where the lot has no pin.
+  bool take_out_pin(book::LotId lot);
+
   /// A lot without anything in it; the entry that fills it follows. Its code must be new.
   Result<book::LotId> add(const book::Lot& lot);
 

@@ -6,6 +6,7 @@ namespace coneline::labels {
 void add_label_commands(commands::CommandLine& line) {
   add_label_book_commands(line);
   add_papers_command(line);
+  add_plan_paper_commands(line);
   add_print_commands(line);
   add_read_command(line);
   add_report_pdf_command(line);

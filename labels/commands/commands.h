@@ -14,6 +14,7 @@ void add_label_commands(commands::CommandLine& line);
 
 void add_papers_command(commands::CommandLine& line);
 void add_label_book_commands(commands::CommandLine& line);
+void add_plan_paper_commands(commands::CommandLine& line);
 void add_print_commands(commands::CommandLine& line);
 void add_read_command(commands::CommandLine& line);
 void add_report_pdf_command(commands::CommandLine& line);

@@ -44,6 +44,7 @@ Loader {
 
         SeasonPage {
             session: whole.session
+            onOpened: code => whole.opened(code)
         }
     }
     Component {

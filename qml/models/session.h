@@ -106,6 +106,9 @@ class Session : public QObject {
     return std::nullopt;
   }
 
+  /// After something was kept that shows elsewhere, such as a place or a route.
+  void read_anew();
+
   /// Writes what is no entry, such as a label stock; nothing of it is undone.
   Result<void> keep(const std::function<Result<void>(store::Writing&)>& keep);
 
@@ -117,7 +120,6 @@ class Session : public QObject {
 
  private:
   bool take(Result<store::Book> book);
-  void read_anew();
   void recall_last();
   void tell_stations();
   void set_fault(const Fault& fault);

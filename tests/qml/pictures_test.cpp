@@ -5,6 +5,7 @@
 // The pictures go into the folder named by CONELINE_PICTURES, or that of the build.
 #include "core/report/harvest_view.h"
 #include "core/work/harvest.h"
+#include "core/work/line_back.h"
 #include "core/work/temperature.h"
 #include "tests/qml/shown_window.h"
 
@@ -78,6 +79,50 @@ void measure(ShownWindow& shown) {
         })
         .map([](const work::TakenIn&) { return work::Done{}; });
   }));
+}
+
+/// Offers of every part that the plan needs, a good in the shed, and two targets.
+void offer(ShownWindow& shown) {
+  const auto& registers = shown.session().standing().registers;
+  ASSERT_TRUE(shown.session().keep(std::function<Result<void>(
+                                       store::Writing&)>([&](store::Writing& writing)
+                                                             -> Result<void> {
+    std::int64_t cents = 1850;
+    for (const auto& mix : registers.mixes)
+      for (const auto& part : mix.parts) {
+        for (const auto& offer :
+             {book::Offer{
+                  {}, part.name, "Invented Mill", book::Form::bag, 100, 1, cents, 0, 3, 1, 14.0},
+              book::Offer{{},
+                          part.name,
+                          "Invented Quarry",
+                          book::Form::bulk,
+                          1500,
+                          1,
+                          cents * 9,
+                          6500,
+                          8,
+                          1,
+                          {}}})
+          if (auto put = writing.put(offer); !put)
+            return refuse(put.error());
+        cents += 90;
+      }
+    const book::Good peat{{}, "peat", 60, shown.session().today(), 1200.0, 12, 0};
+    if (auto put = writing.put(peat); !put)
+      return refuse(put.error());
+    for (const auto& route : registers.routes)
+      for (const auto& [code, origin] : work::origin_names(writing, registers))
+        if (origin.taxon_id == route.taxon && route.steps.size() > 1) {
+          const book::Target target{
+              {}, origin.name, route.taxon, route.steps[1].pot, 60, Date::of(2028, 9, 1).value(),
+              0.9};
+          if (auto put = writing.put(target); !put)
+            return refuse(put.error());
+          break;
+        }
+    return {};
+  })));
 }
 
 void station(ShownWindow& shown, const char* page, const QString& chosen = {},
@@ -295,6 +340,31 @@ std::vector<Page> pages() {
          s.tap("results-temperature");
        }},
       {"season", [](ShownWindow& s) { station(s, "season"); }},
+      {"season-months",
+       [](ShownWindow& s) {
+         station(s, "season");
+         s.tap("ahead-0");
+         s.settle();
+         s.tap("month-0");
+       }},
+      {"season-order",
+       [](ShownWindow& s) {
+         offer(s);
+         station(s, "season");
+         s.tap("season-order");
+       }},
+      {"season-benches",
+       [](ShownWindow& s) {
+         station(s, "season");
+         s.tap("season-benches");
+         s.settle();
+         s.tap("place-0");
+       }},
+      {"season-targets",
+       [](ShownWindow& s) {
+         station(s, "season");
+         s.tap("season-targets");
+       }},
   };
 }
 

@@ -1,141 +1,100 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The coming months: whether everything will fit, what mix and pots to have in time.
+// The season plan: what the months to come may bring, what to buy, where it all stands, what to sow
+// for what is wanted, and what would be otherwise.
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Item {
     id: page
 
     required property Session session
-    readonly property var marks: {
-        const every = [];
-        for (let i = 0; i < plan.months.length; i += 4)
-            every.push({
-                "at": i,
-                "word": plan.months[i]
-            });
-        return every;
+    property string view: "ahead"
+    signal opened(string code)
+
+    Flow {
+        id: views
+
+        x: 16
+        y: 12
+        width: parent.width - 32
+        spacing: 8
+
+        Repeater {
+            model: [
+                {
+                    "view": "ahead",
+                    "word": qsTr("Months ahead")
+                },
+                {
+                    "view": "order",
+                    "word": qsTr("To order")
+                },
+                {
+                    "view": "benches",
+                    "word": qsTr("Benches")
+                },
+                {
+                    "view": "targets",
+                    "word": qsTr("Sow for")
+                },
+                {
+                    "view": "otherwise",
+                    "word": qsTr("What if")
+                }
+            ]
+
+            Press {
+                required property var modelData
+
+                objectName: "season-" + modelData.view
+                text: modelData.word
+                checked: page.view === modelData.view
+                Accessible.role: Accessible.PageTab
+                onClicked: page.view = modelData.view
+            }
+        }
     }
-
-    clip: true
-    contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
-
-    SeasonPlan {
-        id: plan
-
-        session: page.session
+    Loader {
+        y: views.y + views.height + 8
+        width: parent.width
+        height: parent.height - y
+        sourceComponent: page.view === "order" ? order : page.view === "benches" ? benches : page.view === "targets" ? targets : page.view === "otherwise" ? otherwise : ahead
     }
-    Column {
-        id: content
+    Component {
+        id: ahead
 
-        x: 24
-        y: 16
-        width: Math.min(parent.width - 48, 1200)
-        spacing: 12
-
-        Say {
-            width: parent.width
-            text: qsTr("Season plan")
-            font.pixelSize: Look.title
-            Accessible.role: Accessible.Heading
+        AheadView {
+            session: page.session
+            onOpened: code => page.opened(code)
         }
-        Say {
-            width: parent.width
-            visible: text !== ""
-            text: plan.fault
-            color: Look.lost
-            Accessible.role: Accessible.AlertMessage
+    }
+    Component {
+        id: order
+
+        OrderView {
+            session: page.session
         }
-        Column {
-            width: parent.width
+    }
+    Component {
+        id: benches
 
-            Repeater {
-                model: plan.fits
-
-                Say {
-                    required property string modelData
-
-                    width: content.width
-                    text: modelData
-                    font.pixelSize: Look.large
-                }
-            }
+        BenchView {
+            session: page.session
+            onOpened: code => page.opened(code)
         }
-        Flow {
-            width: parent.width
-            spacing: 32
+    }
+    Component {
+        id: targets
 
-            Column {
-                width: page.width > 1000 ? (content.width - 32) / 2 : content.width
-                spacing: 8
-
-                Heading {
-                    text: qsTr("Bench taken, by light class")
-                }
-                LineChart {
-                    width: parent.width
-                    height: 260
-                    series: plan.space
-                    across: Math.max(1, plan.months.length - 1)
-                    unit: qsTr("square metres")
-                    marks: page.marks
-                    saying: qsTr("Square metres needed by month, and what there is; the sentences above say where it does not fit.")
-                }
-            }
-            Column {
-                width: page.width > 1000 ? (content.width - 32) / 2 : content.width
-                spacing: 8
-
-                Heading {
-                    text: qsTr("Parts of the mixes, by month")
-                }
-                LineChart {
-                    width: parent.width
-                    height: 260
-                    series: plan.mix
-                    across: Math.max(1, plan.months.length - 1)
-                    unit: qsTr("litres")
-                    marks: page.marks
-                    saying: qsTr("Litres of each part by month; the sums stand below.")
-                }
-            }
+        TargetView {
+            session: page.session
         }
-        Flow {
-            width: parent.width
-            spacing: 32
+    }
+    Component {
+        id: otherwise
 
-            Sums {
-                width: page.width > 1000 ? (content.width - 32) / 2 : content.width
-                title: qsTr("Litres of each part")
-                rows: plan.parts
-            }
-            Sums {
-                width: page.width > 1000 ? (content.width - 32) / 2 : content.width
-                title: qsTr("Plants to be potted into")
-                rows: plan.pots
-            }
-        }
-        Column {
-            width: parent.width
-            visible: plan.remarks.length > 0
-
-            Heading {
-                text: qsTr("To know of this plan")
-            }
-            Repeater {
-                model: plan.remarks
-
-                Say {
-                    required property string modelData
-
-                    width: content.width
-                    text: modelData
-                    font.pixelSize: Look.tiny
-                    color: Look.quiet
-                    bottomPadding: 4
-                }
-            }
+        OtherwiseView {
+            session: page.session
         }
     }
 }

@@ -178,6 +178,14 @@ exchange::Season small_season(Text text) {
   season.labels.scales.push_back({{1}, "office", "own sheet", 99.6, 100.25});
   season.labels.prints.push_back(
       {{1}, season.lots.front().code, day("2026-01-02"), "own sheet", 2});
+  season.plan.offers = {{{1}, "bark", "the mill", Form::bag, 70, 1, 900, 0, 7, 1, 25.5},
+                        {{2}, "peat", "the mill", Form::bale, 100, 2.5, 3000, 500, 14, 4, {}}};
+  season.plan.goods = {{{1}, "bark", 300.5, day("2026-01-03"), 1500.0, 12, 0.25},
+                       {{2}, "sand", 0, {}, {}, {}, 0}};
+  season.plan.targets = {
+      {{1}, "Sentinel × Twin", TaxonId{1}, PotId{1}, 200, day("2029-10-01"), 0.9}};
+  season.plan.limits = {{PlaceId{1}, 60.5, Frost::light}, {PlaceId{2}, {}, Frost::none}};
+  season.plan.pins = {{LotId{3}, PlaceId{1}}};
   season.rounds = {{RoundId{1},
                     day("2025-05-01"),
                     PlaceId{1},

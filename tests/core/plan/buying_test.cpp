@@ -20,8 +20,8 @@ std::vector<Date> months_from(std::string_view first, int count) {
 }
 
 /// One offer by the unit, free but for its delivery.
-Choice by_the_unit(const std::vector<double>& delivery) {
-  Choice choice{1, 0, 1, {}};
+Supply by_the_unit(const std::vector<double>& delivery) {
+  Supply choice{1, 0, 1, {}};
   for (const auto cost : delivery)
     choice.delivery.emplace_back(cost);
   return choice;
@@ -76,10 +76,10 @@ RC_GTEST_PROP(Buying, CostsWhatTheRecursionFinds, ()) {
 }
 
 Offer bag(const std::string& good = "bark") {
-  return {good, "the mill", Form::bag, 70, 1, 900, 0, 7, 1, 25.0};
+  return {{}, good, "the mill", Form::bag, 70, 1, 900, 0, 7, 1, 25.0};
 }
 Offer load() {
-  return {"bark", "the quarry", Form::bulk, 1000, 1, 6000, 4000, 21, 1, {}};
+  return {{}, "bark", "the quarry", Form::bulk, 1000, 1, 6000, 4000, 21, 1, {}};
 }
 
 TEST(OrderList, TakesBagsForLittleAndALoadForMuch) {
@@ -105,7 +105,7 @@ TEST(OrderList, TakesBagsForLittleAndALoadForMuch) {
 }
 
 TEST(OrderList, ABaleCountsLoose) {
-  Offer bale{"peat", "the mill", Form::bale, 100, 2.5, 3000, 0, 0, 1, {}};
+  Offer bale{{}, "peat", "the mill", Form::bale, 100, 2.5, 3000, 0, 0, 1, {}};
   const auto list =
       order_list({{"peat", {600}, {}}}, {bale}, day("2026-01-10"), months_from("2026-03-01", 1));
   ASSERT_TRUE(list);

@@ -31,7 +31,7 @@ ForecastInput certain() {
 }
 
 Target hundred(std::string_view by, double assurance) {
-  return {"A × B", cycas, one_litre, 100, day(by), assurance};
+  return {{}, "A × B", cycas, one_litre, 100, day(by), assurance};
 }
 
 TEST(PlanTarget, WithEverythingKnownIsTheExactBinomial) {

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/forecast_paper.h"
+
+#include "core/plan/fit.h"
+#include "core/report/forecast_report.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace coneline::report {
+
+namespace {
+
+using plan::Shown;
+
+constexpr std::array<Shown, 10> in_order{
+    Shown::into, Shown::standing, Shown::mix,          Shown::part,       Shown::square_metres,
+    Shown::load, Shown::ready,    Shown::place_metres, Shown::place_load, Shown::unplaced_metres};
+
+std::string month_of(Date month) {
+  return month.iso().substr(0, 7);
+}
+
+std::vector<std::size_t> series_of(const plan::Forecast& forecast, Shown shown) {
+  std::vector<std::size_t> places;
+  for (std::size_t at = 0; at < forecast.series().size(); ++at)
+    if (forecast.series()[at].shown == shown)
+      places.push_back(at);
+  return places;
+}
+
+double rounded(double value, int decimals) {
+  const double scale = std::pow(10.0, decimals);
+  return std::round(value * scale) / scale;
+}
+
+/// Months down, one column a series; months in which nothing happens are left out.
+PlanTable ranges(const plan::Forecast& forecast, Shown shown,
+                 std::span<const std::size_t> columns) {
+  PlanTable table{std::string(heading_of(shown)), {"month"}, {}};
+  const int decimals = decimals_of(shown);
+  for (const auto at : columns)
+    table.header.push_back(forecast.series()[at].name);
+  for (std::size_t month = 0; month < forecast.months().size(); ++month) {
+    std::vector<Cell> row{month_of(forecast.months()[month])};
+    bool some = false;
+    for (const auto at : columns) {
+      const auto range = forecast.range(at, month);
+      some = some || range.high > 0;
+      row.emplace_back(range.high <= 0
+                           ? std::string("–")
+                           : fmt::format("{:.{}f} – {:.{}f} – {:.{}f}", range.low, decimals,
+                                         range.middle, decimals, range.high, decimals));
+    }
+    if (some)
+      table.rows.push_back(std::move(row));
+  }
+  return table;
+}
+
+PlanTable numbers(const plan::Forecast& forecast, Shown shown) {
+  PlanTable table{
+      std::string(word_of(shown)), {"month", "name", "10 %", "50 %", "90 %", "mean", "unit"}, {}};
+  const int decimals = decimals_of(shown) + 2;
+  for (const auto at : series_of(forecast, shown))
+    for (std::size_t month = 0; month < forecast.months().size(); ++month) {
+      const auto range = forecast.range(at, month);
+      table.rows.push_back({month_of(forecast.months()[month]), forecast.series()[at].name,
+                            rounded(range.low, decimals), rounded(range.middle, decimals),
+                            rounded(range.high, decimals),
+                            rounded(forecast.mean(at, month), decimals),
+                            std::string(unit_of(shown))});
+    }
+  return table;
+}
+
+PlanPaper with_words(const plan::Forecast& forecast, const plan::ForecastInput& input) {
+  const auto& registers = input.standing.registers;
+  PlanPaper paper{"Season plan", foot_of(registers.title, input.standing.today), {}, {}, {}};
+  paper.sentences.push_back(
+      fmt::format("{} months from {}, drawn {} times over. Ranges are 10 – 50 "
+                  "– 90 %.",
+                  forecast.months().size(), input.standing.today.iso(), forecast.runs()));
+  for (const auto& told : crowding_told(forecast, registers))
+    paper.sentences.push_back(told);
+  for (const auto& remark : forecast.ways().remarks)
+    paper.sentences.push_back(remark);
+  for (const auto& rule : forecast_rules(input.assumed))
+    paper.sentences.push_back(rule);
+  paper.cautions = {"Dry mix dusts and can carry Legionella; wet it, wear mask and gloves.",
+                    "Watered pots are heavy: mind the load a bench bears, and your back."};
+  return paper;
+}
+
+} // namespace
+
+std::string_view heading_of(Shown shown) {
+  switch (shown) {
+  case Shown::into:
+    return "Plants into each pot";
+  case Shown::standing:
+    return "Plants standing at the month's end";
+  case Shown::mix:
+    return "Litres of finished mix";
+  case Shown::part:
+    return "Litres of each part";
+  case Shown::square_metres:
+    return "Square metres of bench, by light class";
+  case Shown::load:
+    return "Kilograms a square metre";
+  case Shown::place_metres:
+    return "Square metres taken in each place";
+  case Shown::place_load:
+    return "Kilograms a square metre in each place";
+  case Shown::unplaced_metres:
+    return "Square metres without a place yet";
+  case Shown::ready:
+    return "Plants becoming ready, by cross";
+  }
+  return "";
+}
+
+int decimals_of(Shown shown) {
+  switch (shown) {
+  case Shown::into:
+  case Shown::standing:
+  case Shown::ready:
+    return 0;
+  case Shown::square_metres:
+  case Shown::place_metres:
+  case Shown::unplaced_metres:
+    return 2;
+  case Shown::mix:
+  case Shown::part:
+  case Shown::load:
+  case Shown::place_load:
+    return 1;
+  }
+  return 1;
+}
+
+std::vector<std::string> crowding_told(const plan::Forecast& forecast,
+                                       const book::Registers& registers) {
+  constexpr double per_cent = 100;
+  std::vector<std::string> told;
+  for (const auto& one : crowding(forecast, registers)) {
+    const auto worst = std::ranges::max_element(one.over);
+    if (worst == one.over.end() || *worst <= 0)
+      continue;
+    const auto at = static_cast<std::size_t>(worst - one.over.begin());
+    told.push_back(fmt::format(
+        "'{}' has {:.2f} m². Over full with {:.0f} % in {}{}.", one.name, one.offered,
+        per_cent * *worst, plan::month_name(forecast.months()[at]),
+        one.likely_full ? fmt::format("; more likely than not from {}",
+                                      plan::month_name(forecast.months()[*one.likely_full]))
+                        : ""));
+  }
+  if (told.empty())
+    told.emplace_back("Everything finds room in every future drawn.");
+  return told;
+}
+
+PlanPaper forecast_paper(const plan::Forecast& forecast, const plan::ForecastInput& input) {
+  constexpr std::size_t across = 3; // ranges that stand beside each other on the page
+  auto paper = with_words(forecast, input);
+  for (const auto shown : in_order) {
+    const auto places = series_of(forecast, shown);
+    for (std::size_t from = 0; from < places.size(); from += across) {
+      auto table = ranges(forecast, shown,
+                          std::span(places).subspan(from, std::min(across, places.size() - from)));
+      if (!table.rows.empty())
+        paper.tables.push_back(std::move(table));
+    }
+  }
+  return paper;
+}
+
+PlanPaper forecast_sheets(const plan::Forecast& forecast, const plan::ForecastInput& input) {
+  auto paper = with_words(forecast, input);
+  for (const auto shown : in_order)
+    if (auto table = numbers(forecast, shown); !table.rows.empty())
+      paper.tables.push_back(std::move(table));
+  return paper;
+}
+
+} // namespace coneline::report

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// A forecast for paper, where a range is one text, and for a spreadsheet, where it is three
+// numbers.
+
+#include "core/plan/forecast.h"
+#include "core/report/plan_paper.h"
+
+namespace coneline::report {
+
+/// "Plants into pots", "Litres of finished mix" and so on.
+std::string_view heading_of(plan::Shown shown);
+int decimals_of(plan::Shown shown);
+
+/// "'sun' has 3.20 m². Over full with 84 % in May 2027; more likely than not from April 2027."
+std::vector<std::string> crowding_told(const plan::Forecast& forecast,
+                                       const book::Registers& registers);
+
+PlanPaper forecast_paper(const plan::Forecast& forecast, const plan::ForecastInput& input);
+PlanPaper forecast_sheets(const plan::Forecast& forecast, const plan::ForecastInput& input);
+
+} // namespace coneline::report

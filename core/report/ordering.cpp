@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/ordering.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace coneline::report {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+std::string month_of(Date month) {
+  return month.iso().substr(0, 7);
+}
+
+plan::Store store_of(const std::vector<book::Good>& goods, const std::string& name) {
+  const auto found = std::ranges::find(goods, name, &book::Good::name);
+  return found == goods.end() ? plan::Store{}
+                              : plan::Store{found->on_hand, found->room, found->keeps,
+                                            found->cents_a_litre_and_month};
+}
+
+double rounded(double value) {
+  constexpr double tenths = 10;
+  return std::round(value * tenths) / tenths;
+}
+
+} // namespace
+
+std::string money(double cents) {
+  constexpr double a_unit = 100;
+  return fmt::format("{:.2f}", cents / a_unit);
+}
+
+Result<Ordered> ordered(const plan::Forecast& forecast, const std::vector<book::Offer>& offers,
+                        const std::vector<book::Good>& goods, Date today, double assurance) {
+  std::vector<std::size_t> series;
+  std::vector<plan::GoodNeeded> needed;
+  for (std::size_t at = 0; at < forecast.series().size(); ++at)
+    if (const auto& one = forecast.series()[at]; one.shown == plan::Shown::part) {
+      series.push_back(at);
+      needed.push_back({one.name, {}, store_of(goods, one.name)});
+    }
+  auto needs = plan::assured_needs(forecast, series, assurance);
+  if (!needs)
+    return refuse(needs.error());
+  for (std::size_t good = 0; good < needed.size(); ++good)
+    needed[good].litres = std::move(needs->litres[good]);
+  auto list = plan::order_list(needed, offers, today, forecast.months());
+  if (!list)
+    return refuse(list.error());
+  return Ordered{assurance, needs->held, std::move(*list), std::move(needed)};
+}
+
+Result<std::vector<Ordered>> ordered_with(const plan::Forecast& forecast,
+                                          const std::vector<book::Offer>& offers,
+                                          const std::vector<book::Good>& goods, Date today,
+                                          const std::vector<double>& assurances) {
+  std::vector<Ordered> all;
+  for (const auto assurance : assurances) {
+    auto one = ordered(forecast, offers, goods, today, assurance);
+    if (!one)
+      return refuse(one.error());
+    all.push_back(std::move(*one));
+  }
+  return all;
+}
+
+const std::vector<double>& usual_assurances() {
+  static const std::vector<double> shares{0.5, 0.7, 0.8, 0.9, 0.95, 0.99};
+  return shares;
+}
+
+Json order_json(const Ordered& ordered) {
+  Json json{{"assurance", ordered.assurance}, {"held", ordered.held},
+            {"cents", ordered.list.cents},    {"bound_cents", ordered.list.bound},
+            {"gap", ordered.list.gap},        {"orders", Json::array()}};
+  for (const auto& line : ordered.list.lines)
+    json["orders"].push_back({{"order_by", line.order_by.iso()},
+                              {"good", line.good},
+                              {"supplier", line.supplier},
+                              {"form", book::word(line.form)},
+                              {"packs", line.packs},
+                              {"litres", line.litres},
+                              {"cents", line.cents},
+                              {"kilograms", line.kilograms ? Json(*line.kilograms) : Json(nullptr)},
+                              {"for_month", month_of(line.for_month)}});
+  return json;
+}
+
+PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date today,
+                      const std::vector<Date>& months) {
+  constexpr double per_cent = 100;
+  PlanPaper paper{"Order list", foot_of(title, today), {}, {}, {}};
+  paper.sentences.push_back(ordered.list.lines.empty()
+                                ? "Nothing has to be ordered."
+                                : fmt::format("{} in all.", money(ordered.list.cents)));
+  paper.sentences.push_back(
+      fmt::format("No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 "
+                  "futures; {:g} were asked for.",
+                  money(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
+                  per_cent * ordered.assurance));
+  PlanTable orders{
+      "orders",
+      {"order by", "good", "supplier", "form", "packs", "litres", "price", "kg", "for month"},
+      {}};
+  for (const auto& line : ordered.list.lines)
+    orders.rows.push_back(
+        {line.order_by.iso(), line.good, line.supplier, std::string(book::word(line.form)),
+         line.packs, rounded(line.litres), static_cast<double>(line.cents) / per_cent,
+         line.kilograms ? Cell(rounded(*line.kilograms)) : Cell(), month_of(line.for_month)});
+  paper.tables.push_back(std::move(orders));
+  PlanTable needs{"litres needed", {"month"}, {}};
+  for (const auto& good : ordered.goods)
+    needs.header.push_back(good.good);
+  for (std::size_t month = 0; month < months.size(); ++month) {
+    std::vector<Cell> row{month_of(months[month])};
+    for (const auto& good : ordered.goods)
+      row.emplace_back(rounded(good.litres[month]));
+    needs.rows.push_back(std::move(row));
+  }
+  paper.tables.push_back(std::move(needs));
+  paper.cautions = {"Lift 25 kg at most, close to the body; two for more, or a barrow.",
+                    "Dry mix dusts and can carry Legionella: wet it, wear mask and gloves."};
+  return paper;
+}
+
+} // namespace coneline::report

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/placing_paper.h"
+
+#include "core/plan/fit.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace coneline::report {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+std::string month_of(Date month) {
+  return month.iso().substr(0, 7);
+}
+
+double rounded(double value, double parts = 100) {
+  return std::round(value * parts) / parts;
+}
+
+std::string name_of(const plan::PlacingInput& input, const std::optional<book::PlaceId>& place) {
+  return place ? input.registers.place(*place).name : std::string();
+}
+
+PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
+  PlanTable table{"to do", {"month", "lot", "cross", "pot", "containers", "from", "to"}, {}};
+  for (const auto& move : placing.moves) {
+    const auto& piece = input.pieces[move.piece];
+    table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(), piece.cross,
+                          input.registers.pot(piece.pot).name,
+                          rounded(piece.containers[move.month], 10), name_of(input, move.from),
+                          name_of(input, move.to)});
+  }
+  return table;
+}
+
+PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing) {
+  PlanTable table{"benches", {"month", "place", "lot", "cross", "pot", "containers"}, {}};
+  for (std::size_t month = 0; month < placing.months.size(); ++month)
+    for (const auto& place : input.registers.places)
+      for (const auto& placed : placing.placed) {
+        if (placed.places[month] != place.id)
+          continue;
+        const auto& piece = input.pieces[placed.piece];
+        table.rows.push_back({month_of(placing.months[month]), place.name, piece.code.text(),
+                              piece.cross, input.registers.pot(piece.pot).name,
+                              rounded(piece.containers[month], 10)});
+      }
+  return table;
+}
+
+PlanTable room(const plan::PlacingInput& input, const plan::Placing& placing) {
+  PlanTable table{"room taken, %", {"place"}, {}};
+  for (const auto month : placing.months)
+    table.header.push_back(month_of(month));
+  constexpr double per_cent = 100;
+  for (const auto& [place, taken] : placing.taken) {
+    std::vector<Cell> row{input.registers.place(place).name};
+    for (const auto share : taken)
+      row.emplace_back(std::round(per_cent * share));
+    table.rows.push_back(std::move(row));
+  }
+  return table;
+}
+
+} // namespace
+
+std::vector<std::string> no_room_told(const plan::PlacingInput& input,
+                                      const plan::Placing& placing) {
+  std::vector<std::string> told;
+  for (const auto& one : placing.no_room) {
+    std::string lots;
+    for (const auto piece : one.pieces)
+      lots += (lots.empty() ? "" : ", ") + input.pieces[piece].code.text();
+    told.push_back(fmt::format("{:.2f} m² of {} find no room in {}: {}.", one.square_metres,
+                               book::word(one.light), plan::month_name(placing.months[one.month]),
+                               lots));
+  }
+  return told;
+}
+
+std::string proof_told(const plan::Placing& placing) {
+  auto told = placing.moved == 1 ? std::string("1 move") : fmt::format("{} moves", placing.moved);
+  if (placing.proven)
+    return told + "; no placing is better.";
+  return told +
+         fmt::format("; this placing costs {:.2f}, none costs less than {:.2f} (a move costs "
+                     "1, a lot without a place 5 a month and more).",
+                     placing.cost, placing.bound);
+}
+
+PlanPaper placing_paper(const plan::PlacingInput& input, const plan::Placing& placing) {
+  PlanPaper paper{"Bench list", foot_of(input.registers.title, input.today), {}, {}, {}};
+  paper.sentences.push_back(proof_told(placing));
+  for (auto& told : no_room_told(input, placing))
+    paper.sentences.push_back(std::move(told));
+  if (placing.no_room.empty())
+    paper.sentences.emplace_back("Everything finds room.");
+  paper.tables = {to_do(input, placing), room(input, placing), benches(input, placing)};
+  paper.cautions = {"Watered pots are heavy: lift 25 kg at most, close to the body, two for more.",
+                    "A bench bears what its maker says; walk-ways stay free."};
+  return paper;
+}
+
+Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing) {
+  Json json{{"moves", placing.moved},   {"cost", placing.cost},   {"bound", placing.bound},
+            {"proven", placing.proven}, {"to_do", Json::array()}, {"no_room", Json::array()},
+            {"benches", Json::array()}, {"taken", Json::object()}};
+  for (const auto& move : placing.moves) {
+    const auto from = name_of(input, move.from);
+    json["to_do"].push_back({{"month", month_of(placing.months[move.month])},
+                             {"lot", input.pieces[move.piece].code.text()},
+                             {"pot", input.registers.pot(input.pieces[move.piece].pot).name},
+                             {"from", from.empty() ? Json(nullptr) : Json(from)},
+                             {"to", name_of(input, move.to)}});
+  }
+  for (const auto& one : placing.no_room) {
+    Json lots = Json::array();
+    for (const auto piece : one.pieces)
+      lots.push_back(input.pieces[piece].code.text());
+    json["no_room"].push_back({{"month", month_of(placing.months[one.month])},
+                               {"light", book::word(one.light)},
+                               {"square_metres", one.square_metres},
+                               {"lots", lots}});
+  }
+  for (const auto& placed : placing.placed) {
+    Json places = Json::array();
+    for (const auto& place : placed.places)
+      places.push_back(place ? Json(name_of(input, place)) : Json(nullptr));
+    const auto& piece = input.pieces[placed.piece];
+    json["benches"].push_back({{"lot", piece.code.text()},
+                               {"pot", input.registers.pot(piece.pot).name},
+                               {"places", places}});
+  }
+  for (const auto& [place, taken] : placing.taken)
+    json["taken"][input.registers.place(place).name] = taken;
+  return json;
+}
+
+} // namespace coneline::report

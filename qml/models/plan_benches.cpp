@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan_benches.h"
+
+#include "core/report/assumptions.h"
+#include "core/report/forecast_input.h"
+#include "core/report/placing_input.h"
+#include "core/report/placing_paper.h"
+#include "core/work/find_code.h"
+#include "labels/print/plan_pdf.h"
+#include "wording.h"
+
+#include <QClipboard>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace coneline::window {
+
+namespace {
+
+constexpr int months = 12;
+constexpr int runs = 2000;
+constexpr double seconds = 10; // a light class; a person waits
+
+QString month_shown(Date month) {
+  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
+                            QStringLiteral("MMM yy"));
+}
+
+} // namespace
+
+PlanBenches::PlanBenches(QObject* parent)
+    : QObject(parent), todo_({"month", "code", "what", "from", "to", "begins"}, this),
+      places_({"name", "taken", "told"}, this), stands_({"code", "what", "when"}, this),
+      pins_({"code", "place"}, this), aside_(nullptr) {}
+
+PlanBenches::~PlanBenches() {
+  if (stop_)
+    *stop_ = true;
+}
+
+void PlanBenches::set_session(Session* session) {
+  session_ = session;
+  connect(session, &Session::changed, this, &PlanBenches::reckon);
+  reckon();
+}
+
+void PlanBenches::stop() {
+  if (stop_)
+    *stop_ = true;
+}
+
+void PlanBenches::reckon() {
+  if (session_ == nullptr || !session_->is_open())
+    return;
+  stop();
+  stop_ = std::make_shared<std::atomic<bool>>(false);
+  busy_ = true;
+  emit told();
+  aside_.ask(
+      session_->path().toStdString(),
+      [today = session_->today(), stop = stop_](store::Reading& reading) -> Result<Answer> {
+        const auto registers = reading.registers();
+        const auto records = reading.plan_records();
+        const auto codes = report::lot_codes(reading);
+        const auto input =
+            report::forecast_input(reading, today, months, report::assumptions_in(registers));
+        const auto forecast = plan::forecast_of(input, {runs, 1, 0, {}});
+        Answer answer;
+        for (const auto& pin : records.pins)
+          if (const auto code = codes.find(pin.lot); code != codes.end())
+            answer.pinned[code->second] = registers.place(pin.place).name;
+        if (!forecast) {
+          answer.fault = forecast.error();
+          return answer;
+        }
+        answer.input = report::placing_input(input, *forecast, records, codes,
+                                             report::assurance_in(registers), months);
+        auto placing = plan::place_lots(answer.input, {seconds, [stop] { return !*stop; }});
+        if (placing)
+          answer.placing = *std::move(placing);
+        else
+          answer.fault = placing.error();
+        return answer;
+      },
+      [this](Result<Answer> answer) {
+        busy_ = false;
+        fault_.clear();
+        if (answer)
+          take(*std::move(answer));
+        else
+          fault_ = text(answer.error().text());
+        emit told();
+      });
+}
+
+void PlanBenches::take(Answer answer) {
+  answer_ = std::move(answer);
+  if (answer_->fault)
+    fault_ = text(answer_->fault->text());
+  std::vector<Rows::Row> pins;
+  for (const auto& [code, place] : answer_->pinned)
+    pins.push_back({text(code.text()), text(place)});
+  pins_.replace(std::move(pins));
+  place_names_.clear();
+  for (const auto& place : session_->standing().registers.places)
+    if (place.square_metres() > 0)
+      place_names_ << text(place.name);
+  proof_.clear();
+  no_room_.clear();
+  months_.clear();
+  if (answer_->placing) {
+    proof_ = text(report::proof_told(*answer_->placing));
+    for (const auto& told : report::no_room_told(answer_->input, *answer_->placing))
+      no_room_ << text(told);
+    for (const auto month : answer_->placing->months)
+      months_ << month_shown(month);
+  }
+  tell_todo();
+  tell_places();
+  if (opened_ >= places_.size())
+    opened_ = -1;
+  tell_stands();
+}
+
+void PlanBenches::tell_todo() {
+  std::vector<Rows::Row> rows;
+  if (answer_ && answer_->placing) {
+    const auto& registers = answer_->input.registers;
+    QString last;
+    for (const auto& move : answer_->placing->moves) {
+      const auto& piece = answer_->input.pieces[move.piece];
+      const auto month = months_[static_cast<int>(move.month)];
+      rows.push_back({month, text(piece.code.text()),
+                      text(piece.cross) + QStringLiteral(" · ") +
+                          tr("%1 of %2")
+                              .arg(shown(piece.containers[move.month], 0),
+                                   text(registers.pot(piece.pot).name)),
+                      move.from ? text(registers.place(*move.from).name) : QString(),
+                      text(registers.place(move.to).name), month != last});
+      last = month;
+    }
+  }
+  todo_.replace(std::move(rows));
+}
+
+void PlanBenches::tell_places() {
+  std::vector<Rows::Row> rows;
+  shown_places_.clear();
+  constexpr double per_cent = 100;
+  if (answer_ && answer_->placing)
+    for (const auto& [place, taken] : answer_->placing->taken) {
+      QVariantList shares;
+      for (const auto share : taken)
+        shares << share;
+      const auto most = std::ranges::max_element(taken);
+      const auto told = *most <= 0 ? tr("stands empty")
+                                   : tr("most in %1: %2 % of its room")
+                                         .arg(months_[static_cast<int>(most - taken.begin())],
+                                              shown(per_cent * *most, 0));
+      rows.push_back({text(answer_->input.registers.place(place).name), shares, told});
+      shown_places_.push_back(place);
+    }
+  places_.replace(std::move(rows));
+}
+
+void PlanBenches::tell_stands() {
+  std::vector<Rows::Row> rows;
+  if (answer_ && answer_->placing && opened_ >= 0) {
+    const auto place = shown_places_[static_cast<std::size_t>(opened_)];
+    for (const auto& placed : answer_->placing->placed) {
+      const auto& piece = answer_->input.pieces[placed.piece];
+      std::optional<std::size_t> first;
+      std::size_t last = 0;
+      for (std::size_t month = 0; month < placed.places.size(); ++month)
+        if (placed.places[month] == place) {
+          first = first.value_or(month);
+          last = month;
+        }
+      if (!first)
+        continue;
+      rows.push_back({text(piece.code.text()),
+                      text(piece.cross) + QStringLiteral(" · ") +
+                          tr("%1 of %2")
+                              .arg(shown(piece.containers[*first], 0),
+                                   text(answer_->input.registers.pot(piece.pot).name)),
+                      months_[static_cast<int>(*first)] + QStringLiteral(" – ") +
+                          months_[static_cast<int>(last)]});
+    }
+  }
+  stands_.replace(std::move(rows));
+  emit openedChanged();
+}
+
+void PlanBenches::open(int place) {
+  opened_ = place == opened_ || place >= places_.size() ? -1 : place;
+  tell_stands();
+}
+
+QString PlanBenches::opened_name() const {
+  return opened_ < 0 ? QString() : places_.value(opened_, "name").toString();
+}
+
+bool PlanBenches::keep(const std::function<Result<void>(store::Writing&)>& write) {
+  entry_fault_.clear();
+  const auto kept = session_->keep(write);
+  if (!kept)
+    entry_fault_ = text(kept.error().text());
+  emit entryTold();
+  if (kept)
+    reckon();
+  return kept.has_value();
+}
+
+bool PlanBenches::pin(const QString& code, const QString& place) {
+  return keep([&](store::Writing& writing) -> Result<void> {
+    const auto registers = writing.registers();
+    const auto meant = work::find_code(writing, registers, plain(code));
+    if (!meant)
+      return refuse(meant.error());
+    const auto lot = writing.lot(*meant);
+    if (!lot)
+      return refuse(lot.error());
+    const auto* found = book::named(registers.places, plain(place));
+    if (found == nullptr)
+      return refuse(coneline::fault("no place is chosen", "Choose one."));
+    return writing.put(book::Pin{lot->id, found->id});
+  });
+}
+
+void PlanBenches::unpin(const QString& code) {
+  keep([&](store::Writing& writing) -> Result<void> {
+    const auto meant = Code::parse(plain(code));
+    if (!meant)
+      return refuse(meant.error());
+    const auto lot = writing.lot(*meant);
+    if (!lot)
+      return refuse(lot.error());
+    writing.take_out_pin(lot->id);
+    return {};
+  });
+}
+
+QString PlanBenches::usualPath(const QString& ending) const {
+  const auto name = QStringLiteral("bench-list.") + ending;
+  if (session_ == nullptr || session_->path().isEmpty())
+    return name;
+  return QFileInfo(session_->path()).absolutePath() + QLatin1Char('/') + name;
+}
+
+bool PlanBenches::save(const QString& path) {
+  saved_.clear();
+  save_fault_.clear();
+  if (answer_ && answer_->placing) {
+    const auto written = report::write_paper(
+        report::placing_paper(answer_->input, *answer_->placing), answer_->input.registers.title,
+        Session::path_of(path), labels::plan_pdf);
+    if (written)
+      saved_ = tr("Saved in %1").arg(path);
+    else
+      save_fault_ = text(written.error().text());
+  }
+  emit savedChanged();
+  return !saved_.isEmpty();
+}
+
+void PlanBenches::copy() {
+  if (!answer_ || !answer_->placing)
+    return;
+  const auto paper = report::placing_paper(answer_->input, *answer_->placing);
+  std::string all;
+  for (const auto& table : paper.tables)
+    all += table.name + "\n" + report::tabbed(table) + "\n";
+  QGuiApplication::clipboard()->setText(text(all));
+  saved_ = tr("Copied; paste it into a spreadsheet.");
+  save_fault_.clear();
+  emit savedChanged();
+}
+
+} // namespace coneline::window

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A field with its label above it; says when something else was written in it.
+import QtQuick
+import ConelineWindow
+
+Column {
+    id: labelled
+
+    property string label: ""
+    property string says: label
+    property string text: ""
+    property real wide: 128
+    property string hint: ""
+    readonly property alias now: field.text
+    signal written
+
+    function clear() {
+        field.text = "";
+    }
+
+    width: Math.max(wide, above.implicitWidth)
+    spacing: 2
+
+    Say {
+        id: above
+
+        text: labelled.label
+        font.pixelSize: Look.tiny
+        color: Look.quiet
+        wrapMode: Text.NoWrap
+        Accessible.ignored: true
+    }
+    Field {
+        id: field
+
+        objectName: labelled.objectName === "" ? "" : labelled.objectName + "Field"
+        width: labelled.wide
+        says: labelled.says
+        text: labelled.text
+        placeholderText: labelled.hint
+        onEditingFinished: {
+            if (text !== labelled.text)
+                labelled.written();
+        }
+    }
+}

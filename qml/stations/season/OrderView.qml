@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What to buy, by when; what more assurance costs; what suppliers offer and what lies in the shed.
+import QtQuick
+import ConelineWindow
+
+Flickable {
+    id: page
+
+    required property Session session
+    readonly property real half: width > 1000 ? (content.width - 32) / 2 : content.width
+
+    clip: true
+    contentHeight: content.height + 48
+    boundsBehavior: Flickable.StopAtBounds
+
+    PlanOrders {
+        id: orders
+
+        session: page.session
+    }
+    Column {
+        id: content
+
+        x: 24
+        y: 8
+        width: Math.min(parent.width - 48, 1200)
+        spacing: 12
+
+        Say {
+            width: parent.width
+            text: orders.summary === "" ? (orders.busy ? qsTr("Reckoning what to order …") : qsTr("To order")) : orders.summary
+            font.pixelSize: Look.large
+            Accessible.role: Accessible.Heading
+        }
+        Say {
+            objectName: "orderFault"
+            width: parent.width
+            visible: text !== ""
+            text: orders.fault
+            color: Look.lost
+            Accessible.role: Accessible.AlertMessage
+        }
+        Flow {
+            width: parent.width
+            spacing: 8
+            visible: orders.assurances.count > 0
+
+            Say {
+                height: Look.target
+                width: implicitWidth
+                text: qsTr("How sure that nothing runs short?")
+                verticalAlignment: Text.AlignVCenter
+            }
+            Repeater {
+                model: orders.assurances
+
+                Press {
+                    required property real share
+                    required property string word
+                    required property string price
+                    required property bool chosen
+
+                    objectName: "assure-" + Math.round(100 * share)
+                    text: qsTr("%1 for %2").arg(word).arg(price)
+                    checked: chosen
+                    Accessible.role: Accessible.RadioButton
+                    Accessible.checked: checked
+                    onClicked: orders.assure(share)
+                }
+            }
+        }
+        Say {
+            width: parent.width
+            visible: text !== ""
+            text: orders.proof
+            font.pixelSize: Look.tiny
+            color: Look.quiet
+        }
+        Column {
+            width: parent.width
+
+            Repeater {
+                model: orders.lines
+
+                Item {
+                    id: line
+
+                    required property string by
+                    required property string what
+                    required property string from
+                    required property string price
+                    required property string weight
+
+                    width: content.width
+                    height: words.height + 16
+                    Accessible.role: Accessible.ListItem
+                    Accessible.name: qsTr("order by %1: %2 of %3, %4").arg(by).arg(what).arg(from).arg(price)
+
+                    Rectangle {
+                        width: parent.width
+                        height: 1
+                        color: Look.rule
+                    }
+                    Say {
+                        y: 8
+                        width: 120
+                        text: line.by
+                        font.weight: Font.DemiBold
+                    }
+                    Column {
+                        id: words
+
+                        x: 128
+                        y: 8
+                        width: parent.width - x - 120
+
+                        Say {
+                            width: parent.width
+                            text: line.what
+                        }
+                        Say {
+                            width: parent.width
+                            text: line.from + (line.weight === "" ? "" : " · " + line.weight)
+                            font.pixelSize: Look.tiny
+                            color: Look.quiet
+                        }
+                    }
+                    Say {
+                        y: 8
+                        width: 112
+                        anchors.right: parent.right
+                        text: line.price
+                        horizontalAlignment: Text.AlignRight
+                    }
+                }
+            }
+        }
+        Flow {
+            width: parent.width
+            spacing: 8
+            visible: orders.lines.count > 0
+
+            Press {
+                objectName: "orderCopy"
+                text: qsTr("Copy as a table")
+                onClicked: orders.copy()
+            }
+            SaveBar {
+                objectName: "orderSave"
+                path: orders.usualPath("pdf")
+                usual: ending => orders.usualPath(ending)
+                onWanted: path => orders.save(path)
+                said: orders.saved
+                fault: orders.saveFault
+            }
+        }
+        Caution {
+            width: parent.width
+            text: qsTr("lift 25 kg at most, close to the body; dry mix dusts and can carry Legionella: wet it, wear mask and gloves.")
+        }
+        Say {
+            objectName: "orderEntryFault"
+            width: parent.width
+            visible: text !== ""
+            text: orders.entryFault
+            color: Look.lost
+            Accessible.role: Accessible.AlertMessage
+        }
+        Flow {
+            width: parent.width
+            spacing: 32
+
+            Column {
+                width: page.half
+                spacing: 8
+
+                Heading {
+                    text: qsTr("In the shed")
+                }
+                Say {
+                    width: parent.width
+                    visible: orders.goods.count === 0
+                    text: qsTr("No mix is needed in the next twelve months.")
+                    color: Look.quiet
+                }
+                Repeater {
+                    model: orders.goods
+
+                    GoodRow {
+                        width: page.half
+                        onWritten: (name, typed) => orders.enterGood(name, typed)
+                    }
+                }
+            }
+            Column {
+                width: page.half
+                spacing: 8
+
+                Heading {
+                    text: qsTr("What suppliers offer")
+                }
+                Repeater {
+                    model: orders.offers
+
+                    Item {
+                        id: offer
+
+                        required property var model
+
+                        width: page.half
+                        height: Math.max(Look.target, said.height) + 8
+
+                        Rectangle {
+                            width: parent.width
+                            height: 1
+                            color: Look.rule
+                        }
+                        Column {
+                            id: said
+
+                            y: 4
+                            width: parent.width - 200
+
+                            Say {
+                                width: parent.width
+                                text: offer.model.good
+                            }
+                            Say {
+                                width: parent.width
+                                text: offer.model.what
+                                font.pixelSize: Look.tiny
+                                color: Look.quiet
+                            }
+                        }
+                        Say {
+                            x: parent.width - 196
+                            y: 4
+                            width: 80
+                            text: offer.model.price
+                            horizontalAlignment: Text.AlignRight
+                        }
+                        Press {
+                            anchors.right: parent.right
+                            weight: "quiet"
+                            text: qsTr("strike")
+                            Accessible.name: qsTr("strike the offer: %1, %2").arg(offer.model.good).arg(offer.model.what)
+                            onClicked: orders.strikeOffer(offer.model.id)
+                        }
+                    }
+                }
+                OfferForm {
+                    width: page.half
+                    parts: orders.parts
+                    onWritten: typed => {
+                        if (orders.enterOffer(typed))
+                            clear();
+                    }
+                }
+            }
+        }
+    }
+}

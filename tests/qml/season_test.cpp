@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The season plan in the window: the months ahead opened into their lots, an order list from offers
+// that were typed, targets, and benches.
+#include "tests/qml/shown_window.h"
+
+#include <QClipboard>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace coneline::window {
+namespace {
+
+class Plan : public testing::Test {
+ protected:
+  Plan() : shown(With::demo_season, QSize(1280, 800)) {
+    shown.set("page", "season");
+    shown.settle();
+  }
+  void view(const QString& name) {
+    shown.tap("season-" + name);
+    shown.settle();
+  }
+  void write(const QString& field, const QString& text) {
+    auto* item = shown.find(field);
+    ASSERT_NE(item, nullptr) << field.toStdString();
+    item->forceActiveFocus();
+    item->setProperty("text", "");
+    shown.type(text);
+  }
+  book::PlanRecords records() {
+    return shown.session()
+        .ask([](store::Reading& reading) { return reading.plan_records(); })
+        .value();
+  }
+
+  ShownWindow shown;
+};
+
+TEST_F(Plan, ShowsTheMonthsAheadAndWhatTheyAreMadeOf) {
+  auto* first = shown.find("ahead-0");
+  ASSERT_NE(first, nullptr);
+  EXPECT_EQ(first->property("high").toList().size(), 36);
+  shown.tap("ahead-0");
+  shown.settle();
+  ASSERT_NE(shown.find("monthGrid"), nullptr);
+  // A month in which something is potted.
+  const auto high = first->property("high").toList();
+  int busiest = 0;
+  for (int month = 0; month < high.size(); ++month)
+    if (high[month].toDouble() > high[busiest].toDouble())
+      busiest = month;
+  auto* grid = shown.find("monthGrid");
+  QMetaObject::invokeMethod(grid, "positionViewAtIndex", Q_ARG(int, busiest), Q_ARG(int, 3));
+  shown.settle();
+  shown.tap("month-" + QString::number(busiest));
+  shown.settle();
+  auto* lots = shown.find("monthLots");
+  ASSERT_NE(lots, nullptr);
+  EXPECT_GT(lots->property("count").toInt(), 0);
+  shown.tap("monthsClose");
+  shown.settle();
+  EXPECT_EQ(shown.find("monthGrid"), nullptr);
+  shown.tap("horizon-12");
+  shown.settle();
+  EXPECT_EQ(shown.find("ahead-0")->property("high").toList().size(), 12);
+}
+
+TEST_F(Plan, GoesOutAsATableAndAsFiles) {
+  shown.tap("aheadCopy");
+  const auto copied = QGuiApplication::clipboard()->text();
+  EXPECT_GT(copied.count('\t'), 100);
+  EXPECT_GT(copied.count('\n'), 20);
+  shown.tap("aheadSaveOpen");
+  shown.settle();
+  for (const QString ending : {"pdf", "xlsx", "csv"}) {
+    shown.tap("aheadSave-" + ending);
+    shown.settle();
+    const auto path = shown.find("aheadSavePath")->property("text").toString();
+    EXPECT_TRUE(path.endsWith("season-plan." + ending)) << path.toStdString();
+    shown.tap("aheadSaveDo");
+    EXPECT_GT(QFileInfo(path).size(), 1000) << path.toStdString();
+  }
+}
+
+TEST_F(Plan, OrdersFromOffersThatWereTyped) {
+  view("order");
+  ASSERT_NE(shown.find("orderFault"), nullptr);
+  EXPECT_TRUE(shown.find("orderFault")->property("text").toString().contains("nobody offers"));
+  int number = 0;
+  for (const QString part : {"coarse perlite", "peat", "coarse sand"}) {
+    shown.tap("offerOpen");
+    shown.settle();
+    shown.find("offerGood")->setProperty("chosen", part);
+    write("offerSupplierField", "Mill");
+    write("offerLitresField", "100");
+    write("offerPriceField", QString::number(12 + number++) + ".5");
+    shown.tap("offerEnter");
+    shown.settle();
+  }
+  const auto offers = records().offers;
+  ASSERT_EQ(offers.size(), 3U);
+  EXPECT_EQ(offers[0].cents, 1250);
+  EXPECT_EQ(shown.find("orderFault"), nullptr);
+  ASSERT_NE(shown.find("assure-95"), nullptr);
+  shown.tap("assure-95");
+  shown.settle();
+  EXPECT_TRUE(shown.find("assure-95")->property("checked").toBool());
+}
+
+TEST_F(Plan, RefusesAnOfferThatCannotBe) {
+  view("order");
+  shown.tap("offerOpen");
+  shown.settle();
+  shown.find("offerGood")->setProperty("chosen", "peat");
+  write("offerSupplierField", "Mill");
+  write("offerLitresField", "much");
+  shown.tap("offerEnter");
+  shown.settle();
+  ASSERT_NE(shown.find("orderEntryFault"), nullptr);
+  EXPECT_TRUE(shown.find("orderEntryFault")->property("text").toString().contains("much"));
+  EXPECT_TRUE(records().offers.empty());
+}
+
+TEST_F(Plan, KeepsATargetAndTellsWhatItTakes) {
+  view("targets");
+  auto* cross = shown.find("targetCross");
+  ASSERT_NE(cross, nullptr);
+  const auto crosses = cross->property("choices").toStringList();
+  ASSERT_FALSE(crosses.empty());
+  cross->setProperty("chosen", crosses.front());
+  shown.settle();
+  auto* pot = shown.find("targetPot");
+  ASSERT_NE(pot, nullptr);
+  const auto pots = pot->property("choices").toStringList();
+  ASSERT_GE(pots.size(), 2);
+  pot->setProperty("chosen", pots[1]);
+  write("targetPlantsField", "40");
+  write("targetByField", "2028-10");
+  shown.tap("targetEnter");
+  shown.settle();
+  ASSERT_EQ(records().targets.size(), 1U);
+  EXPECT_EQ(records().targets[0].plants, 40);
+  write("targetPlantsField", "none");
+  shown.tap("targetEnter");
+  shown.settle();
+  EXPECT_EQ(records().targets.size(), 1U);
+  ASSERT_NE(shown.find("targetFault"), nullptr);
+}
+
+TEST_F(Plan, PlacesLotsAndPinsThem) {
+  view("benches");
+  ASSERT_NE(shown.find("place-0"), nullptr);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  write("pinLotField", QString::fromStdString(tray.text()));
+  shown.find("pinPlace")->setProperty("chosen", "Cool bench");
+  shown.tap("pinDo");
+  shown.settle();
+  ASSERT_EQ(records().pins.size(), 1U);
+  shown.tap("place-0");
+  shown.settle();
+}
+
+} // namespace
+} // namespace coneline::window
