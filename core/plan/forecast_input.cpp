@@ -107,7 +107,29 @@ Result<void> draws_are_chances(const CrossSprouting& cross) {
   return {};
 }
 
+Result<void> can_be_sown(const Sowing& sowing) {
+  constexpr std::int64_t most = 1'000'000;
+  if (sowing.draws.empty())
+    return refuse(program_fault("a sowing without a number of seeds"));
+  for (const auto& draw : sowing.draws)
+    if (draw.seeds < 0 || draw.seeds > most)
+      return refuse(usage_fault(phrase("a sowing of {} seeds of {}", draw.seeds, sowing.cross),
+                                "Give 0 to 1 000 000 seeds."));
+  if (!(sowing.pace > 0 && sowing.pace <= 100))
+    return refuse(usage_fault(
+        phrase("seed of {} that takes {} times as long to come up", sowing.cross, sowing.pace),
+        "Give a factor above 0, at most 100."));
+  return {};
+}
+
 } // namespace
+
+double Sowing::mean_seeds() const {
+  double sum = 0;
+  for (const auto& draw : draws)
+    sum += static_cast<double>(draw.seeds);
+  return draws.empty() ? 0 : sum / static_cast<double>(draws.size());
+}
 
 StepHistory equivalent(std::int64_t alive, std::int64_t died, double season_weight) {
   const auto plants = static_cast<double>(alive + died);
@@ -132,6 +154,9 @@ Result<void> can_be_planned(const ForecastInput& input) {
   for (const auto& cross : input.sprouting)
     if (auto are = draws_are_chances(cross); !are)
       return are;
+  for (const auto& sowing : input.sowings)
+    if (auto can = can_be_sown(sowing); !can)
+      return can;
   return {};
 }
 

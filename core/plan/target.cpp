@@ -88,6 +88,8 @@ ForecastInput of_sowing(const ForecastInput& line, const book::Route& route, con
     return route_sprouting(route, {{tray, 0, sown_on}}, own.standing.today, months,
                            own.assumed.germination_weight);
   }();
+  fresh.cross = target.cross;
+  fresh.taxon = target.taxon;
   own.sprouting = {std::move(fresh)};
   return own;
 }
