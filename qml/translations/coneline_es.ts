@@ -2,6 +2,119 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AheadView</name>
+    <message numerus="yes">
+        <source>%n month(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bands leave one future in ten below and one in ten above; the line within is the middle, the dashed one is the room there is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped: draw again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To know of this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the months ahead may bring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing 4000 futures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BenchView</name>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is to stay in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may be moved again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Benches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How full each place runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for the fewest moves …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has to be moved or put anywhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pin it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pinned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lot's code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is to stand in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take what is found by now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>watered pots are heavy: lift 25 kg at most, close to the body; a bench bears what its maker says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Caution</name>
     <message>
         <source>Caution: %1</source>
@@ -371,6 +484,25 @@
     </message>
 </context>
 <context>
+    <name>GoodRow</name>
+    <message>
+        <source>, counted %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keeps months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room for litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>History</name>
     <message>
         <source>History</source>
@@ -593,6 +725,13 @@
     </message>
 </context>
 <context>
+    <name>MonthTable</name>
+    <message>
+        <source>close</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>NothingChosen</name>
     <message>
         <source>A new cone, or pollen collected, is begun on the page of its plant.</source>
@@ -637,6 +776,179 @@
     <message>
         <source>What you reckon with</source>
         <translation>Con qué calcula</translation>
+    </message>
+</context>
+<context>
+    <name>OfferForm</name>
+    <message>
+        <source>A further offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least so many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days to wait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivery, an order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kg of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loose litres from one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressed bale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OrderView</name>
+    <message>
+        <source>%1 for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure that nothing runs short?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the shed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No mix is needed in the next twelve months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning what to order …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What suppliers offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lift 25 kg at most, close to the body; dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order by %1: %2 of %3, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike the offer: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OtherwiseView</name>
+    <message>
+        <source>By the year, 10 – 50 – 90 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suppose a change below. Seed at hand and the cones that ripen are counted in. Nothing is written until you take it into the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it into the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing both plans, %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forget: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supposed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -960,38 +1272,49 @@
     </message>
 </context>
 <context>
+    <name>SaveBar</name>
+    <message>
+        <source>CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on paper (PDF)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file to save in</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>SeasonPage</name>
     <message>
-        <source>%1 of each part</source>
-        <translation>%1 de cada componente</translation>
+        <source>Benches</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bench taken, by light class</source>
-        <translation>Mesa ocupada, por clase de luz</translation>
+        <source>Months ahead</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How much of each part by month; the sums stand below.</source>
-        <translation>Cuánto de cada componente por mes; las sumas están abajo.</translation>
+        <source>Sow for</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Parts of the mixes, by month</source>
-        <translation>Componentes de los sustratos, por mes</translation>
-    </message>
-    <message>
-        <source>Plants to be potted into</source>
-        <translation>Plantas por trasplantar a</translation>
-    </message>
-    <message>
-        <source>Room needed by month, and what there is; the sentences above say where it does not fit.</source>
-        <translation>Espacio necesario por mes y el que hay; las frases de arriba dicen dónde no cabe.</translation>
-    </message>
-    <message>
-        <source>Season plan</source>
-        <translation>Plan de temporada</translation>
-    </message>
-    <message>
-        <source>To know of this plan</source>
-        <translation>Para tener en cuenta de este plan</translation>
+        <source>To order</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1301,18 +1624,126 @@
     </message>
 </context>
 <context>
-    <name>Sums</name>
+    <name>SupposeForm</name>
     <message>
-        <source>12 months</source>
-        <translation>12 meses</translation>
+        <source>Suppose</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>24 months</source>
-        <translation>24 meses</translation>
+        <source>Suppose it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>3 months</source>
-        <translation>3 meses</translation>
+        <source>a hot bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a place less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a place more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another survival</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as 2027-05</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heat mats near water: a residual-current device, a thermostat in the medium, and the maker's label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>months after it is ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no cones this year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other months of potting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>per cent that live</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sold sooner or later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>times the days until it comes up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width, mm</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1356,6 +1787,61 @@
     <message>
         <source>seed is poisonous, cut seed most of all. Gloves; keep children and animals away; if any was eaten, see a vet or doctor at once.</source>
         <translation>la semilla es venenosa, abierta más que nada. Guantes; aleje a niños y animales; si alguien comió algo, acuda enseguida al veterinario o al médico.</translation>
+    </message>
+</context>
+<context>
+    <name>TargetView</name>
+    <message>
+        <source>A further target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sowing for what is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as 2029-10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the end of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how sure, per cent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed is poisonous: gloves; keep pets, livestock and children away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike the target: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1731,6 +2217,289 @@
     </message>
 </context>
 <context>
+    <name>coneline::window::PlanAhead</name>
+    <message>
+        <source>%1 in %2: %3 %4 expected, from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A load by light class is a quotient of all lots; open the load of a place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench by light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench by place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied; paste it into a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finished mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load by light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load by place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts of the mixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants into pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready, by cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a place yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most in %1: %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over full with %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanBenches</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied; paste it into a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most in %1: %2 % of its room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stands empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanOrders</name>
+    <message numerus="yes">
+        <source> · %n day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> · at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · delivery %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 L in 12 months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in all, for the next twelve months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bag(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bale(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n load(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>'%1' is no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, %1 L loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied; paste it into a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has to be ordered for the next twelve months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing runs short in %1 of 100 futures. No list costs less than %2 (gap %3 %).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag of %1 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bale of %1 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load of %1 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanOtherwise</name>
+    <message>
+        <source>%1 %2, now %3 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'%1' is no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken into the book: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over full with %1 % in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanTargets</name>
+    <message>
+        <source> (that day is over)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> That takes cones: pollinate %1, %2 applications in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 plants of %2 in %3 by %4, %5 % sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 – %2 – %3 of what is in the line will be there; alone it is enough in %4 of 100 futures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, or %1 this month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; %1 are at hand, %2 are lacking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; they are at hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By which month? Write it such as 2029-10.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a cross.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a pot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many plants? '%1' is no number of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure? Write per cent above 0 and below 100, such as 90.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No sowing from today on reaches it: choose a later month, a smaller pot, fewer plants or less assurance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollinate by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow %1 seeds by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>coneline::window::RoundPictures</name>
     <message>
         <source>%1 could not be started</source>
@@ -1854,6 +2623,10 @@
         <translation> Lo máximo en {}: {}.</translation>
     </message>
     <message>
+        <source> The book's own history weighs in: the plan reckons with {:.3g} % instead of {:.3g} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> and costs {:.2f} of bench</source>
         <translation> y cuesta {:.2f} de mesa</translation>
     </message>
@@ -1898,12 +2671,20 @@
         <translation> {} bandejas quedan fuera, vea abajo.</translation>
     </message>
     <message>
+        <source>'{}' ({:g} × {:g} mm) is larger than every measured place. Check the pot's measures or measure a larger place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' can be read in two ways</source>
         <translation>«{}» puede leerse de dos maneras</translation>
     </message>
     <message>
         <source>'{}' can be two days</source>
         <translation>«{}» puede ser dos días</translation>
+    </message>
+    <message>
+        <source>'{}' cannot be had in time: {} are missing</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' cannot be made: {}</source>
@@ -1922,6 +2703,10 @@
         <translation>con «{}» no se puede hacer esto ({}): {}</translation>
     </message>
     <message>
+        <source>'{}' cannot even be lacking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' could not be written: {}</source>
         <translation>«{}» no pudo escribirse: {}</translation>
     </message>
@@ -1938,8 +2723,32 @@
         <translation>«{}» no tiene la etiqueta {}: tiene de 1 a {}</translation>
     </message>
     <message>
+        <source>'{}' has no route</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no route: its seed to be sown is not in the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no size of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no size, so that nothing can be told to stand there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no size, though lots stand there. Measure its length and width, or say which bench of it they stand on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' has version {}, and this program reads {}</source>
         <translation>«{}» tiene la versión {}, y este programa lee la {}</translation>
+    </message>
+    <message>
+        <source>'{}' has {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' has {} MB, more than 512 MB</source>
@@ -1948,6 +2757,10 @@
     <message>
         <source>'{}' has {} MB, more than {} MB</source>
         <translation>«{}» ocupa {} MB, más de {} MB</translation>
+    </message>
+    <message>
+        <source>'{}' has {}. Over full with {:.0f} % in {}{}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' holds '{}', which is no part of an earlier export</source>
@@ -1966,8 +2779,20 @@
         <translation>«{}» no contiene más que el cepellón de «{}»: no se cuenta sustrato para ese paso. Revise la ruta.</translation>
     </message>
     <message>
+        <source>'{}' is filled with '{}' instead of {}, in {} steps of routes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is larger than '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' is larger than every pot of its route</source>
         <translation>«{}» es mayor que todas las macetas de su ruta</translation>
+    </message>
+    <message>
+        <source>'{}' is made of {} instead of {}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' is neither yes nor no</source>
@@ -2030,12 +2855,20 @@
         <translation>«{}» está fuera de rango</translation>
     </message>
     <message>
+        <source>'{}' is over full with {:.0f} % at worst ({}) instead of {:.0f} % ({}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' is the folder you stand in</source>
         <translation>«{}» es la carpeta en que usted está</translation>
     </message>
     <message>
         <source>'{}' is there already</source>
         <translation>«{}» ya existe</translation>
+    </message>
+    <message>
+        <source>'{}' is {}, it needs {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' leads nowhere</source>
@@ -2050,8 +2883,20 @@
         <translation>«{}» necesita más que una marca</translation>
     </message>
     <message>
+        <source>'{}' of {} has {:g} litres, expanding {:g} times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' was written by a newer program: its version is {}, this program knows {}</source>
         <translation>«{}» fue escrito por un programa más nuevo: su versión es {}, este programa conoce la {}</translation>
+    </message>
+    <message>
+        <source>'{}' with a side of {} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' with {} of '{}'</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}': a {} of {} mm</source>
@@ -2084,6 +2929,10 @@
     <message>
         <source>, amount not known</source>
         <translation>, cantidad desconocida</translation>
+    </message>
+    <message>
+        <source>, and {} places within it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>, at most {} ml left</source>
@@ -2162,6 +3011,10 @@
         <translation>: desde el suelo; el libro no conoce su hemisferio, así que usted dirá cuándo acaba el invierno</translation>
     </message>
     <message>
+        <source>; more likely than not from {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; now {} '{}' of [{}] to '{}' of [{}]</source>
         <translation>; ahora {} «{}» de [{}] a «{}» de [{}]</translation>
     </message>
@@ -2174,12 +3027,20 @@
         <translation>; manteniendo lo demás igual {}</translation>
     </message>
     <message>
+        <source>; this placing costs {:.2f}, none costs less than {:.2f} (a move costs 1, a lot without a place 5 a month and more).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; {} weighings left out</source>
         <translation>; {} pesadas descartadas</translation>
     </message>
     <message>
         <source>A bay is within a bench, a bench within a house.</source>
         <translation>Un tramo está en una mesa, una mesa en un invernadero.</translation>
+    </message>
+    <message>
+        <source>A bench bears what its maker says; walk-ways stay free.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A code has at most 10 characters.</source>
@@ -2202,6 +3063,14 @@
         <translation>Una línea es una lectura.</translation>
     </message>
     <message>
+        <source>A litre of watered pot weighs {:g} kg (common practice, no source: weigh one of yours).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mix more: '{}' is made of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A name is expected.</source>
         <translation>Se espera un nombre.</translation>
     </message>
@@ -2214,12 +3083,20 @@
         <translation>Un lugar tiene una lectura por momento.</translation>
     </message>
     <message>
+        <source>A place more: '{}', {}, {:g} × {:g} mm, {:.2f} m².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A plant is worth</source>
         <translation>Una planta vale</translation>
     </message>
     <message>
         <source>A proposal gives a cone one father; pin one of them.</source>
         <translation>Una propuesta da a cada cono un solo padre; fije uno de ellos.</translation>
+    </message>
+    <message>
+        <source>A ready plant is sold or planted out after {} months.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A reversal has the day of the first entry and its movements the other way round.</source>
@@ -2242,6 +3119,10 @@
         <translation>Una serie va de 10 a 99, un número de 1 a 999999.</translation>
     </message>
     <message>
+        <source>A shrink is from 0 to below 1, a loss 0 or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A sown seed costs</source>
         <translation>Una semilla sembrada cuesta</translation>
     </message>
@@ -2252,6 +3133,14 @@
     <message>
         <source>A tray is done when one more comes in fewer of 100</source>
         <translation>Una bandeja se da por terminada cuando sale una más en menos de</translation>
+    </message>
+    <message>
+        <source>A tray is given up, and its room freed, once it is potted and one more seedling is unlikely.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A weight is a number of plants above 0.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add a paper</source>
@@ -2282,6 +3171,18 @@
         <translation>abril</translation>
     </message>
     <message>
+        <source>Ask again to have it whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for 1 to 1 000 000.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for 1 to 120 months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ask for 1 to 600 months.</source>
         <translation>Pida de 1 a 600 meses.</translation>
     </message>
@@ -2292,6 +3193,10 @@
     <message>
         <source>Ask for fewer, collect more pollen, take less for each cone, or say how much room there will be.</source>
         <translation>Pida menos, recoja más polen, use menos por cono o diga cuánto espacio habrá.</translation>
+    </message>
+    <message>
+        <source>Ask for more.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ask for the right to write to it.</source>
@@ -2328,6 +3233,10 @@
     <message>
         <source>Begin one.</source>
         <translation>Empiece una.</translation>
+    </message>
+    <message>
+        <source>Bench list</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Both ends are numbers of 0 or more.</source>
@@ -2534,6 +3443,10 @@
         <translation>Elija csv, counts, json, html o xlsx.</translation>
     </message>
     <message>
+        <source>Choose one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose where it goes.</source>
         <translation>Elija adónde va.</translation>
     </message>
@@ -2630,6 +3543,10 @@
         <translation>Cuente las abiertas entre las semillas.</translation>
     </message>
     <message>
+        <source>Count the seed of ripening cones in, then suppose there are none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Counted</source>
         <translation>Contadas</translation>
     </message>
@@ -2706,6 +3623,14 @@
         <translation>Dibujado a {:.2f} % de ancho, {:.2f} % de alto.</translation>
     </message>
     <message>
+        <source>Dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry mix dusts and can carry Legionella; wet it, wear mask and gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Dry seed floats falsely: soak the floaters for a day or more and float them again.</source>
         <translation>La semilla seca flota sin estar vacía: remoje las que flotan un día o más y hágalas flotar otra vez.</translation>
     </message>
@@ -2734,8 +3659,28 @@
         <translation>Terminado</translation>
     </message>
     <message>
+        <source>Enter an offer for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter at least the tray; after the last step a plant is ready.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Enter it first, or say the parent in words.</source>
         <translation>Anótela primero o diga el padre con palabras.</translation>
+    </message>
+    <message>
+        <source>Enter its route first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter its route.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Enter the cone when it is seen, or name a female that is expected to cone.</source>
@@ -2778,6 +3723,14 @@
         <translation>Anote lo que se hizo; la marca no lo dice.</translation>
     </message>
     <message>
+        <source>Everything finds room in every future drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything finds room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Expected values of what stands in the book today; what is not sown yet is not in it.</source>
         <translation>Valores esperados de lo que hay hoy en el libro; lo que aún no se sembró no está incluido.</translation>
     </message>
@@ -2800,6 +3753,10 @@
     <message>
         <source>Filled (sank)</source>
         <translation>Llenas (se hundieron)</translation>
+    </message>
+    <message>
+        <source>Find an offer with a shorter lead time or more room to store it, say what is on hand, or pot later.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>First cone</source>
@@ -2842,16 +3799,40 @@
         <translation>Dé 0 o más.</translation>
     </message>
     <message>
+        <source>Give 0 to 1 000 000 seeds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 0 to 1200 months, or leave it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 0 to 1200 months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give 1 or more.</source>
         <translation>Dé 1 o más.</translation>
+    </message>
+    <message>
+        <source>Give 1 to 1 000 000 seeds.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give 1 to 10000.</source>
         <translation>Dé de 1 a 10000.</translation>
     </message>
     <message>
+        <source>Give 1 to 1000000.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give 1 to 200 of each.</source>
         <translation>Dé de 1 a 200 de cada.</translation>
+    </message>
+    <message>
+        <source>Give 1 to 60.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give 150 to 2400.</source>
@@ -2868,6 +3849,14 @@
     <message>
         <source>Give a count above 0, or none.</source>
         <translation>Dé un número mayor que 0, o ninguno.</translation>
+    </message>
+    <message>
+        <source>Give a factor above 0, at most 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a factor above 0, at most 10: 0.7 on a hot bench that saves three tenths of the time.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give a later day.</source>
@@ -2906,12 +3895,28 @@
         <translation>Dé una venta que siga en pie.</translation>
     </message>
     <message>
+        <source>Give a share above 0 and below 1, such as 0.9.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a share above 0, at most 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a share from 0 to below 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give a weight above 0, in the unit of the weighings.</source>
         <translation>Dé un peso mayor que 0, en la unidad de las pesadas.</translation>
     </message>
     <message>
         <source>Give an amount above 0, or none.</source>
         <translation>Dé una cantidad mayor que 0, o ninguna.</translation>
+    </message>
+    <message>
+        <source>Give at least one part a share above 0.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give at least one part above zero.</source>
@@ -2986,8 +3991,16 @@
         <translation>Dé sus litros, 0 si no hay.</translation>
     </message>
     <message>
+        <source>Give length and width in millimetres, as 6000x1500.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give length and width in millimetres.</source>
         <translation>Dé largo y ancho en milímetros.</translation>
+    </message>
+    <message>
+        <source>Give months from low to high, at most 1200.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give more than 0.</source>
@@ -3030,6 +4043,10 @@
         <translation>Dé la planta hembra o corrija el sexo.</translation>
     </message>
     <message>
+        <source>Give the litres of a pack, above 0, and an expansion of 1 or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give the millilitres.</source>
         <translation>Dé los mililitros.</translation>
     </message>
@@ -3038,8 +4055,16 @@
         <translation>Dé el número de semillas llenas que vale la pena hallar, 1 o más.</translation>
     </message>
     <message>
+        <source>Give the place that is to be built another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give the real litres of one pot.</source>
         <translation>Dé los litros reales de una maceta.</translation>
+    </message>
+    <message>
+        <source>Give the seeds that a good cone has, above 0.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give the share that survives each, as 0.75,0.8.</source>
@@ -3064,6 +4089,10 @@
     <message>
         <source>Give what is to stand there.</source>
         <translation>Dé lo que debe constar ahí.</translation>
+    </message>
+    <message>
+        <source>Give what its maker says, above 0, or leave it out.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Go on with it, or end it.</source>
@@ -3100,6 +4129,10 @@
     <message>
         <source>How many</source>
         <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>How much seed {} of {} ripening cones bring rests on common practice alone, no source: the book has no sorted cone of their taxon.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How pollen keeps</source>
@@ -3166,6 +4199,10 @@
         <translation>Contiene de verdad, {}</translation>
     </message>
     <message>
+        <source>It runs from {} to {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Its counts cannot be worked with, or no seed waits in it.</source>
         <translation>No se puede trabajar con sus recuentos, o no espera semilla en ella.</translation>
     </message>
@@ -3180,6 +4217,10 @@
     <message>
         <source>Its seed parent</source>
         <translation>Su planta madre</translation>
+    </message>
+    <message>
+        <source>Its steps are 1 (the tray) to {}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Its turn when walking through</source>
@@ -3212,6 +4253,14 @@
     <message>
         <source>Kept in</source>
         <translation>Guardado en</translation>
+    </message>
+    <message>
+        <source>Kilograms a square metre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kilograms a square metre in each place</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Kind of paper</source>
@@ -3258,8 +4307,28 @@
         <translation>Largo útil, {}</translation>
     </message>
     <message>
+        <source>Lift 25 kg at most, close to the body; two for more, or a barrow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Light</source>
         <translation>Luz</translation>
+    </message>
+    <message>
+        <source>Litres of '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres of each part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres of finished mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres of {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Look again on</source>
@@ -3342,6 +4411,10 @@
         <translation>Mídalo una vez.</translation>
     </message>
     <message>
+        <source>Measure its length and width, or pin to a bench of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Measure the ruler of the test page; more than 10 mm off is a setting of the printer: print at 100 %, without fitting to the page.</source>
         <translation>Mida la regla de la página de prueba; más de 10 mm de error es un ajuste de la impresora: imprima al 100 %, sin ajustar a la página.</translation>
     </message>
@@ -3378,6 +4451,10 @@
         <translation>Sustrato</translation>
     </message>
     <message>
+        <source>Months in a step are drawn evenly over the route's range; what is overdue is due this month.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Move</source>
         <translation>Mover</translation>
     </message>
@@ -3402,12 +4479,24 @@
         <translation>Nombre un archivo.</translation>
     </message>
     <message>
+        <source>Name a month to come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name a new folder in it.</source>
         <translation>Nombre una carpeta nueva en ella.</translation>
     </message>
     <message>
         <source>Name a new or an empty folder.</source>
         <translation>Nombre una carpeta nueva o vacía.</translation>
+    </message>
+    <message>
+        <source>Name a pot of a route.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name a pot of its route, or add the step.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name another file, or make a new book.</source>
@@ -3442,12 +4531,24 @@
         <translation>Nombre otro lote de polen.</translation>
     </message>
     <message>
+        <source>Name at least one month in which you pot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name at least one part.</source>
         <translation>Nombre al menos un componente.</translation>
     </message>
     <message>
+        <source>Name each part once, with a share above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name every column.</source>
         <translation>Nombre todas las columnas.</translation>
+    </message>
+    <message>
+        <source>Name it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name one of its pollen lots, or another father's.</source>
@@ -3472,6 +4573,10 @@
     <message>
         <source>Name the folder that holds the pictures.</source>
         <translation>Nombre la carpeta que contiene las fotos.</translation>
+    </message>
+    <message>
+        <source>Name the place where they stand, or a taxon.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name the pollen lot, or say that the father is not known.</source>
@@ -3530,12 +4635,20 @@
         <translation>Todavía no hay ningún libro abierto.</translation>
     </message>
     <message>
+        <source>No cones: about {:.0f} seeds of {} cones are not sown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No day lacks a temperature.</source>
         <translation>A ningún día le falta temperatura.</translation>
     </message>
     <message>
         <source>No floaters on the table.</source>
         <translation>No hay flotantes en la mesa.</translation>
+    </message>
+    <message>
+        <source>No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 futures; {:g} were asked for.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No place of the book is measured, so room is not asked about.</source>
@@ -3560,6 +4673,10 @@
     <message>
         <source>Nothing came up. </source>
         <translation>No nació nada. </translation>
+    </message>
+    <message>
+        <source>Nothing has to be ordered.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing here is called “{}”. Try part of the name, or a code.</source>
@@ -3594,6 +4711,10 @@
         <translation>De las que son</translation>
     </message>
     <message>
+        <source>Of {} in '{}' (step {}) {:.3g} % live instead of {:.3g} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Old from</source>
         <translation>Viejo desde</translation>
     </message>
@@ -3608,6 +4729,10 @@
     <message>
         <source>One pass has one method.</source>
         <translation>Una pasada tiene un solo método.</translation>
+    </message>
+    <message>
+        <source>One target</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Open a book first.</source>
@@ -3628,6 +4753,10 @@
     <message>
         <source>Open the book it belongs to.</source>
         <translation>Abra el libro al que pertenece.</translation>
+    </message>
+    <message>
+        <source>Order list</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Out</source>
@@ -3674,6 +4803,10 @@
         <translation>Planear un traslado</translation>
     </message>
     <message>
+        <source>Plan fewer months or lots at a time, or allow more time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plant out</source>
         <translation>Plantar fuera</translation>
     </message>
@@ -3686,8 +4819,28 @@
         <translation>Plantas = semillas sembradas × parte viable del polen × germinación × supervivencia por la ruta; los intervalos son del 10 al 90 % y dejan la supervivencia en un solo valor.</translation>
     </message>
     <message>
+        <source>Plants becoming ready, by cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plants in pots; none for seed</source>
         <translation>Plantas en maceta; ninguna si es semilla</translation>
+    </message>
+    <message>
+        <source>Plants into '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants into each pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants of {} ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants standing at the month's end</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pollen</source>
@@ -3718,8 +4871,16 @@
         <translation>Macetas</translation>
     </message>
     <message>
+        <source>Potting in {} instead of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Potting mix can carry Legionella: wet it, wear mask and gloves, open bags away from the face, wash hands.</source>
         <translation>La mezcla de sustrato puede llevar Legionella: humedézcala, use mascarilla y guantes, abra los sacos lejos de la cara, lávese las manos.</translation>
+    </message>
+    <message>
+        <source>Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 days.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Print at 100 %, without fitting to the page.</source>
@@ -3754,8 +4915,20 @@
         <translation>Ponga primero el número menor.</translation>
     </message>
     <message>
+        <source>Ranges leave one future in ten below and one in ten above; what is not sown yet is not in them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep taking room.</source>
         <translation>Las plantas listas siguen en sus macetas hasta que se venden, y no se prevé ninguna venta: siguen ocupando sitio.</translation>
+    </message>
+    <message>
+        <source>Ready plants stay in their pots: no sale is foreseen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready plants {} (in the present plan they {}).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Reason</source>
@@ -3798,6 +4971,10 @@
         <translation>Diga cuánto vale una planta y cuánto cuesta una semilla sembrada (o un litro de sustrato y un metro cuadrado de mesa al mes) y se calcula el umbral.</translation>
     </message>
     <message>
+        <source>Say which cross it is of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Say which is meant.</source>
         <translation>Diga cuál se entiende.</translation>
     </message>
@@ -3834,6 +5011,10 @@
         <translation>Lea primero la bandeja.</translation>
     </message>
     <message>
+        <source>Season plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>See whether the disk has room.</source>
         <translation>Mire si el disco tiene sitio.</translation>
     </message>
@@ -3848,6 +5029,10 @@
     <message>
         <source>Seed that is cut open is gone: use 'open' for it, and here eye, float, shake or x-ray.</source>
         <translation>La semilla abierta se pierde: use «open» para ella, y aquí vista, flotación, agitado o rayos X.</translation>
+    </message>
+    <message>
+        <source>Seed {} takes {:g} times as long to come up from now on: {} trays and {} sowings to come.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Seeds</source>
@@ -3934,6 +5119,18 @@
         <translation>Divídala.</translation>
     </message>
     <message>
+        <source>Square metres of bench, by light class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Square metres taken in each place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Square metres without a place yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Standing counts and room are those of the month's end, pots touching.</source>
         <translation>Las existencias y el espacio son los del fin de mes, con macetas que se tocan.</translation>
     </message>
@@ -3966,6 +5163,14 @@
         <translation>Tachar un documento</translation>
     </message>
     <message>
+        <source>Suppose something first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survival is drawn once a taxon, step and season, germination once a cross and tray, from all curves that fit its counts and the book's other crosses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take a larger label or a finer printer.</source>
         <translation>Use una etiqueta mayor o una impresora más fina.</translation>
     </message>
@@ -3978,12 +5183,20 @@
         <translation>Use una maceta mayor o corrija el cepellón.</translation>
     </message>
     <message>
+        <source>Take a pin out, or pin a lot to another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take fewer trays.</source>
         <translation>Use menos bandejas.</translation>
     </message>
     <message>
         <source>Take in the logger's file of the place where it stood.</source>
         <translation>Incorpore el archivo del registrador del lugar donde estuvo.</translation>
+    </message>
+    <message>
+        <source>Take it out of its own parts, or rename the part.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take it out, or save the file as text.</source>
@@ -4016,6 +5229,10 @@
     <message>
         <source>Take the old label away; if something is in it, count it again (recount).</source>
         <translation>Retire la etiqueta vieja; si hay algo dentro, cuéntelo de nuevo (recontar).</translation>
+    </message>
+    <message>
+        <source>Take the pin out, or pin it to another place.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take the whole stalk: turn it out in the direction of the scales' spiral (common practice, no source).</source>
@@ -4104,6 +5321,10 @@
     <message>
         <source>The range lies within the floaters.</source>
         <translation>El intervalo cabe entre las que flotan.</translation>
+    </message>
+    <message>
+        <source>The route's survival weighs as {:g} plants against the book's own history, a season strays as {:g} plants would.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The scales are</source>
@@ -4218,12 +5439,28 @@
         <translation>Recorra en su lugar un invernadero: una ronda toma cualquier lugar.</translation>
     </message>
     <message>
+        <source>Want 1 or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Water changed</source>
         <translation>Agua cambiada</translation>
     </message>
     <message>
+        <source>Watered pots are heavy: lift 25 kg at most, close to the body, two for more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watered pots are heavy: mind the load a bench bears, and your back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Way of keeping, as pollen lots name it</source>
         <translation>Modo de conservar, como lo nombran los lotes de polen</translation>
+    </message>
+    <message>
+        <source>Weigh a watered pot and divide by its litres; it is above 0 and below 10.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weigh all of it in the same unit as the hundreds.</source>
@@ -4280,6 +5517,10 @@
     <message>
         <source>Width, {}</source>
         <translation>Ancho, {}</translation>
+    </message>
+    <message>
+        <source>Without '{}' ({:.2f} m²{}); {} lots that stand there need another place.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write 10 % as 0.1; it is at most 1.</source>
@@ -4382,8 +5623,28 @@
         <translation>Escríbalo así: perlita 4, turba 3, arena 3.</translation>
     </message>
     <message>
+        <source>Write it such as 2027-05.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write its name and its parts, as bark=4,sand=1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write its name as the book has it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write opened:filled, such as 10:9.</source>
         <translation>Escriba abiertas:llenas, como 10:9.</translation>
+    </message>
+    <message>
+        <source>Write the cross as the book names it, or a taxon for a cross that is not in the book yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the number.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write what a square metre costs a month.</source>
@@ -4434,8 +5695,32 @@
         <translation>un día todavía no a la vista</translation>
     </message>
     <message>
+        <source>a draw of germination does not cover its trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a draw of germination is no probability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a filled seed becomes a plant {:g} to {:g} times</source>
         <translation>una semilla llena llega a planta de {:g} a {:g} veces</translation>
+    </message>
+    <message>
+        <source>a forecast has no '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a forecast of {} months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a forecast of {} runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gap of {:g} mm between pots</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a gap of {} mm cannot be</source>
@@ -4456,6 +5741,14 @@
     <message>
         <source>a loss of {} cannot be</source>
         <translation>una pérdida de {} no puede ser</translation>
+    </message>
+    <message>
+        <source>a mix without a name or without parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a month of the year is from 1 to 12</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a movement of 0</source>
@@ -4486,6 +5779,10 @@
         <translation>aquí va un número mayor que 0</translation>
     </message>
     <message>
+        <source>a pack of {:g} kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a page of {} × {} mm at {} dots an inch is too large to show</source>
         <translation>una página de {} × {} mm a {} puntos por pulgada es demasiado grande para mostrarla</translation>
     </message>
@@ -4502,8 +5799,16 @@
         <translation>un lugar de {} × {} mm</translation>
     </message>
     <message>
+        <source>a place that bears {:g} kg a square metre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a place without a lot to stand there</source>
         <translation>un lugar sin lote que esté en él</translation>
+    </message>
+    <message>
+        <source>a placing of {} months</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a plant is its own ancestor: {}</source>
@@ -4590,6 +5895,10 @@
         <translation>una temporada que empieza en el mes {}</translation>
     </message>
     <message>
+        <source>a settling of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a share of '{}'</source>
         <translation>una parte de «{}»</translation>
     </message>
@@ -4598,8 +5907,24 @@
         <translation>una proporción de {} no tiene valor</translation>
     </message>
     <message>
+        <source>a shrink of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a shrink of {} cannot be</source>
         <translation>una merma de {} no puede ser</translation>
+    </message>
+    <message>
+        <source>a sowing of {} seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sowing of {} seeds of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sowing without a number of seeds</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a sown seed at {:g}, a kept one at {:g}</source>
@@ -4612,6 +5937,22 @@
     <message>
         <source>a step of a taxon without a route</source>
         <translation>un paso de un taxón sin ruta</translation>
+    </message>
+    <message>
+        <source>a survival of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a target of {} plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a target of {} plants of '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a target without a cross</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a temperature of {}</source>
@@ -4628,6 +5969,10 @@
     <message>
         <source>a weight of {}</source>
         <translation>un peso de {}</translation>
+    </message>
+    <message>
+        <source>a weight of {} cannot be</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a {} has no papers of its own</source>
@@ -4694,6 +6039,14 @@
         <translation>una respuesta a nada que estuviera pendiente</translation>
     </message>
     <message>
+        <source>an assurance of {:g}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an offer or good without a {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>and also</source>
         <translation>y también</translation>
     </message>
@@ -4724,6 +6077,14 @@
     <message>
         <source>at {}</source>
         <translation>a {}</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bale</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>batch</source>
@@ -4760,6 +6121,10 @@
     <message>
         <source>box of dry perlite</source>
         <translation>caja de perlita seca</translation>
+    </message>
+    <message>
+        <source>bulk</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>buy in</source>
@@ -4840,6 +6205,10 @@
     <message>
         <source>counts without a tray in the hand</source>
         <translation>recuentos sin bandeja en la mano</translation>
+    </message>
+    <message>
+        <source>cross {} {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>cut</source>
@@ -5014,6 +6383,10 @@
         <translation>hembra</translation>
     </message>
     <message>
+        <source>fewer than 1 nursery or 10 futures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>filled</source>
         <translation>llenas</translation>
     </message>
@@ -5044,6 +6417,10 @@
     <message>
         <source>forbidden</source>
         <translation>prohibido</translation>
+    </message>
+    <message>
+        <source>form of goods</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>from root to first leaf {} days in the middle</source>
@@ -5137,6 +6514,10 @@
         <translation>en</translation>
     </message>
     <message>
+        <source>in '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>in the book: {}</source>
         <translation>en el libro: {}</translation>
     </message>
@@ -5201,6 +6582,10 @@
         <translation>conservarlas</translation>
     </message>
     <message>
+        <source>keeps for {} months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>kept from {} until {}, {} days earlier</source>
         <translation>guardada del {} al {}, {} días antes</translation>
     </message>
@@ -5239,6 +6624,10 @@
     <message>
         <source>leaf colour</source>
         <translation>color de hoja</translation>
+    </message>
+    <message>
+        <source>leave {} months after they are ready</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>left as they are</source>
@@ -5365,6 +6754,10 @@
         <translation>mezcla de plantas y parentesco</translation>
     </message>
     <message>
+        <source>month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>month of sowing</source>
         <translation>mes de siembra</translation>
     </message>
@@ -5429,6 +6822,10 @@
         <translation>no hay etiquetas que imprimir</translation>
     </message>
     <message>
+        <source>no month of the year is a potting month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no more expected</source>
         <translation>no se esperan más</translation>
     </message>
@@ -5449,6 +6846,10 @@
         <translation>ningún lugar adonde moverla</translation>
     </message>
     <message>
+        <source>no plan was found within {:g} seconds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no plants can be reckoned for it</source>
         <translation>no pueden calcularse plantas para él</translation>
     </message>
@@ -5463,6 +6864,10 @@
     <message>
         <source>no report is written as '{}'</source>
         <translation>ningún informe se escribe como «{}»</translation>
+    </message>
+    <message>
+        <source>no route comes to '{}'</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no row after the header</source>
@@ -5497,12 +6902,20 @@
         <translation>no hay ninguna bandeja en la mano</translation>
     </message>
     <message>
+        <source>no tray stands in '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no tray stands on {}</source>
         <translation>no hay ninguna bandeja en {}</translation>
     </message>
     <message>
         <source>nobody named</source>
         <translation>nadie nombrado</translation>
+    </message>
+    <message>
+        <source>nobody offers '{}', of which {} are needed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none</source>
@@ -5583,6 +6996,10 @@
     <message>
         <source>nothing new</source>
         <translation>nada nuevo</translation>
+    </message>
+    <message>
+        <source>nothing of this can be written</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>nothing of this round is left to take back</source>
@@ -5872,6 +7289,10 @@
         <translation>anulado: {}</translation>
     </message>
     <message>
+        <source>room for {:g} litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>root</source>
         <translation>raíz</translation>
     </message>
@@ -5902,6 +7323,14 @@
     <message>
         <source>scan</source>
         <translation>lectura</translation>
+    </message>
+    <message>
+        <source>seed of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed of {} that takes {} times as long to come up</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>seed parent</source>
@@ -5980,6 +7409,10 @@
         <translation>vendida</translation>
     </message>
     <message>
+        <source>sold after {} months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>some or all of it not known</source>
         <translation>desconocido en parte o del todo</translation>
     </message>
@@ -6016,8 +7449,16 @@
         <translation>sembrar compensa por encima de {}</translation>
     </message>
     <message>
+        <source>sowing {} {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>sown</source>
         <translation>sembrada</translation>
+    </message>
+    <message>
+        <source>sown {} {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>spent</source>
@@ -6046,6 +7487,14 @@
     <message>
         <source>stay</source>
         <translation>quedan</translation>
+    </message>
+    <message>
+        <source>step {} of the route of '{}' is survived by {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step {} of the route of '{}' lasts {} to {} months: it has no end</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>step {} where step {} is expected</source>
@@ -6112,6 +7561,10 @@
         <translation>sol</translation>
     </message>
     <message>
+        <source>survival {} {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>taken back</source>
         <translation>anulado</translation>
     </message>
@@ -6136,6 +7589,10 @@
         <translation>ese documento ya no está</translation>
     </message>
     <message>
+        <source>that target is not there any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the PNG file ends {} bytes before the end of a part</source>
         <translation>el archivo PNG acaba {} bytes antes del final de una parte</translation>
     </message>
@@ -6150,6 +7607,22 @@
     <message>
         <source>the book has it on {} since then</source>
         <translation>el libro la tiene en {} desde entonces</translation>
+    </message>
+    <message>
+        <source>the book has neither a taxon nor a place '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book has no cross '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book has no taxon '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book has no {} '{}'</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the calendar cannot be read</source>
@@ -6248,6 +7721,10 @@
         <translation>la guarda o tabla «{}» del archivo falta o fue cambiada</translation>
     </message>
     <message>
+        <source>the forecast was stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the header has a column without a name</source>
         <translation>el encabezado tiene una columna sin nombre</translation>
     </message>
@@ -6295,13 +7772,32 @@
         <source>the log '{}' is empty or cannot be read</source>
         <translation>el registro «{}» está vacío o no puede leerse</translation>
     </message>
+    <message numerus="yes">
+        <source>the mean of {} earlier cones of {}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the mix '{}' contains itself</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>the mix '{}' has no parts</source>
         <translation>el sustrato «{}» no tiene componentes</translation>
     </message>
     <message>
+        <source>the mix '{}' shrinks by {} and loses {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the mix '{}': {}</source>
         <translation>el sustrato «{}»: {}</translation>
+    </message>
+    <message>
+        <source>the month is missing</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the name {} is {}</source>
@@ -6312,8 +7808,12 @@
         <translation>la próxima revisión el {}, y esta es el {}</translation>
     </message>
     <message>
-        <source>the papers could not be drawn</source>
-        <translation>los documentos no pudieron dibujarse</translation>
+        <source>the offer of '{}' by '{}' has {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the offer of '{}' by {} has a price, least order or lead time that cannot be</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the parents of one or both are not known, so their kinship is taken as 0</source>
@@ -6326,6 +7826,10 @@
     <message>
         <source>the part '{}' stands twice in the mix '{}'</source>
         <translation>el componente «{}» está dos veces en el sustrato «{}»</translation>
+    </message>
+    <message>
+        <source>the parts of the mix '{}' sum to nothing</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the parts sum to nothing</source>
@@ -6376,6 +7880,10 @@
         <translation>el polen {}, de {} días, no se probó y se calcula como todo viable</translation>
     </message>
     <message>
+        <source>the present plan counts on no cones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the printer took nothing</source>
         <translation>la impresora no recibió nada</translation>
     </message>
@@ -6394,6 +7902,18 @@
     <message>
         <source>the round of {} has not ended</source>
         <translation>la ronda del {} no ha terminado</translation>
+    </message>
+    <message>
+        <source>the route of '{}' does not come to '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route of '{}' has no step {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route of '{}' has no steps</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the row has {} cells, at least {} are needed</source>
@@ -6436,6 +7956,10 @@
         <translation>la misma observación ya consta arriba</translation>
     </message>
     <message>
+        <source>the very same stands above already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the weighings differ by {:.1f} % (coefficient of variation), at most {:.0f} % would do</source>
         <translation>las pesadas difieren un {:.1f} % (coeficiente de variación), bastaría a lo sumo {:.0f} %</translation>
     </message>
@@ -6446,6 +7970,10 @@
     <message>
         <source>the {} file has {} bytes, {} fewer than it says</source>
         <translation>el archivo {} tiene {} bytes, {} menos de los que dice</translation>
+    </message>
+    <message>
+        <source>there is a place '{}' already</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>there is a {} '{}' already</source>
@@ -6608,6 +8136,10 @@
         <translation>dos días o dos horas en una línea</translation>
     </message>
     <message>
+        <source>two plans of different months cannot be compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>two seeds each at most, </source>
         <translation>dos semillas cada una a lo sumo, </translation>
     </message>
@@ -6686,6 +8218,14 @@
     <message>
         <source>what is '{}' in {} cannot become '{}'</source>
         <translation>lo que es «{}» en {} no puede pasar a «{}»</translation>
+    </message>
+    <message>
+        <source>what is pinned to '{}' does not fit in {}: {} are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is pinned to '{}' weighs {:.0f} kg/m² in {}: {:.0f} more than it bears</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what is put off has a day, and what is dismissed has none</source>
@@ -6768,6 +8308,22 @@
     <message>
         <source>{:.3g} ml less than wanted</source>
         <translation>{:.3g} ml menos de lo pedido</translation>
+    </message>
+    <message>
+        <source>{:g} cents a litre and month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} litres in a pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} litres on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} loose litres from one that is pressed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{:g} ml of pollen are needed and {:g} ml are left</source>
@@ -6895,6 +8451,10 @@
         <translation>{} días de remojo</translation>
     </message>
     <message>
+        <source>{} days of waiting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} degree-days above {} °C in the days measured</source>
         <translation>{} grados-día sobre {} °C en los días medidos</translation>
     </message>
@@ -6921,8 +8481,16 @@
         <translation>{} no cabe hoy: {}.</translation>
     </message>
     <message>
+        <source>{} earlier cones of the plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} earlier cones of the plant: right 8 times in 10</source>
         <translation>{} conos anteriores de la planta: acierta 8 veces de 10</translation>
+    </message>
+    <message>
+        <source>{} earlier {} of {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} fertile scales</source>
@@ -7079,6 +8647,10 @@
         <translation>{} entraron = {} existentes + {} terminadas</translation>
     </message>
     <message>
+        <source>{} in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} in your book; good seed of this taxon floats too: {}.</source>
         <translation>{} en su libro; la semilla buena de este taxón también flota: {}.</translation>
     </message>
@@ -7097,6 +8669,10 @@
     <message>
         <source>{} in {} trays leaves {} of them empty</source>
         <translation>{} en {} bandejas deja {} de ellas vacías</translation>
+    </message>
+    <message>
+        <source>{} in {}: what stands and the targets of that month take {} of {}; {} are missing.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} into {}</source>
@@ -7151,6 +8727,10 @@
         <translation>{} queda fuera: {}</translation>
     </message>
     <message>
+        <source>{} is no month of this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} is no place of this book</source>
         <translation>{} no es un lugar de este libro</translation>
     </message>
@@ -7171,6 +8751,10 @@
         <translation>{} no está entre lo que puede elegirse: {}</translation>
     </message>
     <message>
+        <source>{} is not in the 120 months from {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} is not right by one character.</source>
         <translation>{} está mal por un carácter.</translation>
     </message>
@@ -7183,8 +8767,16 @@
         <translation>{} no está dentro de {}: mire si la foto se tomó allí</translation>
     </message>
     <message>
+        <source>{} is pinned to '{}', where it cannot stand: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} is pinned twice: {} and {}</source>
         <translation>{} está fijado dos veces: {} y {}</translation>
+    </message>
+    <message>
+        <source>{} is potted into '{}' (step {}) with '{}' instead of '{}'.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} is said to come from a female plant</source>
@@ -7239,6 +8831,10 @@
             <numerusform>{} juzgada llena</numerusform>
             <numerusform>{} juzgadas llenas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>{} kg for a litre of wet mix</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} leads back to no cone and no purchase</source>
@@ -7299,12 +8895,23 @@
         <translation>{} mm es más de un kilómetro</translation>
     </message>
     <message>
+        <source>{} months from {}, drawn {} times over. Ranges are 10 – 50 – 90 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} more expected (8 times in 10), likely {}</source>
         <translation>se esperan {} más (8 veces de 10), probable {}</translation>
     </message>
     <message>
         <source>{} more expected, likely {}</source>
         <translation>se esperan {} más, probable {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} moves</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
     <message>
         <source>{} must lie between 0 and 1, and this is {}</source>
@@ -7345,6 +8952,10 @@
         <translation>{} de «{}» tienen {} alvéolos, y se quieren sembrar {} semillas: {} de más</translation>
     </message>
     <message>
+        <source>{} of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} of its {} days have no temperature</source>
         <translation>{} de sus {} días no tienen temperatura</translation>
     </message>
@@ -7367,6 +8978,10 @@
     <message>
         <source>{} of {} are needed and {} are free</source>
         <translation>se necesitan {} de {} y hay {} libres</translation>
+    </message>
+    <message>
+        <source>{} of {} find no room in {}: {}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} of {} grains germinated</source>
@@ -7431,6 +9046,10 @@
     <message>
         <source>{} other crosses of the taxon</source>
         <translation>otros {} cruces del taxón</translation>
+    </message>
+    <message>
+        <source>{} packs as its least order</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} parts of {} cannot be</source>
@@ -7548,6 +9167,10 @@
         <translation>{} semillas por alvéolo no pueden ser</translation>
     </message>
     <message>
+        <source>{} seeds a cone cannot be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} seeds are more than any nursery counts</source>
         <translation>{} semillas son más de las que cuenta ningún vivero</translation>
     </message>
@@ -7570,12 +9193,20 @@
         </translation>
     </message>
     <message>
+        <source>{} seeds judged filled in {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} seeds of {} are not cleaned yet</source>
         <translation>{} semillas de {} aún no están limpias</translation>
     </message>
     <message>
         <source>{} seeds of {} are soaking: change the water</source>
         <translation>{} semillas de {} están en remojo: cambie el agua</translation>
+    </message>
+    <message>
+        <source>{} seeds of {} are sown in {} besides.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} seeds of {} have soaked: take them out, float them</source>
@@ -7643,6 +9274,14 @@
         </translation>
     </message>
     <message>
+        <source>{} targets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} times the time to come up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} to {}</source>
         <translation>{} a {}</translation>
     </message>
@@ -7653,6 +9292,10 @@
     <message>
         <source>{} to {}, likely {}</source>
         <translation>{} a {}, probable {}</translation>
+    </message>
+    <message>
+        <source>{} took no pollen: no seed of it is counted.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
         <source>{} trays</source>
@@ -7726,6 +9369,10 @@
         <translation>{} se tiró el {}</translation>
     </message>
     <message>
+        <source>{} was to be ripe by {}: no seed of it is counted. Harvest it, if it still stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} weighings are too few to compare</source>
         <translation>{} pesadas son muy pocas para comparar</translation>
     </message>
@@ -7781,8 +9428,12 @@
         <translation>{}, y {} de este libro</translation>
     </message>
     <message>
-        <source>{}, there is</source>
-        <translation>{}, la que hay</translation>
+        <source>{}, sown in {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}, {} to {}: {} instead of {}, {:+.0f} on average.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{}: cannot be written: {}</source>
@@ -7837,6 +9488,14 @@
         <translation>{}: entraron {} semillas, pero hay {} y terminaron {}</translation>
     </message>
     <message>
+        <source>{}: {}; nothing more is expected of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}; no placing is better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{}; {}, which lies within that, and opening more would leave too few. Keep them and float them again later.</source>
         <translation>{}; {}, que está dentro de eso, y abrir más dejaría muy pocas. Consérvelas y hágalas flotar otra vez más tarde.</translation>
     </message>
@@ -7867,6 +9526,10 @@
     <message>
         <source>{}{} from '{}'{} back to '{}'{}</source>
         <translation>{}{} de «{}»{} de vuelta a «{}»{}</translation>
+    </message>
+    <message>
+        <source>{}{} in {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{}{} of {}: '{}' instead of '{}'</source>

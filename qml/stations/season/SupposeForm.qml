@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One change to suppose: its kind, then what it takes.
+import QtQuick
+import ConelineWindow
+
+Column {
+    id: form
+
+    required property PlanOtherwise plan
+    property string kind: ""
+    property string unit: ""
+
+    function go(typed: var) {
+        if (form.plan.suppose(form.kind, typed))
+            form.kind = "";
+    }
+
+    spacing: 12
+
+    Heading {
+        text: qsTr("Suppose")
+    }
+    Flow {
+        width: parent.width
+        spacing: 8
+
+        Repeater {
+            model: [
+                {
+                    "kind": "survival",
+                    "word": qsTr("another survival")
+                },
+                {
+                    "kind": "pace",
+                    "word": qsTr("a hot bench")
+                },
+                {
+                    "kind": "more",
+                    "word": qsTr("a place more")
+                },
+                {
+                    "kind": "less",
+                    "word": qsTr("a place less")
+                },
+                {
+                    "kind": "mix",
+                    "word": qsTr("another mix")
+                },
+                {
+                    "kind": "cones",
+                    "word": qsTr("no cones this year")
+                },
+                {
+                    "kind": "sow",
+                    "word": qsTr("more seed")
+                },
+                {
+                    "kind": "potting",
+                    "word": qsTr("other months of potting")
+                },
+                {
+                    "kind": "sold",
+                    "word": qsTr("sold sooner or later")
+                }
+            ]
+
+            Press {
+                required property var modelData
+
+                objectName: "suppose-" + modelData.kind
+                text: modelData.word
+                checked: form.kind === modelData.kind
+                Accessible.role: Accessible.RadioButton
+                Accessible.checked: checked
+                onClicked: {
+                    form.kind = modelData.kind;
+                    if (form.kind === "cones")
+                        form.go({});
+                }
+            }
+        }
+    }
+    Choice {
+        id: what
+
+        readonly property var words: ({
+                "survival": qsTr("of"),
+                "pace": qsTr("of"),
+                "more": qsTr("light"),
+                "less": qsTr("which"),
+                "mix": qsTr("pot"),
+                "sow": qsTr("cross")
+            })
+
+        objectName: "supposeWhat"
+        width: parent.width
+        visible: words[form.kind] !== undefined
+        says: words[form.kind] ?? ""
+        choices: form.kind === "survival" ? form.plan.taxa : form.kind === "pace" ? form.plan.taxa.concat(form.plan.places) : form.kind === "more" ? ["sun", "part shade", "shade"] : form.kind === "less" ? form.plan.places : form.kind === "mix" ? form.plan.pots : form.kind === "sow" ? form.plan.crosses : []
+        onChoicesChanged: chosen = ""
+    }
+    Choice {
+        id: which
+
+        objectName: "supposeWhich"
+        width: parent.width
+        visible: form.kind === "mix" || (form.kind === "survival" && what.chosen !== "")
+        says: form.kind === "mix" ? qsTr("mix") : qsTr("step")
+        choices: form.kind === "mix" ? form.plan.mixes : form.kind === "survival" ? form.plan.stepsOf(what.chosen) : []
+        onChoicesChanged: chosen = ""
+    }
+    Flow {
+        width: parent.width
+        spacing: 12
+        visible: form.kind !== "" && form.kind !== "cones"
+
+        LabelledField {
+            id: name
+
+            visible: form.kind === "more"
+            label: qsTr("name")
+            wide: 240
+        }
+        LabelledField {
+            id: one
+
+            objectName: "supposeOne"
+            visible: form.kind !== "less" && form.kind !== "mix"
+            label: form.kind === "survival" ? qsTr("per cent that live") : form.kind === "pace" ? qsTr("times the days until it comes up") : form.kind === "more" ? qsTr("length, %1").arg(form.unit) : form.kind === "sow" ? qsTr("seeds") : form.kind === "potting" ? qsTr("from month") : qsTr("months after it is ready")
+            hint: form.kind === "pace" ? "0.7" : ""
+        }
+        LabelledField {
+            id: two
+
+            visible: form.kind === "more" || form.kind === "sow" || form.kind === "potting"
+            label: form.kind === "more" ? qsTr("width, %1").arg(form.unit) : form.kind === "sow" ? qsTr("in the month") : qsTr("to month")
+            hint: form.kind === "sow" ? qsTr("as 2027-05") : ""
+        }
+    }
+    Caution {
+        width: parent.width
+        visible: form.kind === "pace"
+        text: qsTr("heat mats near water: a residual-current device, a thermostat in the medium, and the maker's label.")
+    }
+    Press {
+        objectName: "supposeDo"
+        visible: form.kind !== "" && form.kind !== "cones"
+        weight: "act"
+        text: qsTr("Suppose it")
+        onClicked: {
+            const kind = form.kind;
+            form.go(kind === "survival" ? {
+                "taxon": what.chosen,
+                "step": which.chosen,
+                "percent": one.now
+            } : kind === "pace" ? {
+                "of": what.chosen,
+                "factor": one.now
+            } : kind === "more" ? {
+                "name": name.now,
+                "light": what.chosen,
+                "length": one.now,
+                "width": two.now
+            } : kind === "less" ? {
+                "name": what.chosen
+            } : kind === "mix" ? {
+                "pot": what.chosen,
+                "mix": which.chosen
+            } : kind === "sow" ? {
+                "cross": what.chosen,
+                "seeds": one.now,
+                "month": two.now
+            } : kind === "potting" ? {
+                "from": one.now,
+                "to": two.now
+            } : {
+                "months": one.now
+            });
+        }
+    }
+}
