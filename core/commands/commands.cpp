@@ -28,6 +28,7 @@ void add_core_commands(CommandLine& line) {
   add_round(line);
   add_season(line);
   add_seed_verbs(line);
+  add_self(line);
   add_sorting(line);
   add_sowing(line);
   add_space(line);
@@ -36,6 +37,11 @@ void add_core_commands(CommandLine& line) {
   add_trays(line);
   add_why(line);
   add_tell(line);
+  line.about_group("enter", "Enter what lots refer to: taxa, plants, places, pots, mixes, pollen");
+  line.about_group("report", "Reports to print or to hand on");
+  line.about_group("round", "Walk past the trays, scanning and counting");
+  line.about_group("temperature", "What loggers measured where");
+  line.about_group("trays", "Which trays are done");
 }
 
 } // namespace coneline::commands
