@@ -112,7 +112,7 @@ def check_manual(commands):
     for name in ["EXIT STATUS", "ENVIRONMENT", "FILES", "CAUTIONS"]:
         expect(name in sections, f"the manual lacks {name}")
     if shutil.which("groff"):
-        ran = subprocess.run(["groff", "-man", "-ww", "-Tutf8", "-z"], input=page, capture_output=True, text=True, check=True)
+        ran = subprocess.run(["groff", "-K", "utf8", "-man", "-ww", "-Tutf8", "-z"], input=page, capture_output=True, text=True, check=True)
         expect(not ran.stderr, "groff says: " + ran.stderr)
 
 
