@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/commands.h"
 
+#include "core/commands/book_file.h"
 #include "core/commands/germination.h"
 
 namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
+  add_book_file(line);
   add_check(line);
   add_coverage(line);
   add_figures(line);
@@ -33,6 +35,7 @@ void add_core_commands(CommandLine& line) {
   add_sowing(line);
   add_space(line);
   add_table(line);
+  add_take_in_table(line);
   add_temperature(line);
   add_trays(line);
   add_why(line);

@@ -12,6 +12,7 @@ Window {
     property string deed: ""
     property bool inHand: false
     property bool labelling: false
+    property bool helping: false
     readonly property bool tall: width < 1000 || height > width
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
@@ -27,7 +28,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start")
+        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start" || window.page === "book")
             window.page = "today";
         ready.focusField();
     }
@@ -60,8 +61,17 @@ Window {
         if (window.page === "start" && !window.session.empty)
             window.page = "today";
     }
+    function help() {
+        window.helping = !window.helping;
+        if (window.helping)
+            helpPane.focusSearch();
+        else
+            ready.focusField();
+    }
     function back() {
-        if (window.labelling)
+        if (window.helping)
+            window.help();
+        else if (window.labelling)
             window.labelling = false;
         else if (window.deed !== "")
             window.deed = "";
@@ -120,6 +130,10 @@ Window {
     Shortcut {
         sequence: "Escape"
         onActivated: window.back()
+    }
+    Shortcut {
+        sequence: "F1"
+        onActivated: window.help()
     }
     Shortcut {
         sequence: "Ctrl+Z"
@@ -223,6 +237,15 @@ Window {
                 onLetter: text => ready.take(text)
                 onOver: window.go("today")
             }
+            HelpPane {
+                id: helpPane
+
+                visible: window.helping
+                width: window.tall ? parent.width : Math.round(parent.width * 0.4)
+                height: parent.height
+                wanted: [window.labelling ? "labels" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
+                onClosed: window.help()
+            }
         }
         ReadyBar {
             id: ready
@@ -234,6 +257,8 @@ Window {
             tall: window.tall
             onOpened: code => window.open(code, true)
             onFoundSeveral: window.go("found")
+            onBookWanted: window.go("book")
+            onHelpWanted: window.help()
         }
     }
 }

@@ -19,9 +19,9 @@ Loader {
         return whole.page === "round" && whole.item && whole.item.scan(text);
     }
 
-    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round"
+    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round" || page === "book"
     active: visible
-    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : start
+    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : page === "book" ? book : start
 
     Component {
         id: crosses
@@ -53,6 +53,13 @@ Loader {
             session: whole.session
             onLetter: text => whole.letter(text)
             onOver: whole.over()
+        }
+    }
+    Component {
+        id: book
+
+        BookPage {
+            session: whole.session
         }
     }
     Component {
