@@ -117,17 +117,15 @@ Rectangle {
 
                     model: texts.found(search.text)
 
-                    Press {
+                    HelpRow {
                         id: one
 
                         required property var modelData
 
                         objectName: "help-" + modelData.key
                         width: parent.width
-                        weight: "quiet"
                         text: modelData.title
-                        checked: modelData.key === pane.topic
-                        Accessible.role: Accessible.ListItem
+                        chosen: modelData.key === pane.topic
                         onActiveFocusChanged: {
                             if (activeFocus)
                                 flick.contentY = Math.max(0, Math.min(flick.contentHeight - flick.height, one.mapToItem(content, 0, 0).y - flick.height / 2));

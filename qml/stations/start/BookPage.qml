@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The book itself: its name, its file, another book, and an old spreadsheet to bring in.
+// The book itself: its name, its file, another book, and an old spreadsheet to bring in, which takes
+// the page for itself.
 import QtQuick
 import ConelineWindow
 
@@ -58,6 +59,7 @@ Flickable {
         StartWay {
             objectName: "book-name"
             width: parent.width
+            visible: page.way !== "table"
             title: qsTr("Name the nursery")
             about: qsTr("What stands on the cover, on papers and on labels.")
             unfolded: page.way === "name"
@@ -90,6 +92,7 @@ Flickable {
         StartWay {
             objectName: "book-copy"
             width: parent.width
+            visible: page.way !== "table"
             title: qsTr("Copy the book")
             about: qsTr("A whole copy, best on another disk. This book stays open.")
             unfolded: page.way === "copy"
@@ -114,6 +117,7 @@ Flickable {
         StartWay {
             objectName: "book-move"
             width: parent.width
+            visible: page.way !== "table"
             title: qsTr("Put the book elsewhere")
             about: qsTr("Its file gets another name or folder; the copy is checked before the old file goes.")
             unfolded: page.way === "move"
@@ -138,6 +142,7 @@ Flickable {
         StartWay {
             objectName: "book-open"
             width: parent.width
+            visible: page.way !== "table"
             title: qsTr("Open another book")
             about: qsTr("This one is kept as it is. The book opened last opens by itself the next time.")
             unfolded: page.way === "open"
@@ -164,7 +169,10 @@ Flickable {
             title: qsTr("Bring in an old spreadsheet")
             about: qsTr("Lots or parent plants from a list kept elsewhere, its columns matched by hand.")
             unfolded: page.way === "table"
-            onWanted: page.way = page.way === "table" ? "" : "table"
+            onWanted: {
+                page.way = page.way === "table" ? "" : "table";
+                page.contentY = 0;
+            }
 
             OldTablePart {
                 width: content.width - 40
