@@ -16,12 +16,15 @@ namespace coneline::window {
 
 std::optional<Wanted> window_wanted(std::span<const std::string> arguments) {
   static const std::string book = "--book";
+  static const std::string suffix = ".coneline"; // what a desktop hands over for a book
   if (arguments.empty())
     return Wanted{};
   if (arguments.size() == 2 && arguments[0] == book)
     return Wanted{arguments[1]};
   if (arguments.size() == 1 && arguments[0].starts_with(book + "="))
     return Wanted{arguments[0].substr(book.size() + 1)};
+  if (arguments.size() == 1 && !arguments[0].starts_with("-") && arguments[0].ends_with(suffix))
+    return Wanted{arguments[0]};
   return std::nullopt;
 }
 
@@ -47,12 +50,20 @@ QString book_of(const Wanted& wanted, const QSettings& settings) {
   return set.isEmpty() ? settings.value(QStringLiteral("book")).toString() : set;
 }
 
+QIcon icon() {
+  QIcon own(QStringLiteral(":/icon/coneline-32.png"));
+  own.addFile(QStringLiteral(":/icon/coneline-128.png"));
+  return own;
+}
+
 } // namespace
 
 int run(int argc, char** argv, const Wanted& wanted) {
   const QApplication application(argc, argv); // charts need more than QGuiApplication
   QApplication::setApplicationName(QStringLiteral("coneline"));
   QApplication::setApplicationDisplayName(QStringLiteral("Coneline"));
+  QApplication::setDesktopFileName(QStringLiteral("coneline"));
+  QApplication::setWindowIcon(icon());
   QSettings settings(QStringLiteral("coneline"), QStringLiteral("coneline"));
   Session session(day_of_work());
   session.set_look(settings.value(QStringLiteral("look"), session.look()).toString());

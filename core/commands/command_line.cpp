@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/command_line.h"
 
+#include "core/commands/command_words.h"
+
 namespace coneline::commands {
 
 namespace {
@@ -27,7 +29,7 @@ CommandLine::CommandLine(std::ostream& out, std::ostream& err)
     : out_(out), err_(err),
       app_("Keeps the line from a pollinated cone to a plant in its pot.", "coneline") {
   app_.require_subcommand(1);
-  app_.set_version_flag("--version", CONELINE_VERSION);
+  app_.set_version_flag("--version", "coneline " CONELINE_VERSION);
 }
 
 CLI::App& CommandLine::add_to(CLI::App& parent, const std::string& name, const std::string& help,
@@ -50,6 +52,14 @@ CLI::App& CommandLine::add(const std::string& group, const std::string& name,
   auto* parent = groups.empty() ? app_.add_subcommand(group) : groups.front();
   parent->require_subcommand(1);
   return add_to(*parent, name, help, std::move(run));
+}
+
+void CommandLine::about_group(const std::string& group, const std::string& help) {
+  app_.get_subcommand(group)->description(help);
+}
+
+CommandWords CommandLine::words() const {
+  return words_of(app_);
 }
 
 std::optional<int> CommandLine::run(std::vector<std::string> arguments) {

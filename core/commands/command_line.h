@@ -29,6 +29,8 @@ struct Answer {
   bool at_fault = false;
 };
 
+struct CommandWords;
+
 class CommandLine {
  public:
   /// `out` takes answers, `err` messages. Both outlive the object.
@@ -48,6 +50,12 @@ class CommandLine {
 
   /// A line for the person waiting, on standard error.
   std::ostream& messages() { return err_; }
+
+  /// What a group such as "labels" is for, where help lists it.
+  void about_group(const std::string& group, const std::string& help);
+
+  /// Every command with its options, as they stand when asked.
+  [[nodiscard]] CommandWords words() const;
 
  private:
   CLI::App& add_to(CLI::App& parent, const std::string& name, const std::string& help,

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/commands.h"
 
+#include "core/commands/book_file.h"
 #include "core/commands/germination.h"
 
 namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
+  add_book_file(line);
   add_check(line);
   add_forecast(line);
   add_coverage(line);
@@ -32,15 +34,22 @@ void add_core_commands(CommandLine& line) {
   add_round(line);
   add_season(line);
   add_seed_verbs(line);
+  add_self(line);
   add_sorting(line);
   add_sowing(line);
   add_space(line);
   add_target(line);
   add_table(line);
+  add_take_in_table(line);
   add_temperature(line);
   add_trays(line);
   add_why(line);
   add_tell(line);
+  line.about_group("enter", "Enter what lots refer to: taxa, plants, places, pots, mixes, pollen");
+  line.about_group("report", "Reports to print or to hand on");
+  line.about_group("round", "Walk past the trays, scanning and counting");
+  line.about_group("temperature", "What loggers measured where");
+  line.about_group("trays", "Which trays are done");
 }
 
 } // namespace coneline::commands

@@ -35,6 +35,7 @@ void add_report(CommandLine& line);
 void add_round(CommandLine& line);
 void add_season(CommandLine& line);
 void add_seed_verbs(CommandLine& line);
+void add_self(CommandLine& line);
 void add_sorting(CommandLine& line);
 void add_sowing(CommandLine& line);
 void add_space(CommandLine& line);

@@ -12,8 +12,6 @@
 
 namespace coneline::exchange {
 
-namespace {
-
 std::string from_latin_1(std::string_view text) {
   std::string made;
   for (const char letter : text) {
@@ -27,6 +25,8 @@ std::string from_latin_1(std::string_view text) {
   }
   return made;
 }
+
+namespace {
 
 std::string trimmed(std::string_view text) {
   constexpr std::string_view blanks = " \t\r";

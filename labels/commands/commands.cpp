@@ -11,6 +11,7 @@ void add_label_commands(commands::CommandLine& line) {
   add_read_command(line);
   add_report_pdf_command(line);
   add_round_pictures_command(line);
+  line.about_group("labels", "Print labels, and read them in pictures");
 }
 
 } // namespace coneline::labels

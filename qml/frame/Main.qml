@@ -12,6 +12,7 @@ Window {
     property string deed: ""
     property bool inHand: false
     property bool labelling: false
+    property bool helping: false
     readonly property bool tall: width < 1000 || height > width
     /// Large text needs the line at the edge, where words have room.
     readonly property bool lineAtEdge: tall || width < Look.wide(1240)
@@ -29,7 +30,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start" || window.page === "look")
+        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start" || window.page === "look" || window.page === "book")
             window.page = "today";
         ready.focusField();
     }
@@ -62,8 +63,17 @@ Window {
         if (window.page === "start" && !window.session.empty)
             window.page = "today";
     }
+    function help() {
+        window.helping = !window.helping;
+        if (window.helping)
+            helpPane.focusSearch();
+        else
+            ready.focusField();
+    }
     function back() {
-        if (window.labelling)
+        if (window.helping)
+            window.help();
+        else if (window.labelling)
             window.labelling = false;
         else if (window.deed !== "")
             window.deed = "";
@@ -129,6 +139,10 @@ Window {
     Shortcut {
         sequence: "Escape"
         onActivated: window.back()
+    }
+    Shortcut {
+        sequence: "F1"
+        onActivated: window.help()
     }
     Shortcut {
         sequence: "Ctrl+Z"
@@ -232,6 +246,15 @@ Window {
                 onLetter: text => ready.take(text)
                 onOver: window.go("today")
             }
+            HelpPane {
+                id: helpPane
+
+                visible: window.helping
+                width: window.tall ? parent.width : Math.round(parent.width * 0.4)
+                height: parent.height
+                wanted: [window.labelling ? "labels" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
+                onClosed: window.help()
+            }
         }
         ReadyBar {
             id: ready
@@ -243,6 +266,8 @@ Window {
             tall: window.tall
             onOpened: code => window.open(code, true)
             onFoundSeveral: window.go("found")
+            onBookWanted: window.go("book")
+            onHelpWanted: window.help()
         }
     }
 }

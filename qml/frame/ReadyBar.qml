@@ -13,6 +13,8 @@ Rectangle {
     property alias finder: finder
     signal opened(string code)
     signal foundSeveral
+    signal bookWanted
+    signal helpWanted
 
     function focusField() {
         field.forceActiveFocus();
@@ -118,6 +120,14 @@ Rectangle {
                 height: Math.max(Look.wide(52), told.implicitHeight)
                 layoutDirection: Qt.RightToLeft
 
+                BarEnd {
+                    id: end
+
+                    anchors.verticalCenter: parent.verticalCenter
+                    open: bar.session.open
+                    onBookWanted: bar.bookWanted()
+                    onHelpWanted: bar.helpWanted()
+                }
                 Press {
                     id: undo
 
@@ -132,7 +142,7 @@ Rectangle {
                     id: told
 
                     objectName: "lastTold"
-                    width: parent.width - (undo.visible ? undo.width + 8 : 0)
+                    width: parent.width - end.width - 8 - (undo.visible ? undo.width + 8 : 0)
                     anchors.verticalCenter: parent.verticalCenter
                     horizontalAlignment: bar.tall ? Text.AlignLeft : Text.AlignRight
                     text: bar.session.fault !== "" ? bar.session.fault : bar.session.told !== "" ? qsTr("last: %1").arg(bar.session.told) : ""

@@ -19,9 +19,9 @@ Loader {
         return whole.page === "round" && whole.item && whole.item.scan(text);
     }
 
-    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round" || page === "look"
+    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round" || page === "look" || page === "book"
     active: visible
-    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : page === "look" ? look : start
+    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : page === "look" ? look : page === "book" ? book : start
 
     Component {
         id: crosses
@@ -60,6 +60,13 @@ Loader {
         id: look
 
         LookPage {
+            session: whole.session
+        }
+    }
+    Component {
+        id: book
+
+        BookPage {
             session: whole.session
         }
     }

@@ -87,6 +87,7 @@ void offer(ShownWindow& shown) {
 
 void station(ShownWindow& shown, const char* page, const QString& chosen = {},
              const char* deed = "") {
+  shown.set("helping", false);
   shown.set("deed", "");
   shown.set("inHand", false);
   shown.set("labelling", false);
@@ -326,6 +327,20 @@ std::vector<Page> pages() {
          s.tap("season-targets");
        }},
       {"look", [](ShownWindow& s) { station(s, "look"); }},
+      {"help",
+       [](ShownWindow& s) {
+         station(s, "trays", code_of(s, Kind::tray, State::sown), "move");
+         s.press(Qt::Key_F1);
+       }},
+      {"book", [](ShownWindow& s) { station(s, "book"); }},
+      {"book-table",
+       [](ShownWindow& s) {
+         station(s, "book");
+         s.tap("book-table");
+         s.find("tableFile")->setProperty("path", QStringLiteral(CONELINE_OLD_TABLE));
+         s.tap("tableRead");
+         s.settle();
+       }},
   };
 }
 

@@ -109,6 +109,19 @@ Flickable {
             }
         }
         StartWay {
+            objectName: "way-table"
+            width: parent.width
+            title: qsTr("Bring in an old spreadsheet")
+            about: qsTr("Lots or parent plants from a list kept elsewhere, its columns matched by hand.")
+            unfolded: page.way === "table"
+            onWanted: page.way = page.way === "table" ? "" : "table"
+
+            OldTablePart {
+                width: content.width - 40
+                session: page.session
+            }
+        }
+        StartWay {
             objectName: "way-open"
             width: parent.width
             visible: !page.session.open

@@ -1,0 +1,389 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/bring_in.h"
+
+#include "core/work/known_or_new.h"
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+#include <tuple>
+
+namespace coneline::work {
+
+namespace {
+
+using Key = std::tuple<std::string, std::string, std::string, std::string, std::optional<Date>,
+                       std::optional<Date>, std::size_t>;
+
+constexpr auto nobody_said = "not known";
+constexpr auto earlier_list = "from an earlier list";
+
+template <class Outcome>
+Outcome in(const char* part, Outcome outcome) {
+  if (!outcome)
+    outcome = Outcome(tl::unexpect, outcome.error().at({"", 0, part}));
+  return outcome;
+}
+
+tl::unexpected<Fault> wrong(const char* part, std::string what, std::string remedy) {
+  return refuse(fault(std::move(what), std::move(remedy)).at({"", 0, part}));
+}
+
+std::string parents_of(const BroughtIn& line) {
+  if (line.seed_parent.empty() && line.pollen_parent.empty())
+    return {};
+  return (line.seed_parent.empty() ? nobody_said : line.seed_parent) + " × " +
+         (line.pollen_parent.empty() ? nobody_said : line.pollen_parent);
+}
+
+Result<void> days_in_order(const BroughtIn& line, Date today) {
+  std::optional<std::pair<Date, const char*>> before;
+  for (const auto& [day, part] : {std::pair(line.pollinated, "pollinated"),
+                                  {line.harvested, "harvested"},
+                                  {line.since, "since"},
+                                  {line.seen, "seen"}}) {
+    if (!day)
+      continue;
+    if (*day > today)
+      return wrong(part,
+                   fmt::format("{} is {} days from now", day->iso(), days_between(today, *day)),
+                   "Check the day.");
+    if (before && *day < before->first)
+      return wrong(part,
+                   fmt::format("{} is {} days before the day {} ({})", day->iso(),
+                               days_between(*day, before->first), before->second,
+                               before->first.iso()),
+                   "Check the days.");
+    before = {*day, part};
+  }
+  return {};
+}
+
+/// What must stand in a line before anything is made of it.
+Result<void> whole(const BroughtIn& line, Date today) {
+  if (line.kind == Kind::plant)
+    return line.name.empty() ? Result<void>(wrong("name", "a parent plant without a name",
+                                                  "Write what it is called."))
+                             : days_in_order(line, today);
+  if (line.count.none())
+    return wrong("count", "a count of 0 or none",
+                 "Write how many there are, or leave the row out.");
+  if (line.seedlings > line.count)
+    return wrong("seedlings",
+                 fmt::format("{} up of {} sown: {} too many", line.seedlings.value(),
+                             line.count.value(), line.seedlings - line.count),
+                 "Correct the seedlings or the seeds sown.");
+  if (!line.since && (line.kind != Kind::batch || !line.harvested))
+    return wrong("since", "no day",
+                 line.kind == Kind::tray ? "Write when it was sown."
+                                         : "Write since when it is there.");
+  if (!line.pollen_parent.empty() && line.seed_parent.empty() && line.kind != Kind::pot_group)
+    return wrong("seed parent", "a pollen parent without a seed parent",
+                 "Write which plant bore the cone.");
+  if (!line.pollen_parent.empty() && !line.pollinated && line.kind != Kind::pot_group)
+    return wrong("pollinated", "a pollen parent without the day of pollination",
+                 "Write the day, as near as is known, or give one day for all rows.");
+  return days_in_order(line, today);
+}
+
+class Bringing {
+ public:
+  Bringing(store::Writing& writing, std::span<const BroughtIn> lines, Date today)
+      : writing_(writing), lines_(lines), today_(today), known_(writing, all_) {}
+
+  BroughtAll run() && {
+    for (std::size_t i = 0; i < lines_.size(); ++i)
+      if (has_batch(lines_[i]))
+        together_[key_of(i)].push_back(i);
+    for (std::size_t i = 0; i < lines_.size(); ++i)
+      all_.lines.push_back(bring(i));
+    return std::move(all_);
+  }
+
+ private:
+  /// The cone or purchase that lines share, and the batch they were or are in.
+  struct Begun {
+    book::Origin origin;
+    book::Lot batch;
+  };
+
+  static bool has_batch(const BroughtIn& line) {
+    return line.kind == Kind::batch || line.kind == Kind::tray;
+  }
+
+  /// Lines of the same cross and days are one cone unless the list says otherwise; without a cross
+  /// only the list's own word holds lines together.
+  [[nodiscard]] Key key_of(std::size_t i) const {
+    const auto& line = lines_[i];
+    const bool alone = line.seed_parent.empty() && line.cone.empty();
+    return {line.taxon,
+            line.seed_parent,
+            line.pollen_parent,
+            line.cone,
+            line.pollinated,
+            line.harvested,
+            alone ? i + 1 : std::size_t{0}};
+  }
+
+  Result<Brought> bring(std::size_t i) {
+    const auto& line = lines_[i];
+    if (auto is = whole(line, today_); !is)
+      return refuse(is.error());
+    switch (line.kind) {
+    case Kind::plant:
+      return bring_plant(line);
+    case Kind::pot_group:
+      return bring_pots(line);
+    default:
+      return bring_seed(i);
+    }
+  }
+
+  Result<Brought> bring_plant(const BroughtIn& line) {
+    if (book::named(known_.registers().plants, line.name) != nullptr)
+      return wrong("name", fmt::format("a plant called '{}' is there already", line.name),
+                   "Leave the row out, or give another name.");
+    auto taxon = in("taxon", known_.taxon(line.taxon));
+    if (!taxon)
+      return refuse(taxon.error());
+    auto place = in("place", known_.place(line.place));
+    if (!place)
+      return refuse(place.error());
+    book::Plant plant;
+    plant.name = line.name;
+    plant.taxon = *taxon;
+    plant.sex = line.sex;
+    plant.origin = line.supplier;
+    plant.acquired = line.since;
+    plant.place = *place;
+    plant.note = line.note;
+    auto added = known_.add(plant);
+    if (!added)
+      return refuse(added.error());
+    return Brought{
+        {added->code},
+        fmt::format("plant {}: {}, {}, {}", added->code.text(), line.name, line.taxon,
+                    line.sex == book::Sex::not_known ? "sex not known" : book::word(line.sex))};
+  }
+
+  Result<Brought> bring_pots(const BroughtIn& line) {
+    auto pot = in("pot", known_.pot(line));
+    if (!pot)
+      return refuse(pot.error());
+    auto purchase = purchase_of(line, *line.since);
+    if (!purchase)
+      return refuse(purchase.error());
+    auto group = new_lot(Kind::pot_group, *purchase, pot->id);
+    if (!group)
+      return refuse(group.error());
+    auto entry = entry_for(book::Verb::buy_in, {*line.since, {}, line.note});
+    if (auto is = enter(entry, *group, line.place, book::State::bought_in, book::State::plant,
+                        line.count);
+        !is)
+      return refuse(is.error());
+    return told(line, *group, fmt::format("in '{}'", pot->name), "plant", "plants");
+  }
+
+  Result<Brought> bring_seed(std::size_t i) {
+    const auto& line = lines_[i];
+    auto begun = begun_for(i);
+    if (!begun)
+      return refuse(begun.error());
+    if (line.kind == Kind::batch)
+      return bring_batch(line, *begun);
+    auto pot = in("pot", known_.pot(line));
+    if (!pot)
+      return refuse(pot.error());
+    if (pot->cells > 1 && line.count.value() > pot->cells)
+      return wrong(
+          "count",
+          fmt::format("{} seeds in a '{}' of {} cells", line.count.value(), pot->name, pot->cells),
+          "Correct the count, or name another tray.");
+    auto tray = new_lot(Kind::tray, begun->origin, pot->id);
+    if (!tray)
+      return refuse(tray.error());
+    auto entry = entry_for(book::Verb::sow, {*line.since, {}, line.note});
+    entry.movements = {
+        {{begun->batch.id, book::State::unsorted}, {tray->id, book::State::sown}, line.count}};
+    if (auto is = enter(entry, *tray, line.place); !is)
+      return refuse(is.error());
+    if (auto is = look(line, *tray); !is)
+      return refuse(is.error());
+    return told(line, *tray,
+                "sown " + line.since->iso() +
+                    (line.seedlings.none() ? "" : fmt::format(", {} up", line.seedlings.value())),
+                "seed", "seeds");
+  }
+
+  Result<Brought> bring_batch(const BroughtIn& line, const Begun& begun) {
+    if (!line.place.empty()) {
+      auto entry =
+          entry_for(book::Verb::move, {line.since.value_or(*first_day(line)), {}, line.note});
+      if (auto is = enter(entry, begun.batch, line.place); !is)
+        return refuse(is.error());
+    }
+    return told(line, begun.batch, "not sown", "seed", "seeds");
+  }
+
+  Result<void> look(const BroughtIn& line, const book::Lot& tray) {
+    if (line.seedlings.none() && !line.seen)
+      return {};
+    auto entry = entry_for(book::Verb::inspect, {line.seen.value_or(today_), {}, {}});
+    if (!line.seedlings.none())
+      entry.movements = {
+          {{tray.id, book::State::sown}, {tray.id, book::State::root}, line.seedlings}};
+    return in("seedlings", enter(entry, tray, {}));
+  }
+
+  /// The day a line's seed came off the cone or into the house.
+  static std::optional<Date> first_day(const BroughtIn& line) {
+    return line.harvested ? line.harvested : line.since;
+  }
+
+  Result<Begun> begun_for(std::size_t i) {
+    const auto key = key_of(i);
+    if (const auto there = begun_.find(key); there != begun_.end())
+      return there->second;
+    Count count;
+    auto day = first_day(lines_[i]).value_or(today_);
+    for (const auto other : together_.at(key)) {
+      count += lines_[other].count;
+      day = std::min(day, first_day(lines_[other]).value_or(day));
+    }
+    auto begun = begin(lines_[i], day, count);
+    if (begun)
+      begun_.emplace(key, *begun);
+    return begun;
+  }
+
+  Result<Begun> begin(const BroughtIn& line, Date day, Count count) {
+    const bool cross = !line.seed_parent.empty();
+    auto origin = cross ? cone_of(line) : purchase_of(line, day);
+    if (!origin)
+      return refuse(origin.error());
+    auto batch = new_lot(Kind::batch, *origin, {});
+    if (!batch)
+      return refuse(batch.error());
+    std::string note =
+        line.cone.empty() ? earlier_list : fmt::format("{}: {}", earlier_list, line.cone);
+    if (!line.harvested)
+      note += "; the day is that of the first sowing, since no other was said";
+    auto entry = entry_for(cross ? book::Verb::harvest : book::Verb::buy_in, {day, {}, note});
+    if (auto is = enter(entry, *batch, {}, cross ? book::State::cone : book::State::bought_in,
+                        book::State::unsorted, count);
+        !is)
+      return refuse(is.error());
+    return Begun{*origin, *batch};
+  }
+
+  Result<book::Origin> cone_of(const BroughtIn& line) {
+    auto female = in("seed parent", known_.plant(line.seed_parent, line.taxon, book::Sex::female,
+                                                 book::Certainty::certain));
+    if (!female)
+      return refuse(female.error());
+    auto code = writing_.next_code(Kind::cone);
+    if (!code)
+      return refuse(code.error());
+    auto cone = writing_.put(book::Cone{{}, *code, female->id, line.pollinated, earlier_list});
+    if (!cone)
+      return refuse(cone.error());
+    if (!line.pollinated)
+      return *cone;
+    book::PollenUsed used;
+    if (!line.pollen_parent.empty()) {
+      // Nobody said which taxon the father is of; the seed parent's is a guess, and marked so.
+      auto male = in("pollen parent", known_.plant(line.pollen_parent, line.taxon, book::Sex::male,
+                                                   book::Certainty::unsure));
+      if (!male)
+        return refuse(male.error());
+      auto pollen = known_.pollen(*male, *line.pollinated);
+      if (!pollen)
+        return refuse(pollen.error());
+      used.lot = *pollen;
+    }
+    auto entry = entry_for(book::Verb::pollinate, {*line.pollinated, {}, earlier_list});
+    entry.cone = *cone;
+    entry.detail = book::Pollination{book::PollinationMethod::dry, {used}};
+    auto id = writing_.enter(entry);
+    if (!id)
+      return refuse(id.error());
+    all_.entries.push_back(*id);
+    return *cone;
+  }
+
+  Result<book::Origin> purchase_of(const BroughtIn& line, Date day) {
+    auto taxon = in("taxon", known_.taxon(line.taxon));
+    if (!taxon)
+      return refuse(taxon.error());
+    auto code = writing_.next_code(Kind::purchase);
+    if (!code)
+      return refuse(code.error());
+    auto note = parents_of(line);
+    note = note.empty() ? line.note : line.note.empty() ? note : note + "; " + line.note;
+    auto id = writing_.put(book::Purchase{
+        {}, *code, *taxon, line.supplier.empty() ? earlier_list : line.supplier, day, note});
+    if (!id)
+      return refuse(id.error());
+    return *id;
+  }
+
+  Result<book::Lot> new_lot(Kind kind, const book::Origin& origin, std::optional<book::PotId> pot) {
+    auto code = writing_.next_code(kind);
+    if (!code)
+      return refuse(code.error());
+    book::Lot lot;
+    lot.code = *code;
+    lot.origin = origin;
+    lot.pot = pot;
+    auto id = writing_.add(lot);
+    if (!id)
+      return refuse(id.error());
+    lot.id = *id;
+    return lot;
+  }
+
+  Result<void> enter(book::Entry entry, const book::Lot& lot, const std::string& place_said) {
+    auto place = in("place", known_.place(place_said));
+    if (!place)
+      return refuse(place.error());
+    entry.lot = lot.id;
+    entry.place = *place;
+    auto id = writing_.enter(entry);
+    if (!id)
+      return refuse(id.error());
+    all_.entries.push_back(*id);
+    return {};
+  }
+
+  Result<void> enter(book::Entry entry, const book::Lot& lot, const std::string& place,
+                     book::State from, book::State to, Count count) {
+    entry.movements = {{{lot.id, from}, {lot.id, to}, count}};
+    return enter(std::move(entry), lot, place);
+  }
+
+  static Brought told(const BroughtIn& line, const book::Lot& lot, const std::string& how,
+                      std::string_view one, std::string_view many) {
+    auto parents = parents_of(line);
+    return {{lot.code},
+            fmt::format("{} {}: {} of {}, {}{}", kind_word(lot.code.kind()), lot.code.text(),
+                        counted(line.count.value(), one, many),
+                        parents.empty() ? line.taxon : parents, how,
+                        line.place.empty() ? "" : ", " + line.place)};
+  }
+
+  store::Writing& writing_;
+  std::span<const BroughtIn> lines_;
+  Date today_;
+  BroughtAll all_;
+  KnownOrNew known_;
+  std::map<Key, std::vector<std::size_t>> together_;
+  std::map<Key, Begun> begun_;
+};
+
+} // namespace
+
+BroughtAll bring_in(store::Writing& writing, std::span<const BroughtIn> lines, Date today) {
+  return Bringing(writing, lines, today).run();
+}
+
+} // namespace coneline::work

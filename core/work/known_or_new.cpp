@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/known_or_new.h"
+
+#include "core/book/cross.h"
+#include "core/work/find_code.h"
+#include "core/work/resolve.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+
+constexpr auto earlier_list = "from an earlier list";
+
+/// Whether a name is written like a code: then it is one, and a mistyped one makes no new row.
+bool looks_like_code(const std::string& said, char letter) {
+  return said.size() >= 4 && (said.front() == letter || said.front() == letter - 'A' + 'a') &&
+         std::ranges::all_of(said.substr(1, said.size() - 2),
+                             [](char c) { return c >= '0' && c <= '9'; });
+}
+
+template <class Row>
+Result<const Row*> by_code_or_name(store::Reading& reading, const book::Registers& registers,
+                                   const std::vector<Row>& rows, const std::string& said,
+                                   char letter) {
+  if (looks_like_code(said, letter)) {
+    auto code = find_code(reading, registers, said);
+    if (!code)
+      return refuse(code.error());
+    return book::coded(rows, *code);
+  }
+  if (std::ranges::count(rows, said, &Row::name) > 1)
+    return refuse(fault(fmt::format("several are called '{}'", said), "Write the code instead."));
+  return book::named(rows, said);
+}
+
+} // namespace
+
+Result<book::TaxonId> KnownOrNew::taxon(const std::string& name) {
+  if (name.empty())
+    return refuse(fault("no taxon", "Write the botanical name."));
+  if (const auto* known = book::named(registers_.taxa, name))
+    return known->id;
+  book::Taxon taxon;
+  taxon.name = name;
+  auto id = writing_.put(taxon);
+  if (!id)
+    return id;
+  taxon.id = *id;
+  registers_.taxa.push_back(taxon);
+  news_.taxa.push_back(name);
+  return id;
+}
+
+Result<book::Plant> KnownOrNew::add(const book::Plant& given) {
+  auto code = writing_.next_code(Kind::plant);
+  if (!code)
+    return refuse(code.error());
+  auto plant = given;
+  plant.code = *code;
+  auto id = writing_.put(plant);
+  if (!id)
+    return refuse(id.error());
+  plant.id = *id;
+  registers_.plants.push_back(plant);
+  news_.plants.push_back(book::plant_name(plant));
+  return plant;
+}
+
+Result<void> KnownOrNew::shows_its_sex(book::Plant& plant, book::Sex sex) {
+  if (plant.sex == sex)
+    return {};
+  if (plant.sex != book::Sex::not_known)
+    return refuse(fault(fmt::format("{} is a {} plant", plant.code.text(), book::word(plant.sex)),
+                        sex == book::Sex::female ? "A seed parent is female: name another, or "
+                                                   "correct the sex."
+                                                 : "A pollen parent is male: name another, or "
+                                                   "correct the sex."));
+  plant.sex = sex;
+  auto id = writing_.put(plant);
+  if (!id)
+    return refuse(id.error());
+  std::ranges::find(registers_.plants, plant.id, &book::Plant::id)->sex = sex;
+  return {};
+}
+
+Result<book::Plant> KnownOrNew::plant(const std::string& said, const std::string& taxon_name,
+                                      book::Sex sex, book::Certainty taxon_certainty) {
+  auto known = by_code_or_name(writing_, registers_, registers_.plants, said, 'P');
+  if (!known)
+    return refuse(known.error());
+  if (*known != nullptr) {
+    auto plant = **known;
+    if (auto shown = shows_its_sex(plant, sex); !shown)
+      return refuse(shown.error());
+    return plant;
+  }
+  if (taxon_name.empty())
+    return refuse(fault(fmt::format("the plant '{}' is new, and its taxon is not said", said),
+                        "Give the row a taxon, or enter the plant first."));
+  auto of = taxon(taxon_name);
+  if (!of)
+    return refuse(of.error());
+  book::Plant plant;
+  plant.name = said;
+  plant.taxon = *of;
+  plant.taxon_certainty = taxon_certainty;
+  plant.sex = sex;
+  plant.note = earlier_list;
+  return add(plant);
+}
+
+Result<std::optional<book::PlaceId>> KnownOrNew::place(const std::string& said) {
+  if (said.empty())
+    return std::nullopt;
+  auto known = by_code_or_name(writing_, registers_, registers_.places, said, 'H');
+  if (!known)
+    return refuse(known.error());
+  if (*known != nullptr)
+    return (*known)->id;
+  auto code = writing_.next_code(Kind::place);
+  if (!code)
+    return refuse(code.error());
+  book::Place place;
+  place.code = *code;
+  place.name = said;
+  auto id = writing_.put(place);
+  if (!id)
+    return refuse(id.error());
+  place.id = *id;
+  registers_.places.push_back(place);
+  news_.places.push_back(said);
+  return *id;
+}
+
+Result<book::Pot> KnownOrNew::pot(const BroughtIn& line) {
+  if (line.pot.empty())
+    return refuse(fault("no tray or pot", "Write which one it is in, by its name."));
+  if (const auto* known = book::named(registers_.pots, line.pot))
+    return *known;
+  if (!line.litres || !line.width_mm)
+    return refuse(fault(fmt::format("there is no tray or pot called '{}'", line.pot),
+                        "Enter it first, or give its litres and its width in mm."));
+  book::Pot pot;
+  pot.name = line.pot;
+  pot.litres = *line.litres;
+  pot.shape = line.kind == Kind::tray ? book::Shape::rectangular : book::Shape::round;
+  pot.length_mm = *line.width_mm;
+  pot.width_mm = *line.width_mm;
+  pot.source = earlier_list;
+  auto id = writing_.put(pot);
+  if (!id)
+    return refuse(id.error());
+  pot.id = *id;
+  registers_.pots.push_back(pot);
+  news_.pots.push_back(pot.name);
+  return pot;
+}
+
+Result<book::PollenLotId> KnownOrNew::pollen(const book::Plant& male, Date day) {
+  for (const auto& lot : registers_.pollen_lots)
+    if (lot.plant == male.id && lot.collected == day && lot.note == earlier_list)
+      return lot.id;
+  auto code = writing_.next_code(Kind::pollen);
+  if (!code)
+    return refuse(code.error());
+  book::PollenLot lot;
+  lot.code = *code;
+  lot.plant = male.id;
+  lot.collected = day;
+  lot.note = earlier_list;
+  auto id = writing_.put(lot);
+  if (!id)
+    return id;
+  lot.id = *id;
+  registers_.pollen_lots.push_back(lot);
+  return id;
+}
+
+} // namespace coneline::work

@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An old spreadsheet: its columns matched by hand, tried out, then taken in whole or not at all.
+import QtQuick
+import ConelineWindow
+
+Column {
+    id: part
+
+    required property Session session
+    readonly property bool someFile: old.columns.count > 0
+
+    spacing: 16
+
+    OldTable {
+        id: old
+
+        session: part.session
+    }
+    Column {
+        width: parent.width
+        spacing: 16
+        visible: !part.session.open
+
+        Say {
+            width: parent.width
+            text: qsTr("The sheet comes into a new book.")
+            color: Look.quiet
+        }
+        Field {
+            id: nursery
+
+            objectName: "tableNursery"
+            width: parent.width
+            says: qsTr("The nursery's name")
+            placeholderText: qsTr("the nursery's name")
+        }
+        PathField {
+            id: into
+
+            width: parent.width
+            label: qsTr("The new book's file")
+            path: part.session.usualPath()
+        }
+        Press {
+            objectName: "tableBook"
+            text: qsTr("Begin the book")
+            weight: "act"
+            onClicked: part.session.makeBook(into.path, nursery.text)
+        }
+    }
+    Column {
+        width: parent.width
+        spacing: 16
+        visible: part.session.open
+
+        PathField {
+            id: file
+
+            objectName: "tableFile"
+            width: parent.width
+            label: qsTr("The sheet, saved as CSV: its file, typed or dropped here")
+            onFinished: old.read(path)
+        }
+        Press {
+            objectName: "tableRead"
+            text: qsTr("Read it")
+            weight: part.someFile ? "plain" : "act"
+            onClicked: old.read(file.path)
+        }
+        Heading {
+            visible: part.someFile
+            text: qsTr("What each column holds")
+        }
+        Repeater {
+            model: old.columns
+
+            Flow {
+                id: line
+
+                required property int index
+                required property string column
+                required property string first
+                required property string field
+
+                width: part.width
+                spacing: 12
+
+                Column {
+                    width: Math.min(280, part.width)
+
+                    Say {
+                        width: parent.width
+                        text: line.column
+                        font.weight: Font.DemiBold
+                    }
+                    Say {
+                        width: parent.width
+                        visible: line.first !== ""
+                        text: qsTr("such as %1").arg(line.first)
+                        font.pixelSize: Look.tiny
+                        color: Look.quiet
+                    }
+                }
+                Choice {
+                    objectName: "tableColumn-" + line.index
+                    width: part.width >= 560 ? part.width - 292 : part.width
+                    says: qsTr("%1 holds").arg(line.column)
+                    choices: old.fields
+                    chosen: line.field
+                    onPicked: value => old.match(line.index, value)
+                }
+            }
+        }
+        Column {
+            width: parent.width
+            spacing: 12
+            visible: part.someFile
+
+            Heading {
+                text: qsTr("For every row, where no column says it")
+            }
+            Column {
+                width: parent.width
+                spacing: 4
+                visible: !old.matched.includes("kind")
+
+                Say {
+                    text: qsTr("What the rows are")
+                    font.pixelSize: Look.tiny
+                    color: Look.quiet
+                }
+                Choice {
+                    objectName: "tableKind"
+                    width: parent.width
+                    says: qsTr("what the rows are")
+                    choices: ["seed", "tray", "pot", "parent"]
+                    onPicked: value => old.forAll("kind", value)
+                }
+            }
+            Repeater {
+                model: ["taxon", "pot", "litres", "width", "place", "since", "pollinated", "supplier"]
+
+                Column {
+                    id: all
+
+                    required property string modelData
+
+                    width: part.width
+                    spacing: 4
+                    visible: !old.matched.includes(modelData)
+
+                    Say {
+                        width: parent.width
+                        text: all.modelData + ": " + old.about(all.modelData)
+                        font.pixelSize: Look.tiny
+                        color: Look.quiet
+                    }
+                    Field {
+                        objectName: "tableAll-" + all.modelData
+                        width: parent.width
+                        says: all.modelData
+                        onTextEdited: old.forAll(all.modelData, text)
+                    }
+                }
+            }
+            Say {
+                text: qsTr("How its dates are written")
+                font.pixelSize: Look.tiny
+                color: Look.quiet
+            }
+            Choice {
+                width: parent.width
+                says: qsTr("how its dates are written")
+                choices: old.dateOrders
+                chosen: old.dateOrders[0]
+                onPicked: value => old.writeDates(value)
+            }
+            Flow {
+                width: parent.width
+                spacing: 12
+
+                Press {
+                    objectName: "tableTry"
+                    text: qsTr("Try it out")
+                    weight: old.ready ? "plain" : "act"
+                    onClicked: old.tryOut()
+                }
+                Press {
+                    objectName: "tableTake"
+                    text: qsTr("Take it in")
+                    weight: "act"
+                    visible: old.ready
+                    onClicked: old.takeIn()
+                }
+            }
+        }
+        Say {
+            objectName: "tableFault"
+            width: parent.width
+            visible: text !== ""
+            text: old.fault
+            color: Look.lost
+            Accessible.role: Accessible.AlertMessage
+        }
+        Repeater {
+            model: old.said
+
+            Say {
+                required property string modelData
+
+                width: part.width
+                text: modelData
+                Accessible.role: Accessible.AlertMessage
+            }
+        }
+        Repeater {
+            model: old.rows
+
+            Row {
+                id: row
+
+                required property int line
+                required property string told
+                required property bool wrong
+
+                width: part.width
+                spacing: 12
+
+                Say {
+                    width: 84
+                    text: row.wrong ? qsTr("wrong") : qsTr("line %1").arg(row.line)
+                    color: row.wrong ? Look.lost : Look.quiet
+                    font.weight: row.wrong ? Font.DemiBold : Font.Normal
+                }
+                Say {
+                    width: parent.width - 96
+                    text: row.told
+                    color: row.wrong ? Look.lost : Look.ink
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Beginning at the real window: an old spreadsheet brought in, the book named, copied and moved,
+// and help where it is needed, by keyboard too.
+#include "qml/models/book_file.h"
+#include "qml/models/old_table.h"
+#include "tests/qml/shown_window.h"
+
+#include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace coneline::window {
+namespace {
+
+constexpr QSize wide(1280, 800);
+
+QString written(const QTemporaryDir& folder, const char* text) {
+  const auto path = folder.filePath(QStringLiteral("old.csv"));
+  QFile file(path);
+  EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+  file.write(text);
+  return path;
+}
+
+constexpr auto list = "Species,Seeds,Sown on,Tray,Bench\n"
+                      "Cycas revoluta,40,2026-03-01,seed tray,Old bench\n"
+                      "Cycas revoluta,x38,2026-03-01,seed tray,Old bench\n";
+
+void set_text(ShownWindow& shown, const QString& name, const QString& value) {
+  auto* item = shown.find(name);
+  ASSERT_NE(item, nullptr) << name.toStdString();
+  item->setProperty("text", value);
+}
+
+TEST(OldTableInTheWindow, IsMatchedTriedOutAndTakenInOnlyWhenNothingIsWrong) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  OldTable old;
+  old.setProperty("session", QVariant::fromValue(&shown.session()));
+  const auto before = shown.session().standing().lots.size();
+  ASSERT_TRUE(old.read(written(folder, list))) << old.fault().toStdString();
+  ASSERT_EQ(old.columns()->size(), 5);
+  EXPECT_EQ(old.columns()->value(0, "field"), "taxon");
+  EXPECT_EQ(old.columns()->value(4, "field"), "place");
+  EXPECT_FALSE(old.tryOut());
+  EXPECT_TRUE(old.fault().contains("nothing says what the rows are")) << old.fault().toStdString();
+  old.forAll("kind", "tray");
+  old.forAll("litres", "5");
+  old.forAll("width", "300");
+  EXPECT_FALSE(old.tryOut());
+  EXPECT_TRUE(old.rows()->value(0, "told").toString().contains("line 3, column Seeds"));
+  EXPECT_FALSE(old.takeIn()) << "not before it was tried out without a fault";
+  EXPECT_EQ(shown.session().standing().lots.size(), before);
+
+  ASSERT_TRUE(old.read(written(folder, QByteArray(list).replace("x38", "38").constData())));
+  EXPECT_TRUE(old.tryOut()) << "what was said for all rows still holds";
+  EXPECT_EQ(shown.session().standing().lots.size(), before);
+  ASSERT_TRUE(old.takeIn()) << old.fault().toStdString();
+  EXPECT_EQ(shown.session().standing().lots.size(), before + 4) << "two trays, each from a batch";
+  EXPECT_TRUE(shown.session().told().contains("2"));
+  EXPECT_TRUE(shown.session().undo());
+}
+
+TEST(OldTableInTheWindow, BeginsABookOfItsOwn) {
+  ShownWindow shown(With::no_book, wide);
+  const QTemporaryDir folder;
+  shown.tap("way-table");
+  set_text(shown, "tableNursery", "Test nursery");
+  auto* part = shown.find("tableBook");
+  ASSERT_NE(part, nullptr);
+  EXPECT_EQ(shown.find("tableRead"), nullptr) << "first there is a book";
+  ASSERT_TRUE(shown.session().makeBook(folder.filePath("new.coneline"), "Test nursery"));
+  shown.settle();
+  ASSERT_NE(shown.find("tableRead"), nullptr) << "the way stays open while the book is empty";
+}
+
+TEST(BookPage, NamesCopiesAndMovesTheBook) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  BookFile file;
+  file.setProperty("session", QVariant::fromValue(&shown.session()));
+  const auto old_path = file.path();
+  const auto copy = folder.filePath("copy.coneline");
+  ASSERT_TRUE(file.copyTo(copy)) << file.fault().toStdString();
+  EXPECT_TRUE(QFile::exists(copy));
+  EXPECT_EQ(file.path(), old_path);
+  EXPECT_FALSE(file.copyTo(copy)) << "nothing is written over";
+  EXPECT_TRUE(file.fault().contains("is there already"));
+  const auto moved = folder.filePath("moved.coneline");
+  ASSERT_TRUE(file.moveTo(moved)) << file.fault().toStdString();
+  EXPECT_EQ(file.path(), moved);
+  EXPECT_FALSE(QFile::exists(old_path));
+  EXPECT_FALSE(shown.session().standing().lots.empty());
+  ASSERT_TRUE(file.open(copy));
+  EXPECT_EQ(file.path(), copy);
+  EXPECT_FALSE(file.open(folder.filePath("no such file")));
+  EXPECT_EQ(file.path(), copy) << "what was open stays open";
+}
+
+TEST(BookPage, IsReachedFromTheFieldAndLeftByEscape) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.tap("bookPage");
+  ASSERT_NE(shown.find("bookName"), nullptr);
+  shown.tap("book-copy");
+  EXPECT_NE(shown.find("copyNow"), nullptr);
+  shown.press(Qt::Key_Escape);
+  EXPECT_EQ(shown.find("bookName"), nullptr);
+}
+
+QString title(ShownWindow& shown) {
+  auto* item = shown.find("helpTitle");
+  return item ? item->property("text").toString() : QString();
+}
+
+TEST(Help, OpensAtThePageOrDeedThatIsShown) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "pollen");
+  shown.press(Qt::Key_F1);
+  EXPECT_EQ(title(shown), "Pollen");
+  shown.press(Qt::Key_Escape);
+  EXPECT_EQ(title(shown), "");
+  EXPECT_EQ(shown.get("page"), "pollen") << "Escape closes the help first";
+  const auto& tray = shown.lot_with(Kind::tray, book::State::sown);
+  shown.set("page", "trays");
+  shown.set("chosen", QString::fromStdString(tray.lot.code.text()));
+  shown.tap("help");
+  EXPECT_EQ(title(shown), "One lot");
+  shown.set("deed", "move");
+  shown.settle();
+  EXPECT_EQ(title(shown), "Move") << "help goes along";
+  shown.tap("helpClose");
+  EXPECT_EQ(title(shown), "");
+}
+
+TEST(Help, IsSearchedAndReadByKeyboardAlone) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.press(Qt::Key_F1);
+  for (const char letter : std::string("legionella seedlings")) {
+    QTest::keyClick(&shown.window(), letter);
+    QTest::qWait(60); // a person, not a scanner
+  }
+  shown.settle();
+  ASSERT_NE(shown.find("help-pot"), nullptr);
+  EXPECT_EQ(shown.find("help-round"), nullptr);
+  shown.press(Qt::Key_Tab);
+  shown.press(Qt::Key_Return);
+  EXPECT_EQ(title(shown), "Pot seedlings");
+}
+
+TEST(Help, HasATextForEveryPage) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.press(Qt::Key_F1);
+  for (const auto* page : {"today", "pollen", "cones", "seed", "trays", "pots", "out", "crosses",
+                           "results", "season", "round", "book"}) {
+    shown.set("page", page);
+    shown.settle();
+    EXPECT_NE(title(shown), "Finding your way") << page;
+  }
+}
+
+} // namespace
+} // namespace coneline::window
