@@ -7,6 +7,7 @@ namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
   add_check(line);
+  add_copies(line);
   add_coverage(line);
   add_figures(line);
   add_coming(line);

@@ -10,6 +10,7 @@ namespace coneline::commands {
 void add_core_commands(CommandLine& line);
 
 void add_check(CommandLine& line);
+void add_copies(CommandLine& line);
 void add_coverage(CommandLine& line);
 void add_figures(CommandLine& line);
 void add_coming(CommandLine& line);

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/book.h"
 
+#include "core/store/copies.h"
+#include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
 
 #include <fmt/format.h>
 
-#include <fcntl.h>
 #include <unistd.h>
 
 namespace coneline::store {
@@ -17,22 +18,12 @@ class Book::File {
   explicit File(std::filesystem::path place) : path(std::move(place)) {}
   std::filesystem::path path;
   soci::session session;
+  std::optional<Fault> not_copied;
 };
 
 namespace {
 
 constexpr int no_series_yet = 10;
-
-/// Makes the file for its owner alone, since a book holds papers and buyers.
-Result<void> make_file(const std::filesystem::path& path) {
-  const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
-  if (file < 0)
-    return refuse(book_fault(fmt::format("'{}' cannot be made: {}", path.string(),
-                                         std::generic_category().message(errno)),
-                             "Choose another name or folder."));
-  ::close(file);
-  return {};
-}
 
 void remove_unfinished(const std::filesystem::path& path) {
   std::error_code ignored;
@@ -51,6 +42,10 @@ const std::filesystem::path& Book::path() const {
   return file_->path;
 }
 
+const std::optional<Fault>& Book::not_copied() const {
+  return file_->not_copied;
+}
+
 Result<Book> Book::make(const std::filesystem::path& path, const book::Title& title) {
   std::error_code error;
   if (std::filesystem::exists(std::filesystem::symlink_status(path, error)))
@@ -59,7 +54,7 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
   // Made under another name, so that a stop half way leaves no half book.
   const std::filesystem::path unfinished = path.string() + ".unfinished";
   remove_unfinished(unfinished);
-  if (auto made = make_file(unfinished); !made)
+  if (auto made = make_private_file(unfinished); !made)
     return refuse(made.error());
   auto file = std::make_unique<File>(unfinished);
   try {
@@ -106,6 +101,13 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
       file->session.close();
       engine::open(file->session, path, engine::Mode::write);
     }
+    if (access == Access::write && version == newest)
+      if (auto copied = copy_if_changed(file->session, path); !copied)
+        file->not_copied = copied.error();
+    if (file->not_copied && !engine::integrity_faults(file->session).empty())
+      return refuse(
+          book_fault(fmt::format("'{}' is damaged: {}", path.string(), file->not_copied->what),
+                     advice_for_damaged(path)));
     if (auto done = bring_up_to_date(file->session, path, migrations()); !done)
       return refuse(done.error());
   } catch (const std::exception& failed) {

@@ -2,6 +2,7 @@
 #include "core/store/migrations.h"
 
 #include "core/store/chain.h"
+#include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 #include "sql.h"
 
@@ -49,7 +50,8 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
                     path.string(), there, newest),
         "Use the newer program. Nothing was changed."));
   if (there > 0 && there < newest)
-    engine::copy(session, copy_before_migration(path, there));
+    if (auto copied = checked_copy(session, path, copy_before_migration(path, there)); !copied)
+      return refuse(copied.error());
   for (const auto& step : steps) {
     if (step.version <= there)
       continue;
