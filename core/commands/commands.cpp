@@ -26,6 +26,7 @@ void add_core_commands(CommandLine& line) {
   add_opening(line);
   add_registers(line);
   add_report(line);
+  add_round(line);
   add_season(line);
   add_seed_verbs(line);
   add_sorting(line);
@@ -35,6 +36,7 @@ void add_core_commands(CommandLine& line) {
   add_temperature(line);
   add_trays(line);
   add_why(line);
+  add_tell(line);
 }
 
 } // namespace coneline::commands

@@ -29,6 +29,7 @@ void add_needs(CommandLine& line);
 void add_opening(CommandLine& line);
 void add_registers(CommandLine& line);
 void add_report(CommandLine& line);
+void add_round(CommandLine& line);
 void add_season(CommandLine& line);
 void add_seed_verbs(CommandLine& line);
 void add_sorting(CommandLine& line);
@@ -38,5 +39,6 @@ void add_table(CommandLine& line);
 void add_temperature(CommandLine& line);
 void add_trays(CommandLine& line);
 void add_why(CommandLine& line);
+void add_tell(CommandLine& line);
 
 } // namespace coneline::commands

@@ -15,7 +15,7 @@ void add_keys(Keys& keys, const Sheet<Row>& sheet) {
   using Id = typename IdOf<Row>::Id;
   if constexpr (!std::is_void_v<Id>)
     for (const auto& each : sheet.rows) {
-      if constexpr (std::is_same_v<Row, book::Entry>)
+      if constexpr (numbered<Id>)
         keys.add(std::to_string(each.row.id.value), each.row.id);
       else if constexpr (requires { each.row.code; })
         keys.add(each.row.code.text(), each.row.id);

@@ -81,8 +81,8 @@ void FieldReader::lot_code(std::string_view column, Code& code) {
                        "Here the code of a batch, tray or pot group is expected."));
 }
 
-void FieldReader::own_number(std::string_view column, book::EntryId& id) {
-  field(column, id.value, Rule::above_zero);
+void FieldReader::any_code(std::string_view column, Code& code) {
+  take(column, code, Code::parse);
 }
 
 void FieldReader::field(std::string_view column, Date& date) {

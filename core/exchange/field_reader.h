@@ -22,7 +22,11 @@ class FieldReader {
   void field(std::string_view column, std::string& text, Rule rule = Rule::none);
   void field(std::string_view column, Code& code, Kind kind);
   void lot_code(std::string_view column, Code& code);
-  void own_number(std::string_view column, book::EntryId& id);
+  void any_code(std::string_view column, Code& code);
+  template <class Id>
+  void own_number(std::string_view column, Id& id) {
+    field(column, id.value, Rule::above_zero);
+  }
 
   void field(std::string_view column, Date& date);
   void field(std::string_view column, Moment& moment);
@@ -79,7 +83,7 @@ class FieldReader {
 /// A key as it is compared: codes whatever way they were typed, names as they stand.
 template <class Id>
 Result<std::string> read_key(std::string_view text) {
-  if constexpr (std::is_same_v<Id, book::EntryId>) {
+  if constexpr (numbered<Id>) {
     return parse_whole(text).map([](std::int64_t number) { return std::to_string(number); });
   } else if constexpr (Called<Id>::letters.empty()) {
     return from_spreadsheet(text);

@@ -25,7 +25,9 @@ class FieldWriter {
   }
   void field(std::string_view column, const Code& code, Kind) { cell(column, code.text()); }
   void lot_code(std::string_view column, const Code& code) { cell(column, code.text()); }
-  void own_number(std::string_view column, book::EntryId id) {
+  void any_code(std::string_view column, const Code& code) { cell(column, code.text()); }
+  template <class Id>
+  void own_number(std::string_view column, Id id) {
     cell(column, std::to_string(id.value));
   }
 

@@ -291,4 +291,83 @@ void fields(Io& io, DueAnswerRow& row) {
   io.field("until", row.answer.until);
 }
 
+template <class Io>
+void fields(Io& io, book::LabelStock& stock) {
+  io.field("name", stock.name, Rule::given);
+  io.field("page_width_mm", stock.page_width, Rule::above_zero);
+  io.field("page_height_mm", stock.page_height, Rule::above_zero);
+  io.field("left_mm", stock.left, Rule::zero_or_more);
+  io.field("top_mm", stock.top, Rule::zero_or_more);
+  io.field("label_width_mm", stock.label_width, Rule::above_zero);
+  io.field("label_height_mm", stock.label_height, Rule::above_zero);
+  io.field("column_pitch_mm", stock.column_pitch, Rule::zero_or_more);
+  io.field("row_pitch_mm", stock.row_pitch, Rule::zero_or_more);
+  io.field("columns", stock.columns, Rule::above_zero);
+  io.field("rows", stock.rows, Rule::above_zero);
+  io.field("in_soil_mm", stock.in_soil, Rule::zero_or_more);
+}
+
+template <class Io>
+void fields(Io& io, book::LabelLayout& layout) {
+  io.field("name", layout.name, Rule::given);
+  io.field("what", layout.what);
+  io.field("origin", layout.origin);
+  io.field("day", layout.day);
+  io.field("count", layout.count);
+  io.field("caution", layout.caution);
+}
+
+template <class Io>
+void fields(Io& io, book::PrinterScale& scale) {
+  io.field("printer", scale.printer, Rule::given);
+  io.field("stock", scale.stock);
+  io.field("across_mm", scale.across_mm, Rule::above_zero);
+  io.field("down_mm", scale.down_mm, Rule::above_zero);
+}
+
+template <class Io>
+void fields(Io& io, book::LabelPrint& print) {
+  io.any_code("code", print.code);
+  io.field("printed", print.printed);
+  io.field("stock", print.stock);
+  io.field("copies", print.copies, Rule::above_zero);
+}
+
+template <class Io>
+void fields(Io& io, book::Round& round) {
+  io.own_number("round", round.id);
+  io.field("began", round.began);
+  io.field("place", round.place);
+  io.field("who", round.who);
+  io.field("bench", round.bench);
+  io.field("in_hand", round.in_hand);
+  io.field("roots", round.tapped.roots, Rule::zero_or_more);
+  io.field("leaves", round.tapped.leaves, Rule::zero_or_more);
+  io.field("dead", round.tapped.dead, Rule::zero_or_more);
+  io.field("ended", round.ended);
+}
+
+template <class Io>
+void fields(Io& io, StopRow& row) {
+  io.field("round", row.round);
+  io.field("tray", row.stop.lot);
+  io.field("place", row.stop.place);
+}
+
+template <class Io>
+void fields(Io& io, book::RoundEntry& made) {
+  io.field("entry", made.entry);
+  io.field("round", made.round);
+}
+
+template <class Io>
+void fields(Io& io, book::Sighting& sighting) {
+  io.field("lot", sighting.lot);
+  io.field("place", sighting.place);
+  io.field("date", sighting.date);
+  io.field("how", sighting.how);
+  io.field("source", sighting.source);
+  io.field("round", sighting.round);
+}
+
 } // namespace coneline::exchange

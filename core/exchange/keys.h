@@ -64,6 +64,17 @@ struct Called<book::EntryId> {
   static constexpr std::string_view what = "entry", column = "entry", letters = "";
 };
 
+template <>
+struct Called<book::RoundId> {
+  using Row = book::Round;
+  static constexpr std::string_view what = "round", column = "round", letters = "";
+};
+
+/// Rows that go by a number of their own.
+template <class Id>
+inline constexpr bool numbered =
+    std::is_same_v<Id, book::EntryId> || std::is_same_v<Id, book::RoundId>;
+
 template <class Id>
 struct KeysOf {
   std::unordered_map<std::string, Id> ids;
@@ -96,7 +107,8 @@ class Keys {
  private:
   std::tuple<KeysOf<book::TaxonId>, KeysOf<book::PotId>, KeysOf<book::MixId>, KeysOf<book::PlaceId>,
              KeysOf<book::PlantId>, KeysOf<book::PollenLotId>, KeysOf<book::ConeId>,
-             KeysOf<book::PurchaseId>, KeysOf<book::LotId>, KeysOf<book::EntryId>>
+             KeysOf<book::PurchaseId>, KeysOf<book::LotId>, KeysOf<book::EntryId>,
+             KeysOf<book::RoundId>>
       all_;
 };
 

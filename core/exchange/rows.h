@@ -93,6 +93,10 @@ struct DueAnswerRow {
   book::EntryId entry;
   book::DueAnswer answer;
 };
+struct StopRow {
+  book::RoundId round;
+  book::RoundStop stop;
+};
 
 /// A row and the line it came from. One with a fault of its own is kept, so that what depends on it
 /// is known.
@@ -117,9 +121,11 @@ using Sheets =
                Sheet<book::Purchase>, Sheet<book::Lot>, Sheet<book::Entry>, Sheet<MovementRow>,
                Sheet<PollinationRow>, Sheet<WeighingRow>, Sheet<CleaningRow>, Sheet<SortingRow>,
                Sheet<KeepingRow>, Sheet<SaleRow>, Sheet<book::PollenStore>, Sheet<ConeLookRow>,
-               Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>,
-               Sheet<DueAnswerRow>, Sheet<book::Figure>, Sheet<book::Temperature>,
-               Sheet<book::Link>>;
+               Sheet<PlantNoteRow>, Sheet<PollenNoteRow>, Sheet<CorrectionRow>, Sheet<DueAnswerRow>,
+               Sheet<book::Figure>, Sheet<book::Temperature>, Sheet<book::Link>,
+               Sheet<book::LabelStock>, Sheet<book::LabelLayout>, Sheet<book::PrinterScale>,
+               Sheet<book::LabelPrint>, Sheet<book::Round>, Sheet<StopRow>, Sheet<book::RoundEntry>,
+               Sheet<book::Sighting>>;
 
 template <class Row>
 inline constexpr std::string_view file_of = "";
@@ -168,6 +174,14 @@ inline constexpr std::string_view file_of<KeepingRow> = "keepings.csv";
 template <>
 inline constexpr std::string_view file_of<SaleRow> = "sales.csv";
 template <>
+inline constexpr std::string_view file_of<book::LabelStock> = "label_stocks.csv";
+template <>
+inline constexpr std::string_view file_of<book::LabelLayout> = "label_layouts.csv";
+template <>
+inline constexpr std::string_view file_of<book::PrinterScale> = "printer_scales.csv";
+template <>
+inline constexpr std::string_view file_of<book::LabelPrint> = "label_prints.csv";
+template <>
 inline constexpr std::string_view file_of<book::Figure> = "figures.csv";
 template <>
 inline constexpr std::string_view file_of<book::Temperature> = "temperatures.csv";
@@ -200,6 +214,32 @@ inline constexpr bool may_be_missing<book::Temperature> = true;
 /// The chain is then begun anew.
 template <>
 inline constexpr bool may_be_missing<book::Link> = true;
+template <>
+inline constexpr bool may_be_missing<book::LabelStock> = true;
+template <>
+inline constexpr bool may_be_missing<book::LabelLayout> = true;
+template <>
+inline constexpr bool may_be_missing<book::PrinterScale> = true;
+template <>
+inline constexpr bool may_be_missing<book::LabelPrint> = true;
+
+template <>
+inline constexpr std::string_view file_of<book::Round> = "rounds.csv";
+template <>
+inline constexpr std::string_view file_of<StopRow> = "round_stops.csv";
+template <>
+inline constexpr std::string_view file_of<book::RoundEntry> = "round_entries.csv";
+template <>
+inline constexpr std::string_view file_of<book::Sighting> = "sightings.csv";
+
+template <>
+inline constexpr bool may_be_missing<book::Round> = true;
+template <>
+inline constexpr bool may_be_missing<StopRow> = true;
+template <>
+inline constexpr bool may_be_missing<book::RoundEntry> = true;
+template <>
+inline constexpr bool may_be_missing<book::Sighting> = true;
 
 /// Calls `act` with every sheet, in the order in which the files build on each other.
 template <class AnySheets, class Act>

@@ -6,8 +6,9 @@
 namespace coneline::exchange {
 
 Season season_of(store::Reading& reading) {
-  return {reading.registers(), reading.lots(), reading.entries(), reading.temperatures(),
-          reading.links()};
+  return {reading.registers(),    reading.lots(),          reading.entries(),
+          reading.temperatures(), reading.links(),         reading.label_records(),
+          reading.rounds(),       reading.round_entries(), reading.sightings()};
 }
 
 namespace {
@@ -128,6 +129,10 @@ Sheets sheets_of(const Season& season) {
   add_all(sheets, season.entries);
   add_all(sheets, season.temperatures);
   add_all(sheets, season.links);
+  add_all(sheets, season.labels.stocks);
+  add_all(sheets, season.labels.layouts);
+  add_all(sheets, season.labels.scales);
+  add_all(sheets, season.labels.prints);
   for (const auto& mix : registers.mixes)
     for (const auto& part : mix.parts)
       add(sheets, PartRow{mix.id, part});
@@ -142,6 +147,13 @@ Sheets sheets_of(const Season& season) {
       add(sheets, MovementRow{entry.id, movement});
     std::visit(AddDetail{sheets, entry.id}, entry.detail);
   }
+  for (const auto& round : season.rounds) {
+    add(sheets, round);
+    for (const auto& stop : round.stops)
+      add(sheets, StopRow{round.id, stop});
+  }
+  add_all(sheets, season.round_entries);
+  add_all(sheets, season.sightings);
   return sheets;
 }
 

@@ -13,6 +13,10 @@ struct Season {
   std::vector<book::Entry> entries;
   std::vector<book::Temperature> temperatures;
   std::vector<book::Link> links; ///< one an entry; empty where there is no chain yet
+  book::LabelRecords labels;
+  std::vector<book::Round> rounds;
+  std::vector<book::RoundEntry> round_entries;
+  std::vector<book::Sighting> sightings;
 };
 
 Season season_of(store::Reading& reading);

@@ -28,6 +28,12 @@ constexpr std::string_view blamed<book::Mix> = "name";
 template <>
 constexpr std::string_view blamed<book::Route> = "taxon";
 template <>
+constexpr std::string_view blamed<book::LabelStock> = "page_width_mm";
+template <>
+constexpr std::string_view blamed<book::LabelLayout> = "name";
+template <>
+constexpr std::string_view blamed<book::PrinterScale> = "across_mm";
+template <>
 constexpr std::string_view blamed<book::Lot> = "pot";
 
 class StoreRegisters {
@@ -60,6 +66,11 @@ class StoreRegisters {
       if (auto put = writing_.put(each.row); !put)
         faults_.add(put.error().at(where(each, "value")));
     put_temperatures();
+    put_all<book::LabelStock>();
+    put_all<book::LabelLayout>();
+    put_all<book::PrinterScale>();
+    if (faults_.none()) // else a print may be blamed for a lot that is missing already
+      put_all<book::LabelPrint>();
     return true;
   }
 
@@ -85,7 +96,7 @@ class StoreRegisters {
     }();
     if (!put)
       faults_.add(put.error().at(where(each, blamed<Row>)));
-    else if constexpr (!std::is_same_v<Row, book::Route> && !std::is_same_v<Row, book::PollenStore>)
+    else if constexpr (!std::is_void_v<typename IdOf<Row>::Id>)
       stored_.add(id, *put);
   }
 
@@ -259,6 +270,7 @@ std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& 
   if (!StoreRegisters(sheets, stored, writing, faults).run())
     return std::get<Sheet<book::Entry>>(sheets).rows.size();
   const auto not_judged = store_entries(sheets, stored, writing, faults);
+  store_rounds(sheets, stored, writing, faults);
   if (faults.none())
     check_links(sheets, stored, writing, faults);
   return not_judged;

@@ -26,4 +26,7 @@ Where where(const Lined<Row>& row, std::string_view column) {
   return {std::string(file_of<Row>), row.line, std::string(column)};
 }
 
+/// Rounds and sightings, which refer to lots and entries.
+void store_rounds(const Sheets& sheets, Stored& stored, store::Writing& writing, Faults& faults);
+
 } // namespace coneline::exchange

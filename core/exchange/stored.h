@@ -24,7 +24,7 @@ class Stored {
   using Map = std::unordered_map<Id, Id>;
   std::tuple<Map<book::TaxonId>, Map<book::PotId>, Map<book::MixId>, Map<book::PlaceId>,
              Map<book::PlantId>, Map<book::PollenLotId>, Map<book::ConeId>, Map<book::PurchaseId>,
-             Map<book::LotId>, Map<book::EntryId>>
+             Map<book::LotId>, Map<book::EntryId>, Map<book::RoundId>>
       all_;
 };
 
@@ -43,7 +43,9 @@ class WithStoredIds {
   template <class Column>
   void lot_code(const Column&, Code&) {}
   template <class Column>
-  void own_number(const Column&, book::EntryId&) {}
+  void any_code(const Column&, Code&) {}
+  template <class Column, class Id>
+  void own_number(const Column&, Id&) {}
 
  private:
   template <class Value>

@@ -86,9 +86,35 @@ Result<std::vector<LabelWords>> label_words(store::Reading& reading,
 std::vector<Code> codes_on_hand(store::Reading& reading, const book::Registers& registers,
                                 Kind kind) {
   std::vector<Code> codes;
-  for (const auto& line : work::lot_lines(reading, registers))
-    if (line.lot.code.kind() == kind && line.total() > 0)
-      codes.push_back(line.lot.code);
+  const auto add_all = [&](const auto& rows) {
+    for (const auto& row : rows)
+      codes.push_back(row.code);
+  };
+  switch (kind) {
+  case Kind::plant:
+    add_all(registers.plants);
+    break;
+  case Kind::pollen:
+    add_all(registers.pollen_lots);
+    break;
+  case Kind::purchase:
+    add_all(registers.purchases);
+    break;
+  case Kind::place:
+    add_all(registers.places);
+    break;
+  case Kind::cone:
+    for (const auto& line : work::cone_lines(reading, registers))
+      if (!line.harvested_on)
+        codes.push_back(line.cone.code);
+    break;
+  case Kind::batch:
+  case Kind::tray:
+  case Kind::pot_group:
+    for (const auto& line : work::lot_lines(reading, registers))
+      if (line.lot.code.kind() == kind && line.total() > 0)
+        codes.push_back(line.lot.code);
+  }
   std::ranges::sort(codes);
   return codes;
 }

@@ -25,7 +25,9 @@ struct LabelWords {
 Result<std::vector<LabelWords>>
 label_words(store::Reading& reading, const book::Registers& registers, std::span<const Code> codes);
 
-/// The codes of every lot of this kind that still holds something, in the order of the codes.
+/// The codes of everything of this kind that may need a label, in the order of the codes: lots that
+/// still hold something, cones not yet harvested, and all plants, pollen lots, purchases and
+/// places.
 std::vector<Code> codes_on_hand(store::Reading& reading, const book::Registers& registers,
                                 Kind kind);
 

@@ -4,9 +4,11 @@
 
 #include "core/book/entry.h"
 #include "core/book/entry_chain.h"
+#include "core/book/label.h"
 #include "core/book/ledger.h"
 #include "core/book/lot.h"
 #include "core/book/registers.h"
+#include "core/book/round.h"
 #include "core/book/temperature.h"
 
 #include <cstdint>
@@ -105,6 +107,13 @@ class Reading {
   std::vector<book::Temperature> temperatures(book::PlaceId place); ///< by time
   std::vector<book::PlaceId> places_measured(); ///< that have a reading
   std::vector<book::Stay> stays();              ///< by lot, then day
+  book::LabelRecords label_records();
+  std::vector<book::Round> rounds();             ///< with their stops, in the order of their ids
+  std::vector<book::RoundEntry> round_entries(); ///< in the order of the entries
+  std::vector<book::Sighting> sightings();       ///< in the order they were written
+  /// The last day on which each lot's label was seen, by scan, picture or log; a lot whose label
+  /// was never seen is missing.
+  std::unordered_map<book::LotId, Date> last_seen(std::optional<Date> day = std::nullopt);
 
   /// For this room alone.
   [[nodiscard]] Tables& tables() { return tables_; }

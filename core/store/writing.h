@@ -35,6 +35,12 @@ class Writing : public Reading {
   Result<void> put(const book::Title& title);
   /// By its name.
   Result<void> put(const book::Figure& figure);
+  Result<book::LabelStockId> put(const book::LabelStock& stock);
+  Result<book::LabelLayoutId> put(const book::LabelLayout& layout);
+  /// One for a printer and stock: a second brings the first up to date.
+  Result<book::PrinterScaleId> put(const book::PrinterScale& scale);
+  /// Prints are added, never changed. Fails on a code that nothing in the book has.
+  Result<book::LabelPrintId> put(const book::LabelPrint& print);
 
   /// A lot without anything in it; the entry that fills it follows. Its code must be new.
   Result<book::LotId> add(const book::Lot& lot);
@@ -43,6 +49,13 @@ class Writing : public Reading {
   Result<void> add(const book::Temperature& reading);
   /// Takes out the readings of a place from the first to the last day; returns how many.
   std::int64_t take_out_temperatures(book::PlaceId place, Date first, Date last);
+  /// Makes a round with its stops, or with an id that is stored brings its state up to date; the
+  /// stops stay what they were.
+  Result<book::RoundId> put(const book::Round& round);
+  /// Notes that an entry was made on a round.
+  Result<void> add(const book::RoundEntry& made);
+  /// Notes that a label was seen. False where the very same sight stands already.
+  Result<bool> see(const book::Sighting& sighting);
 
   /// The next free code of a kind in this book.
   Result<Code> next_code(Kind kind);

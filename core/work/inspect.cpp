@@ -38,27 +38,29 @@ std::string found(const Inspect& wanted) {
 
 } // namespace
 
+Result<Done> inspect(store::Writing& writing, const Inspect& wanted) {
+  auto tray = lot_of_kind(writing, wanted.tray, Kind::tray);
+  if (!tray)
+    return refuse(tray.error());
+  if (auto is = sown_by(writing, *tray, wanted.noted.on); !is)
+    return refuse(is.error());
+  const auto roots_before = held(writing, tray->id, book::State::root, wanted.noted.on);
+  const auto with_root = std::min(wanted.leaves.value(), roots_before + wanted.roots.value());
+  auto entry = entry_for(book::Verb::inspect, wanted.noted);
+  entry.lot = tray->id;
+  const auto move = [&](book::State from, book::State to, std::int64_t count) {
+    if (count > 0)
+      entry.movements.push_back({{tray->id, from}, {tray->id, to}, Count::sure(count)});
+  };
+  move(book::State::sown, book::State::root, wanted.roots.value());
+  move(book::State::root, book::State::leaf, with_root);
+  move(book::State::sown, book::State::leaf, wanted.leaves.value() - with_root);
+  move(book::State::sown, book::State::dead, wanted.dead.value());
+  return entered(writing, entry, fmt::format("{} in {}", found(wanted), wanted.tray.text()));
+}
+
 Result<Done> inspect(store::Book& book, const Inspect& wanted) {
-  return book.write([&](store::Writing& writing) -> Result<Done> {
-    auto tray = lot_of_kind(writing, wanted.tray, Kind::tray);
-    if (!tray)
-      return refuse(tray.error());
-    if (auto is = sown_by(writing, *tray, wanted.noted.on); !is)
-      return refuse(is.error());
-    const auto roots_before = held(writing, tray->id, book::State::root, wanted.noted.on);
-    const auto with_root = std::min(wanted.leaves.value(), roots_before + wanted.roots.value());
-    auto entry = entry_for(book::Verb::inspect, wanted.noted);
-    entry.lot = tray->id;
-    const auto move = [&](book::State from, book::State to, std::int64_t count) {
-      if (count > 0)
-        entry.movements.push_back({{tray->id, from}, {tray->id, to}, Count::sure(count)});
-    };
-    move(book::State::sown, book::State::root, wanted.roots.value());
-    move(book::State::root, book::State::leaf, with_root);
-    move(book::State::sown, book::State::leaf, wanted.leaves.value() - with_root);
-    move(book::State::sown, book::State::dead, wanted.dead.value());
-    return entered(writing, entry, fmt::format("{} in {}", found(wanted), wanted.tray.text()));
-  });
+  return book.write([&](store::Writing& writing) { return inspect(writing, wanted); });
 }
 
 } // namespace coneline::work

@@ -17,5 +17,7 @@ struct Inspect {
 
 /// Fails: no tray, a day before sowing, more than is in the tray.
 Result<Done> inspect(store::Book& book, const Inspect& wanted);
+/// The same as a part of something larger, in one transaction with it.
+Result<Done> inspect(store::Writing& writing, const Inspect& wanted);
 
 } // namespace coneline::work

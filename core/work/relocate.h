@@ -14,5 +14,7 @@ struct Relocate {
 
 /// All are moved, or none.
 Result<Done> relocate(store::Book& book, const Relocate& wanted);
+/// The same as a part of something larger, in one transaction with it.
+Result<Done> relocate(store::Writing& writing, const Relocate& wanted);
 
 } // namespace coneline::work

@@ -17,23 +17,25 @@ std::string told(store::Reading& reading, const book::Entry& entry) {
   return fmt::format("{} on {}{}", book::word(entry.verb), entry.date.iso(), back);
 }
 
+Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
+  auto first = writing.entry(wanted.entry);
+  if (!first)
+    return refuse(first.error());
+  if (first->verb == book::Verb::correct)
+    return refuse(fault(fmt::format("entry {} corrected the register", first->id.value),
+                        "Correct it again; what stood before is kept in its history."));
+  auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
+  entry.lot = first->lot;
+  entry.cone = first->cone;
+  entry.reverses = first->id;
+  entry.movements = first->movements;
+  for (auto& movement : entry.movements)
+    std::swap(movement.from, movement.to);
+  return entered(writing, entry, "reversed: " + told(writing, *first));
+}
+
 Result<Done> reverse(store::Book& book, const Reverse& wanted) {
-  return book.write([&](store::Writing& writing) -> Result<Done> {
-    auto first = writing.entry(wanted.entry);
-    if (!first)
-      return refuse(first.error());
-    if (first->verb == book::Verb::correct)
-      return refuse(fault(fmt::format("entry {} corrected the register", first->id.value),
-                          "Correct it again; what stood before is kept in its history."));
-    auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
-    entry.lot = first->lot;
-    entry.cone = first->cone;
-    entry.reverses = first->id;
-    entry.movements = first->movements;
-    for (auto& movement : entry.movements)
-      std::swap(movement.from, movement.to);
-    return entered(writing, entry, "reversed: " + told(writing, *first));
-  });
+  return book.write([&](store::Writing& writing) { return reverse(writing, wanted); });
 }
 
 } // namespace coneline::work

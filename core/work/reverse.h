@@ -15,6 +15,8 @@ struct Reverse {
 /// Fails: reversed already, itself a reversal, or what it brought has gone on since (the fault says
 /// where).
 Result<Done> reverse(store::Book& book, const Reverse& wanted);
+/// The same as a part of something larger, in one transaction with it.
+Result<Done> reverse(store::Writing& writing, const Reverse& wanted);
 
 /// One line that says what reversing an entry would take back: "sow on 2026-03-02: 40 seeds back
 /// from T1742Q".

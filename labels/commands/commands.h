@@ -2,6 +2,7 @@
 #pragma once
 // The commands of labels. Each has a file of its own, named after it.
 
+#include "core/book/label.h"
 #include "core/commands/command_line.h"
 #include "core/report/label_words.h"
 #include "labels/sheet/label_text.h"
@@ -12,11 +13,14 @@ namespace coneline::labels {
 void add_label_commands(commands::CommandLine& line);
 
 void add_papers_command(commands::CommandLine& line);
+void add_label_book_commands(commands::CommandLine& line);
 void add_print_commands(commands::CommandLine& line);
 void add_read_command(commands::CommandLine& line);
 void add_report_pdf_command(commands::CommandLine& line);
+void add_round_pictures_command(commands::CommandLine& line);
 
-/// The words of labels with the caution that belongs on seed.
-std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words);
+/// What of the words a layout shows, with the caution that belongs on seed.
+std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words,
+                                   const book::LabelLayout& layout = {});
 
 } // namespace coneline::labels

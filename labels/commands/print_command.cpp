@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// coneline labels print --book FILE CODE… --out FILE.pdf, and coneline labels stocks
+// coneline labels print --book FILE CODE… --out FILE.pdf
 #include "core/commands/book_options.h"
-#include "core/commands/table.h"
+#include "core/commands/first_fault.h"
 #include "core/report/label_words.h"
+#include "core/work/note_prints.h"
 #include "labels/commands/commands.h"
 #include "labels/print/print_labels.h"
 #include "labels/print/without_display.h"
@@ -21,18 +22,23 @@ struct Options {
   std::vector<std::string> codes;
   std::string all;
   std::string stock;
+  std::string layout;
+  std::string printer;
   std::string out;
+  bool uncounted = false;
   PrintOptions print;
 };
 
-Result<Stock> stock_named(const std::string& name) {
-  std::string known;
-  for (const auto& stock : common_stocks()) {
-    if (name.empty() || stock.name == name)
-      return stock;
-    known += fmt::format("\n  {}", stock.name);
+Result<Kind> kind_named(const std::string& word) {
+  std::string all;
+  for (const auto kind : {Kind::plant, Kind::pollen, Kind::cone, Kind::purchase, Kind::batch,
+                          Kind::tray, Kind::pot_group, Kind::place}) {
+    if (kind_word(kind) == word)
+      return kind;
+    all += (all.empty() ? "" : ", ") + std::string(kind_word(kind));
   }
-  return refuse(fault(fmt::format("there is no label stock '{}'", name), "There are:" + known));
+  return refuse(
+      usage_fault(fmt::format("'{}' is no kind of thing", word), fmt::format("One of: {}.", all)));
 }
 
 Result<std::vector<Code>> codes_wanted(store::Book& book, const Options& options) {
@@ -45,7 +51,7 @@ Result<std::vector<Code>> codes_wanted(store::Book& book, const Options& options
   }
   if (options.all.empty())
     return codes;
-  auto kind = book::read_word<Kind>(options.all);
+  auto kind = kind_named(options.all);
   if (!kind)
     return refuse(kind.error());
   auto more = book.read([&](store::Reading& reading) {
@@ -57,61 +63,78 @@ Result<std::vector<Code>> codes_wanted(store::Book& book, const Options& options
   return codes;
 }
 
-Result<commands::Answer> print(const Options& options) {
-  auto stock = stock_named(options.stock);
-  if (!stock)
-    return refuse(stock.error());
-  auto book = options.book.open(store::Access::read);
-  if (!book)
-    return refuse(book.error());
-  auto codes = codes_wanted(*book, options);
+/// What is printed and how, by the book.
+struct Job {
+  std::vector<Code> codes;
+  Stock stock;
+  std::vector<LabelText> texts;
+  PrintOptions print;
+};
+
+Result<Job> job_of(store::Book& book, const Options& options) {
+  auto codes = codes_wanted(book, options);
   if (!codes)
     return refuse(codes.error());
   if (codes->empty())
-    return refuse(fault("no labels to print",
-                        "Name codes, or --all tray, --all batch or --all 'pot group'."));
-  auto texts = book->read([&](store::Reading& reading) -> Result<std::vector<LabelText>> {
-    return report::label_words(reading, reading.registers(), *codes).map(label_texts);
+    return refuse(
+        fault("no labels to print", "Name codes, or --all with a kind, such as --all tray."));
+  return book.read([&](store::Reading& reading) -> Result<Job> {
+    const auto records = reading.label_records();
+    const auto stock = stock_named(records, options.stock);
+    const auto layout = layout_named(records, options.layout);
+    if (const auto wrong = commands::first_fault(stock, layout))
+      return refuse(*wrong);
+    auto words = report::label_words(reading, reading.registers(), *codes);
+    if (!words)
+      return refuse(words.error());
+    auto print = options.print;
+    print.correction = correction_of(records, options.printer, stock->name);
+    return Job{*codes, *stock, label_texts(*words, *layout), print};
   });
-  if (!texts)
-    return refuse(texts.error());
+}
+
+Result<commands::Answer> print(const Options& options) {
+  auto book = options.book.open(options.uncounted ? store::Access::read : store::Access::write);
+  if (!book)
+    return refuse(book.error());
+  const auto job = job_of(*book, options);
+  if (!job)
+    return refuse(job.error());
   const WithoutDisplay application;
-  auto printed = print_pdf(options.out, *texts, *stock, options.print);
+  auto printed = print_pdf(options.out, job->texts, job->stock, job->print);
   if (!printed)
     return refuse(printed.error());
+  if (!options.uncounted)
+    if (auto noted = book->write([&](store::Writing& writing) {
+          return work::note_prints(writing, job->codes, Date::today(), job->stock.name);
+        });
+        !noted)
+      return refuse(noted.error());
   commands::Answer answer;
   answer.json = {{"file", options.out},     {"labels", printed->labels},
                  {"pages", printed->pages}, {"shortened", printed->shortened},
-                 {"bytes", printed->bytes}, {"stock", stock->name}};
+                 {"bytes", printed->bytes}, {"stock", job->stock.name}};
   answer.table = fmt::format("{} labels on {} pages in {} ({}).\n", printed->labels, printed->pages,
-                             options.out, stock->name);
+                             options.out, job->stock.name);
   if (printed->shortened > 0)
     answer.table +=
         fmt::format("On {} of them something had to be shortened to fit.\n", printed->shortened);
   return answer;
 }
 
-commands::Answer stocks() {
-  commands::Answer answer{commands::Json::array(), "", false};
-  commands::Table table({"stock", "labels a page"});
-  for (const auto& stock : common_stocks()) {
-    answer.json.push_back({{"name", stock.name}, {"labels_a_page", stock.per_page()}});
-    table.row({stock.name, fmt::format("{}", stock.per_page())});
-  }
-  answer.table = table.text();
-  return answer;
-}
-
 } // namespace
 
-std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words) {
+std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words,
+                                   const book::LabelLayout& layout) {
   std::vector<LabelText> texts;
   texts.reserve(words.size());
   for (const auto& each : words) {
     const auto kind = each.code.kind();
     const bool seed = kind == Kind::batch || kind == Kind::tray || kind == Kind::cone;
-    texts.push_back({each.code.text(), each.cross, each.cone, each.sown, each.count,
-                     seed ? "Poisonous: gloves" : ""});
+    texts.push_back({each.code.text(), layout.what ? each.cross : "",
+                     layout.origin ? each.cone : "", layout.day ? each.sown : "",
+                     layout.count ? each.count : "",
+                     seed && layout.caution ? "Poisonous: gloves" : ""});
   }
   return texts;
 }
@@ -122,8 +145,9 @@ void add_print_commands(commands::CommandLine& line) {
                            [options] { return print(*options); });
   options->book.add_to(command);
   command.add_option("codes", options->codes, "What to label");
-  command.add_option("--all", options->all,
-                     "Everything on hand of a kind: batch, tray or 'pot group'");
+  command.add_option(
+      "--all", options->all,
+      "Everything of a kind: cone, batch, tray, 'pot group', plant, 'pollen lot', place");
   command.add_option("--stock", options->stock,
                      "The label stock by name; 'labels stocks' lists them");
   command.add_option("--out", options->out, "The PDF to write")->required();
@@ -132,8 +156,11 @@ void add_print_commands(commands::CommandLine& line) {
   command
       .add_option("--start", options->print.start, "The first free label of a sheet begun before")
       ->capture_default_str();
-  line.add("labels", "stocks", "The label stocks there are",
-           []() -> Result<commands::Answer> { return stocks(); });
+  command.add_option("--layout", options->layout,
+                     "What the labels say; 'labels layouts' lists the layouts");
+  command.add_option("--printer", options->printer,
+                     "The printer it will go to, so that its scale is corrected");
+  command.add_flag("--uncounted", options->uncounted, "Do not count these prints in the book");
 }
 
 } // namespace coneline::labels

@@ -37,11 +37,10 @@ QVector<QRect> rectangles(const Symbol& symbol, int left, int top, int dots) {
 } // namespace
 
 void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& symbol, double x,
-                 double y, int dpi) {
-  const double dots_per_mm = dpi / 25.4;
+                 double y, const DotsPerMm& dots) {
   const int quiet = quiet_modules * layout.dots_per_module;
-  const int left = static_cast<int>(std::lround((x + layout.symbol.x) * dots_per_mm)) + quiet;
-  const int top = static_cast<int>(std::lround((y + layout.symbol.y) * dots_per_mm)) + quiet;
+  const int left = static_cast<int>(std::lround((x + layout.symbol.x) * dots.across)) + quiet;
+  const int top = static_cast<int>(std::lround((y + layout.symbol.y) * dots.down)) + quiet;
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing, false);
   painter.setPen(Qt::NoPen);
@@ -50,14 +49,14 @@ void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& sym
   const bool keeps_fractions = painter.paintEngine()->type() == QPaintEngine::Pdf;
   painter.setRenderHint(QPainter::Antialiasing);
   for (const auto& placed : layout.texts) {
-    const QPointF start((x + placed.box.x) * dots_per_mm, (y + placed.baseline) * dots_per_mm);
+    const QPointF start((x + placed.box.x) * dots.across, (y + placed.baseline) * dots.down);
     if (keeps_fractions) {
       painter.setPen(Qt::black);
       painter.setFont(font_of(placed.face, placed.size));
       painter.drawText(start, QString::fromStdString(placed.text));
     } else {
       painter.fillPath(
-          outlines(placed.text, placed.face, placed.size * dots_per_mm).translated(start),
+          outlines(placed.text, placed.face, placed.size * dots.across).translated(start),
           Qt::black);
     }
   }

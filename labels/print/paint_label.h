@@ -9,10 +9,17 @@ class QPainter;
 
 namespace coneline::labels {
 
+/// How many of a device's dots make a millimetre on its paper; the two differ where a printer's
+/// scale was corrected.
+struct DotsPerMm {
+  double across = 0;
+  double down = 0;
+};
+
 /// Draws with its top left corner `x`, `y` millimetres from the page's. The painter's own
-/// coordinates must be the dots of its device, `dpi` an inch, so that every module is whole dots
+/// coordinates must be the dots of its device, so that every module is whole dots
 /// wide and stands on whole dots.
 void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& symbol, double x,
-                 double y, int dpi);
+                 double y, const DotsPerMm& dots);
 
 } // namespace coneline::labels

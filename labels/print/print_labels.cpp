@@ -2,15 +2,12 @@
 #include "labels/print/print_labels.h"
 
 #include "labels/print/fonts.h"
+#include "labels/print/page_setup.h"
 #include "labels/print/paint_label.h"
 
-#include <QMarginsF>
-#include <QPageLayout>
-#include <QPageSize>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QString>
 #include <fmt/format.h>
 
@@ -55,8 +52,11 @@ Result<std::vector<Ready>> all_ready(std::span<const LabelText> labels, const St
   return laid_out;
 }
 
-void paint_one(QPainter& painter, const Ready& label, const Stock& stock, int position, int dpi) {
-  paint_label(painter, label.layout, label.symbol, stock.x_of(position), stock.y_of(position), dpi);
+void paint_one(QPainter& painter, const Ready& label, const Stock& stock, int position,
+               const PrintOptions& options) {
+  const double dots = options.dpi / 25.4;
+  paint_label(painter, label.layout, label.symbol, stock.x_of(position), stock.y_of(position),
+              {dots * options.correction.across, dots * options.correction.down});
 }
 
 Result<Printed> paint_ready(QPainter& painter, const std::vector<Ready>& labels, const Stock& stock,
@@ -71,22 +71,10 @@ Result<Printed> paint_ready(QPainter& painter, const std::vector<Ready>& labels,
       ++printed.pages;
       position = 0;
     }
-    paint_one(painter, label, stock, position++, options.dpi);
+    paint_one(painter, label, stock, position++, options);
     printed.shortened += label.layout.shortened ? 1 : 0;
   }
   return printed;
-}
-
-void set_up(QPdfWriter& writer, const Stock& stock, int dpi) {
-  writer.setResolution(dpi);
-  // Orientation stays portrait: a landscape one would turn the page that is already as wide as it
-  // should be.
-  writer.setPageSize(QPageSize(QSizeF(stock.page_width, stock.page_height), QPageSize::Millimeter,
-                               QString(), QPageSize::ExactMatch));
-  writer.setPageOrientation(QPageLayout::Portrait);
-  writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-  writer.setCreator("Coneline");
-  writer.setTitle(QString::fromStdString(stock.name));
 }
 
 /// The end of a tag that goes into the soil, in millimetres from its own corner.
@@ -129,26 +117,15 @@ Result<Printed> print_pdf(const std::string& path, std::span<const LabelText> la
   const auto laid_out = all_ready(labels, stock, options);
   if (!laid_out)
     return refuse(laid_out.error());
-  const auto cannot = [&](const QString& why) {
-    return refuse(fault(fmt::format("{}: cannot be written: {}", path, why.toStdString()),
-                        "Choose another place, or free some space."));
-  };
-  QSaveFile file(QString::fromStdString(path));
-  if (!file.open(QIODevice::WriteOnly))
-    return cannot(file.errorString());
-  auto printed = [&]() -> Result<Printed> {
-    QPdfWriter writer(&file);
-    set_up(writer, stock, options.dpi);
-    QPainter painter;
-    if (!painter.begin(&writer))
-      return cannot(file.errorString());
-    return paint_ready(painter, *laid_out, stock, options, [&] { return writer.newPage(); });
-  }();
-  if (!printed)
-    return printed;
-  printed->bytes = file.size();
-  if (!file.commit())
-    return cannot(file.errorString());
+  Printed printed;
+  const auto bytes =
+      write_pdf(path, stock, options.dpi, [&](QPdfWriter& writer, QPainter& painter) {
+        return paint_ready(painter, *laid_out, stock, options, [&] { return writer.newPage(); })
+            .map([&](const Printed& done) { printed = done; });
+      });
+  if (!bytes)
+    return refuse(bytes.error());
+  printed.bytes = *bytes;
   return printed;
 }
 
@@ -174,8 +151,7 @@ Result<QImage> preview(std::span<const LabelText> labels, const Stock& stock,
   for (int position = 0; position < stock.per_page(); ++position) {
     const int label = first + position;
     if (label >= 0 && label < static_cast<int>(laid_out->size()))
-      paint_one(painter, (*laid_out)[static_cast<std::size_t>(label)], stock, position,
-                options.dpi);
+      paint_one(painter, (*laid_out)[static_cast<std::size_t>(label)], stock, position, options);
   }
   return picture;
 }

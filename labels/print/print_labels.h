@@ -4,6 +4,7 @@
 // without_display.h).
 
 #include "core/base/fault.h"
+#include "labels/sheet/choices.h"
 #include "labels/sheet/label_text.h"
 #include "labels/sheet/stock.h"
 
@@ -21,6 +22,7 @@ namespace coneline::labels {
 struct PrintOptions {
   int dpi = 600; ///< dots an inch of the printer it will go to: modules become whole dots of it
   int start = 1; ///< the first label used, counted along the rows of a sheet begun before
+  Correction correction = {}; ///< of the printer's scale, as its test page showed
 };
 
 struct Printed {

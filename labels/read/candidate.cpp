@@ -49,7 +49,8 @@ std::optional<Candidate> candidate(const Finder& corner, const Finder& one, cons
   const double misfit = slant + uneven + 2 * stretch + 0.5 * std::log(sizes.second / sizes.first);
   if (misfit > largest_misfit || version > 10)
     return std::nullopt;
-  return Candidate{corner.middle, one.middle, two.middle, 17 + 4 * version, {}, misfit};
+  return Candidate{corner.middle, one.middle,   two.middle, 17 + 4 * version, {},
+                   misfit,        Missing::none};
 }
 
 } // namespace

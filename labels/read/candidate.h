@@ -10,6 +10,9 @@
 
 namespace coneline::labels {
 
+/// Which of the three squares was not found but guessed.
+enum class Missing { corner, right, below, none };
+
 /// Where a code may stand, as a slanted grid: the middles of its three squares, and how many
 /// modules it would have along a side.
 struct Candidate {
@@ -19,6 +22,7 @@ struct Candidate {
   int modules = 21;
   std::array<std::size_t, 3> squares{}; ///< which ones, by their place in the list
   double misfit = 0; ///< 0 for a perfect right angle with equal legs of a whole number of modules
+  Missing missing = Missing::none;
 
   /// The pixels of a place given in modules from the code's own top left corner.
   [[nodiscard]] Point at(double across, double down) const;

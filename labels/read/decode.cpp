@@ -26,10 +26,15 @@ Sighting sighting(const ZXing::Result& result) {
   return seen;
 }
 
+/// The library gives symbols without any text too, made of the remains of one.
+bool says_something(const ZXing::Result& result) {
+  return result.isValid() && !result.text().empty();
+}
+
 std::optional<Sighting> first(GrayView picture, const ZXing::DecodeHints& hints) {
   ZXing::Result result;
   survives([&] { result = ZXing::ReadBarcode(lens(picture), hints); });
-  if (!result.isValid())
+  if (!says_something(result))
     return std::nullopt;
   return sighting(result);
 }
@@ -50,7 +55,7 @@ std::vector<Sighting> decode_qr(GrayView picture, Threshold threshold, int most)
   survives([&] { results = ZXing::ReadBarcodes(lens(picture), hints); });
   std::vector<Sighting> seen;
   for (const auto& result : results)
-    if (result.isValid())
+    if (says_something(result))
       seen.push_back(sighting(result));
   return seen;
 }

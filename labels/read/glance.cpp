@@ -11,8 +11,10 @@ namespace {
 
 constexpr double least_alike = 0.72; // a slant moves the outer modules of a square
 
-/// The share of a square's modules that are on their side of the middle between dark and light.
-double alike(GrayView picture, double scale, const Candidate& candidate, int top, int left) {
+} // namespace
+
+double square_likeness(GrayView picture, double scale, const Candidate& candidate, int top,
+                       int left) {
   std::array<double, square_modules * square_modules> values{};
   double dark = 0;
   double light = 0;
@@ -38,13 +40,11 @@ double alike(GrayView picture, double scale, const Candidate& candidate, int top
   return same / static_cast<double>(values.size());
 }
 
-} // namespace
-
 bool worth_reading(GrayView picture, double scale, const Candidate& candidate) {
   const int far = candidate.modules - square_modules;
   double sum = 0;
   for (const auto& [top, left] : {std::pair(0, 0), std::pair(0, far), std::pair(far, 0)})
-    sum += alike(picture, scale, candidate, top, left);
+    sum += square_likeness(picture, scale, candidate, top, left);
   return sum / 3 > least_alike;
 }
 

@@ -8,8 +8,13 @@
 
 namespace coneline::labels {
 
-/// False when the three squares do not look like squares of this candidate's turn and size. `scale`
-/// is what the candidate's places are to be multiplied by for this picture.
+/// The share of modules, 0 to 1, that look as they should in the square whose top left module
+/// stands at (left, top). `scale` is what the candidate's places are to be multiplied by for this
+/// picture.
+double square_likeness(GrayView picture, double scale, const Candidate& candidate, int top,
+                       int left);
+
+/// False when the three squares do not look like squares of this candidate's turn and size.
 bool worth_reading(GrayView picture, double scale, const Candidate& candidate);
 
 } // namespace coneline::labels

@@ -69,7 +69,12 @@ struct Limit {
   double corner = 0;
   double right = 0;
   double below = 0;
+  double contrast = 0; ///< light less dark, the mean of the squares
 
+  [[nodiscard]] Limit shifted(double share) const {
+    const double by = share * contrast;
+    return {corner + by, right + by, below + by, contrast};
+  }
   [[nodiscard]] double at(int row, int column, int modules) const {
     const double legs = modules - 2 * to_middle;
     return corner + (right - corner) * (column + 0.5 - to_middle) / legs +
@@ -77,7 +82,14 @@ struct Limit {
   }
 };
 
-double limit_of_square(const Grid& grid, int top, int left) {
+struct Square {
+  double dark = 0;
+  double light = 0;
+
+  [[nodiscard]] double limit() const { return (dark + light) / 2; }
+};
+
+Square square_at(const Grid& grid, int top, int left) {
   double dark = 0;
   double light = 0;
   for (int row = 0; row < square; ++row)
@@ -85,13 +97,17 @@ double limit_of_square(const Grid& grid, int top, int left) {
       const double value = grid.light({}, top + row, left + column);
       (dark_in_square(row, column) ? dark : light) += value;
     }
-  return (dark / 33 + light / 16) / 2; // 33 of the 49 modules are dark
+  return {dark / 33, light / 16}; // of the 49 modules
 }
 
 Limit limits(const Grid& grid) {
   const int far = grid.modules() - square;
-  return {limit_of_square(grid, 0, 0), limit_of_square(grid, 0, far),
-          limit_of_square(grid, far, 0)};
+  const auto corner = square_at(grid, 0, 0);
+  const auto right = square_at(grid, 0, far);
+  const auto below = square_at(grid, far, 0);
+  const double light = corner.light + right.light + below.light;
+  const double dark = corner.dark + right.dark + below.dark;
+  return {corner.limit(), right.limit(), below.limit(), (light - dark) / 3};
 }
 
 /// The width of a square along a line through its middle, in pixels; the line runs along x or, with
@@ -171,13 +187,20 @@ GridReading likeness(const Grid& grid, const Limit& limit, Slant slant) {
 std::optional<Sighting> decode(const Grid& grid, const Limit& limit, Slant slant) {
   constexpr int size = 2; // pixels a module
   const int modules = grid.modules();
+  // What every code has alike is put in clean: the library does not look at a code whose squares
+  // are dirty, and they say nothing.
+  const auto is_dark = [&](int row, int column) {
+    return common_part(row, column, modules) == Common::none
+               ? grid.light(slant, row, column) < limit.at(row, column, modules)
+               : common_dark(row, column, modules);
+  };
   GrayImage clean((modules + 2 * kept_around) * size, (modules + 2 * kept_around) * size);
   for (int y = 0; y < clean.height(); ++y)
     for (int x = 0; x < clean.width(); ++x) {
       const int row = y / size - kept_around;
       const int column = x / size - kept_around;
       const bool inside = row >= 0 && column >= 0 && row < modules && column < modules;
-      const bool dark = inside && grid.light(slant, row, column) < limit.at(row, column, modules);
+      const bool dark = inside && is_dark(row, column);
       clean.row(y)[x] = dark ? 0 : 255;
     }
   auto seen = decode_clean_qr(clean.view());
@@ -187,13 +210,31 @@ std::optional<Sighting> decode(const Grid& grid, const Limit& limit, Slant slant
   return seen;
 }
 
+/// Every slant around the measured one and around none, with every limit.
+std::optional<Sighting> decode_carefully(const Grid& grid, const Limit& limit, Slant measured,
+                                         double step) {
+  for (const double shift : {0.0, -0.18, 0.18, -0.35})
+    for (const auto& start : {measured, Slant{}})
+      for (int p = -2; p <= 2; ++p)
+        for (int q = -2; q <= 2; ++q)
+          if (auto seen =
+                  decode(grid, limit.shifted(shift), {start.p + p * step, start.q + q * step}))
+            return seen;
+  return std::nullopt;
+}
+
 } // namespace
 
-GridReading read_grid(GrayView upright, int modules, int pixels) {
+GridReading read_grid(GrayView upright, int modules, int pixels, Care care) {
   const Grid grid(upright, modules, pixels);
   const auto limit = limits(grid);
   const auto slant = slant_of(grid, limit);
   auto reading = likeness(grid, limit, slant);
+  const double step = 0.6 / (modules - 2 * to_middle);
+  if (care == Care::careful) {
+    reading.seen = decode_carefully(grid, limit, slant, step);
+    return reading;
+  }
   if (!reading.promising())
     return reading;
   // The measured slant first, then its neighbourhood: half a module at the fourth corner each.
@@ -210,7 +251,6 @@ GridReading read_grid(GrayView upright, int modules, int pixels) {
                                                        {-2, 0},
                                                        {0, 2},
                                                        {0, -2}}};
-  const double step = 0.6 / (modules - 2 * to_middle);
   for (const auto& [p, q] : tries) {
     reading.seen = decode(grid, limit, {slant.p + p * step, slant.q + q * step});
     if (reading.seen)

@@ -22,8 +22,13 @@ struct GridReading {
   [[nodiscard]] bool promising() const { return squares > 0.75 && dots > 0.69; }
 };
 
+/// How hard a promising candidate is tried. `careful` takes some milliseconds: it doubts the slant,
+/// which a spoilt square tells wrongly, and the limit between dark and light, on which side of
+/// which a half-dried blot falls.
+enum class Care { usual, careful };
+
 /// `upright` is a straightened candidate of `modules` a side, `pixels` a module, with `kept_around`
 /// blank modules around.
-GridReading read_grid(GrayView upright, int modules, int pixels);
+GridReading read_grid(GrayView upright, int modules, int pixels, Care care = Care::usual);
 
 } // namespace coneline::labels

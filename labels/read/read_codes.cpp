@@ -2,6 +2,7 @@
 #include "labels/read/read_codes.h"
 
 #include "labels/read/candidate.h"
+#include "labels/read/complete.h"
 #include "labels/read/decode.h"
 #include "labels/read/finder.h"
 #include "labels/read/glance.h"
@@ -113,8 +114,15 @@ std::vector<Finder> all_finders(const Levels& levels) {
   return all;
 }
 
+constexpr int pixels = 6; // a module of a straightened candidate
+
+Read placed(Sighting seen, const Candidate& candidate) {
+  for (auto& corner : seen.corners)
+    corner = candidate.at(corner.x / pixels - kept_around, corner.y / pixels - kept_around);
+  return Read(std::move(seen));
+}
+
 std::optional<Read> read_candidate(const Levels& levels, const Candidate& candidate) {
-  constexpr int pixels = 6;
   const int level = levels.fitting(candidate.module());
   const double scale = std::exp2(-level);
   if (!worth_reading(levels.view(level), scale, candidate))
@@ -128,11 +136,11 @@ std::optional<Read> read_candidate(const Levels& levels, const Candidate& candid
       if (!found.empty())
         seen = std::move(found.front());
     }
+  if (!seen && reading.squares > 0.85)
+    seen = read_grid(upright.view(), candidate.modules, pixels, Care::careful).seen;
   if (!seen)
     return std::nullopt;
-  for (auto& corner : seen->corners)
-    corner = candidate.at(corner.x / pixels - kept_around, corner.y / pixels - kept_around);
-  return Read(*std::move(seen));
+  return placed(*std::move(seen), candidate);
 }
 
 /// Reads candidates in rounds, the best fits first. What was read takes its squares with it, so
@@ -160,6 +168,41 @@ void read_candidates(const Levels& levels, const std::vector<Candidate>& candida
   }
 }
 
+bool belongs(const std::vector<Read>& reads, const Finder& finder) {
+  return std::ranges::any_of(reads, [&](const Read& read) {
+    return distance(read.middle, finder.middle) < 1.6 * read.radius;
+  });
+}
+
+/// Reads codes of which one square was not found.
+void read_pairs(const Levels& levels, std::vector<Finder> finders, std::vector<Read>& reads) {
+  constexpr double least_third = 0.6; // likeness of a square under a blot
+  constexpr std::size_t most = 400;   // squares; more are a ground of their own
+  std::erase_if(finders, [&](const Finder& f) { return f.sureness < 0.4 || belongs(reads, f); });
+  std::ranges::stable_sort(finders, std::ranges::greater(), &Finder::sureness);
+  finders.resize(std::min(finders.size(), most));
+  auto candidates = from_pairs(finders);
+  std::vector<std::optional<Read>> each(candidates.size());
+  in_parallel(static_cast<int>(candidates.size()), [&](int i) {
+    const auto piece = static_cast<std::size_t>(i);
+    auto& candidate = candidates[piece];
+    const int level = levels.fitting(candidate.module());
+    const double scale = std::exp2(-level);
+    if (settle(levels.view(level), scale, candidate) < least_third)
+      return;
+    const auto upright = straightened(levels.view(level), scale, candidate, pixels);
+    const auto first = read_grid(upright.view(), candidate.modules, pixels);
+    auto seen = first.seen;
+    if (!seen && first.squares > 0.78 && first.dots >= 0.6)
+      seen = read_grid(upright.view(), candidate.modules, pixels, Care::careful).seen;
+    if (seen)
+      each[piece] = placed(*std::move(seen), candidate);
+  });
+  for (const auto& read : each)
+    if (read)
+      add(reads, *read);
+}
+
 /// Takes in what the decoder saw in a part of a level.
 void add_all(std::vector<Read>& reads, std::vector<Sighting> seen, Point corner, double scale) {
   for (auto& sighting : seen) {
@@ -176,12 +219,7 @@ void read_around_squares(const Levels& levels, std::vector<Finder> finders,
   constexpr std::size_t most = 24; // a busy ground has hundreds that only look like squares
   constexpr double sure = 0.7;     // of the rows that a square of this size would meet
   constexpr int half = 208;        // pixels: a code of version 1 lies whole beside its square
-  const auto belongs = [&](const Finder& finder) {
-    return std::ranges::any_of(reads, [&](const Read& read) {
-      return distance(read.middle, finder.middle) < 1.6 * read.radius;
-    });
-  };
-  std::erase_if(finders, [&](const Finder& f) { return f.sureness < sure || belongs(f); });
+  std::erase_if(finders, [&](const Finder& f) { return f.sureness < sure || belongs(reads, f); });
   std::ranges::stable_sort(finders, std::ranges::greater(), &Finder::sureness);
   finders.resize(std::min(finders.size(), most));
   std::vector<std::vector<Read>> each(finders.size());
@@ -232,6 +270,7 @@ std::vector<FoundCode> read_codes(GrayView picture) {
   const auto finders = all_finders(levels);
   std::vector<Read> reads;
   read_candidates(levels, find_candidates(finders), finders.size(), reads);
+  read_pairs(levels, finders, reads);
   read_around_squares(levels, finders, reads);
   if (reads.empty())
     read_whole(levels, reads);

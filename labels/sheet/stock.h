@@ -4,37 +4,14 @@
 // (one label a page), or a tag that is stuck into the soil.
 
 #include "core/base/fault.h"
+#include "core/book/label.h"
 
 #include <string>
 #include <vector>
 
 namespace coneline::labels {
 
-/// All lengths in millimetres.
-struct Stock {
-  std::string name;
-  double page_width = 0;
-  double page_height = 0;
-  double left = 0; ///< from the page's edge to the first label
-  double top = 0;
-  double label_width = 0;
-  double label_height = 0;
-  double column_pitch = 0; ///< from one label's left edge to the next one's; of no matter in a roll
-  double row_pitch = 0;
-  int columns = 1;
-  int rows = 1;
-  /// How much of a tag goes into the soil: at its right end, or its lower end where it is higher
-  /// than wide. Nothing is printed there.
-  double in_soil = 0;
-
-  [[nodiscard]] int per_page() const { return columns * rows; }
-  /// What can be printed on, of one label.
-  [[nodiscard]] double usable_width() const;
-  [[nodiscard]] double usable_height() const;
-  /// The top left corner of a label on its page; `position` counts from 0 along the rows.
-  [[nodiscard]] double x_of(int position) const { return left + position % columns * column_pitch; }
-  [[nodiscard]] double y_of(int position) const { return top + position / columns * row_pitch; }
-};
+using Stock = book::LabelStock;
 
 /// The smallest module printed, in millimetres: what a telephone reads at arm's length.
 constexpr double least_module = 0.4;

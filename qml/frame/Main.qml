@@ -16,6 +16,10 @@ Window {
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
     function open(code: string, scanned: bool) {
+        if (scanned && whole.scan(code)) {
+            ready.finder.forget();
+            return;
+        }
         if (!side.settle())
             return;
         ready.finder.forget();
@@ -23,7 +27,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "start")
+        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start")
             window.page = "today";
         ready.focusField();
     }
@@ -96,6 +100,12 @@ Window {
 
         interval: 0
         onTriggered: window.leaveStart()
+    }
+    KeyWatch {
+        onScanned: (text, note) => {
+            if (!whole.scan(text))
+                ready.look(text);
+        }
     }
     Shortcut {
         sequence: "Escape"
@@ -200,6 +210,8 @@ Window {
                 tall: window.tall
                 onEntered: made => window.open(made, false)
                 onOpened: code => window.open(code, false)
+                onLetter: text => ready.take(text)
+                onOver: window.go("today")
             }
         }
         ReadyBar {

@@ -30,6 +30,8 @@ Rectangle {
             field.text = "";
             bar.foundSeveral();
         } else {
+            field.text = typed;
+            field.forceActiveFocus();
             field.selectAll();
         }
     }

@@ -61,8 +61,17 @@ Rectangle {
         Grid {
             id: ends
 
-            columns: strip.tall ? 1 : 3
+            columns: strip.tall ? 1 : 4
 
+            StripWord {
+                objectName: "stripRound"
+                width: strip.tall ? strip.width : 84
+                height: strip.tall ? 56 : strip.height
+                word: qsTr("Round")
+                chosen: strip.page === "round"
+                enabled: strip.session.open
+                onClicked: strip.wanted("round")
+            }
             StripWord {
                 width: strip.tall ? strip.width : 100
                 height: strip.tall ? 56 : strip.height

@@ -11,10 +11,17 @@ Loader {
     property bool tall: false
     signal entered(string made)
     signal opened(string code)
+    signal letter(string text)
+    signal over
 
-    visible: page === "crosses" || page === "results" || page === "season" || page === "start"
+    /// A round that is going takes a scan itself.
+    function scan(text: string): bool {
+        return whole.page === "round" && whole.item && whole.item.scan(text);
+    }
+
+    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round"
     active: visible
-    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : start
+    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : start
 
     Component {
         id: crosses
@@ -37,6 +44,15 @@ Loader {
 
         SeasonPage {
             session: whole.session
+        }
+    }
+    Component {
+        id: round
+
+        RoundPage {
+            session: whole.session
+            onLetter: text => whole.letter(text)
+            onOver: whole.over()
         }
     }
     Component {

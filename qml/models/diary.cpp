@@ -2,6 +2,7 @@
 #include "diary.h"
 
 #include "core/book/cross.h"
+#include "core/work/tell_label.h"
 #include "wording.h"
 
 namespace coneline::window {
@@ -103,6 +104,36 @@ Facts facts_of(const Standing& standing, const Code& code) {
   return {};
 }
 
+QString told(const work::ParentTold& parent) {
+  QStringList parts{text(parent.name.empty() ? parent.taxon : parent.name) + ", " +
+                    text(parent.code.text())};
+  if (!parent.certainty.empty())
+    parts << text(parent.taxon) + " " + text(parent.certainty);
+  if (!parent.origin.empty())
+    parts << "from " + text(parent.origin);
+  if (parent.acquired)
+    parts << "since " + shown(*parent.acquired);
+  for (const auto& paper : parent.papers)
+    parts << text(work::told(paper));
+  return parts.join(QStringLiteral("; "));
+}
+
+/// What a label answers besides what the page says already.
+void add_label(Facts& facts, const work::LabelTold& label) {
+  for (const auto& due : label.due)
+    say(facts, "Due", text(due.told));
+  say(facts, "Nothing left", text(label.ended));
+  say(facts, "Bought", text(label.bought));
+  if (label.seed_parent)
+    say(facts, "Seed parent", told(*label.seed_parent));
+  for (const auto& parent : label.pollen_parents)
+    say(facts, "Pollen parent", told(parent));
+  if (label.unknown_father)
+    say(facts, "Pollen parent", QStringLiteral("some or all of it not known"));
+  if (label.last_seen)
+    say(facts, "Label seen", shown(*label.last_seen));
+}
+
 } // namespace
 
 Diary::Diary(QObject* parent) : QObject(parent), facts_({"label", "value"}, this) {
@@ -123,7 +154,14 @@ void Diary::read() {
     facts_.replace({});
     return;
   }
-  facts_.replace(facts_of(session_->standing(), *code));
+  const auto& standing = session_->standing();
+  auto facts = facts_of(standing, *code);
+  if (standing.lot(*code) || standing.cone(*code))
+    if (const auto label = session_->ask([&](store::Reading& reading) {
+          return work::tell_label(reading, standing.registers, *code, session_->today());
+        }))
+      add_label(facts, *label);
+  facts_.replace(std::move(facts));
 }
 
 } // namespace coneline::window

@@ -120,6 +120,18 @@ Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Bo
   return done;
 }
 
+Result<void> Session::keep(const std::function<Result<void>(store::Writing&)>& keep) {
+  if (!book_)
+    return refuse(book_fault("no book is open", "Open a book first."));
+  return book_->write(keep);
+}
+
+Result<void> Session::keep(const std::function<Result<void>(store::Book&)>& act) {
+  if (!book_)
+    return refuse(book_fault("no book is open", "Open a book first."));
+  return act(*book_);
+}
+
 bool Session::undo() {
   while (!undo_.empty()) {
     const auto last = undo_.back();

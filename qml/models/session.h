@@ -90,6 +90,9 @@ class Session : public QObject {
   /// Does something in the book through `act`; afterwards what stands is read anew.
   Result<work::Done> act(const std::function<Result<work::Done>(store::Book&)>& act);
 
+  /// Keeps in the book what changes nothing shown elsewhere, such as a tap on a counter.
+  Result<void> keep(const std::function<Result<void>(store::Book&)>& act);
+
   /// Asks the book. Nothing where no book is open or it cannot be read; `fault` then says why.
   template <class Ask>
   auto ask(Ask ask) -> std::optional<
@@ -102,6 +105,9 @@ class Session : public QObject {
     set_fault(answer.error());
     return std::nullopt;
   }
+
+  /// Writes what is no entry, such as a label stock; nothing of it is undone.
+  Result<void> keep(const std::function<Result<void>(store::Writing&)>& keep);
 
  signals:
   void changed();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The diary at the real window: pollinating with what the last pass used, setting a plant right,
 // what is due by day and in a calendar.
+#include "qml/models/diary.h"
 #include "qml/models/form.h"
 #include "tests/qml/shown_window.h"
 
@@ -127,6 +128,27 @@ TEST_F(Deeds, TheHemisphereAndThePollenStoreAreKept) {
   const auto* kept = book::named(shown.session().standing().registers.pollen_stores, "freezer");
   ASSERT_NE(kept, nullptr);
   EXPECT_EQ(kept->years.value->high, 4);
+}
+
+TEST(ALabel, AnswersWithBothParentsTheirOriginAndPapers) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto& standing = shown.session().standing();
+  const auto found = std::ranges::find_if(standing.lots, [](const auto& line) {
+    return line.lot.code.kind() == Kind::tray && !line.on_hand.empty() &&
+           line.origin.name == "Left Twin × Tall Piet";
+  });
+  ASSERT_NE(found, standing.lots.end());
+  Diary diary;
+  diary.set_session(&shown.session());
+  diary.setProperty("code", text_of(found->lot.code));
+  QStringList told;
+  for (const auto& row : diary.facts()->rows())
+    told << row[0].toString() + ": " + row[1].toString();
+  const auto all = told.join('\n').toStdString();
+  EXPECT_NE(all.find("Seed parent: Left Twin, P372L; from a town garden"), std::string::npos)
+      << all;
+  EXPECT_NE(all.find("Pollen parent: Tall Piet, P373J"), std::string::npos) << all;
+  EXPECT_NE(all.find("R-002"), std::string::npos) << "its receipt: " << all;
 }
 
 TEST(DueAtTheWindow, GoesToACalendarAndComesBack) {

@@ -267,6 +267,11 @@ std::vector<Page> pages() {
          s.scan("blue");
        }},
       {"out", [](ShownWindow& s) { station(s, "out"); }},
+      {"round-pictures",
+       [](ShownWindow& s) {
+         station(s, "round");
+         s.tap("roundPictures");
+       }},
       {"results", [](ShownWindow& s) { station(s, "results"); }},
       {"results-why",
        [](ShownWindow& s) {

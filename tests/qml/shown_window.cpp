@@ -82,6 +82,14 @@ void ShownWindow::scan(const QString& text) {
   press(Qt::Key_Return);
 }
 
+void ShownWindow::type(const QString& text) {
+  constexpr int between_letters = 60; // ms; a hand scanner's come closer than 35
+  for (const auto character : text) {
+    QTest::keyClick(window_, character.toLatin1());
+    QTest::qWait(between_letters);
+  }
+}
+
 void ShownWindow::press(Qt::Key key) {
   QTest::keyClick(window_, key);
   settle();

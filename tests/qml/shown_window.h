@@ -32,6 +32,8 @@ class ShownWindow {
   void tap(QQuickItem* item);
   /// Types like a hand scanner: the characters, then Return.
   void scan(const QString& text);
+  /// Types like a person, a letter at a time.
+  void type(const QString& text);
   void press(Qt::Key key);
   void resize(QSize size);
   /// Lets bindings, layout and motion come to rest.

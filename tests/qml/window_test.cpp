@@ -234,8 +234,7 @@ TEST(Window, BeginsABookWithItsFirstCone) {
   shown.find("nursery")->setProperty("text", "A nursery");
   auto* taxon = shown.find("field-taxon")->property("item").value<QQuickItem*>();
   taxon->forceActiveFocus();
-  for (const auto letter : QString("Cycas revoluta"))
-    QTest::keyClick(&shown.window(), letter.toLatin1());
+  shown.type("Cycas revoluta");
   QMetaObject::invokeMethod(shown.find("begin"), "clicked");
   shown.settle();
   EXPECT_TRUE(shown.session().is_open());

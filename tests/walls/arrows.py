@@ -19,9 +19,10 @@ BELOW = {
     "core/report": ["core/work", "core/plan", "core/store", "core/book", "core/stats", "core/base"],
     "core/commands": ["core/"],
     "labels/symbol": ["core/base"],
-    "labels/sheet": ["labels/symbol", "core/base"],
+    "labels/sheet": ["labels/symbol", "core/book", "core/base"],
     "labels/print": ["labels/sheet", "labels/symbol", "core/report", "core/stats", "core/book", "core/base"],
     "labels/read": ["labels/symbol", "core/base"],
+    "labels/round": ["labels/read", "labels/symbol", "core/work", "core/store", "core/book", "core/base"],
     "labels/commands": ["labels/", "core/"],
     "qml": ["qml/", "labels/", "core/"],
 }

@@ -211,7 +211,7 @@ std::span<const Deed> diary_deeds() {
            run_want_label,
            {},
            has_label},
-      Deed{"later", "Put off or strike", is_due, later_fields, nullptr, run_later, {}}};
+      Deed{"later", "Put off or strike", is_due, later_fields, nullptr, run_later, {}, is_due}};
   return deeds;
 }
 

@@ -19,7 +19,7 @@ Column {
         code: facts.code
     }
     Heading {
-        text: qsTr("Diary")
+        text: qsTr("What is known")
     }
     Repeater {
         model: diary.facts

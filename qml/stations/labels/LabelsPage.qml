@@ -9,6 +9,9 @@ Item {
     required property Session session
     property string station: ""
     property string first: ""
+    property bool stocking: false
+    readonly property LabelPrint printing: labels
+    readonly property string printPath: path.text
     signal closed
 
     LabelPrint {
@@ -24,7 +27,7 @@ Item {
 
         x: 24
         y: 16
-        width: parent.width - 48
+        width: sheet.visible ? sheet.x - 40 : parent.width - 48
         spacing: 12
 
         Say {
@@ -45,6 +48,16 @@ Item {
                 text: qsTr("none")
                 onClicked: labels.chooseNone()
             }
+            Press {
+                objectName: "labelPlaces"
+                text: labels.places ? qsTr("things") : qsTr("places")
+                onClicked: labels.places = !labels.places
+            }
+            Press {
+                objectName: "labelStock"
+                text: page.stocking ? qsTr("labels") : qsTr("another stock")
+                onClicked: page.stocking = !page.stocking
+            }
         }
     }
     ListView {
@@ -57,6 +70,7 @@ Item {
         width: sheet.visible ? sheet.x - 16 : parent.width
         clip: true
         boundsBehavior: Flickable.StopAtBounds
+        visible: !page.stocking
         model: labels.rows
         delegate: ListRow {
             id: row
@@ -69,6 +83,14 @@ Item {
             Accessible.role: Accessible.CheckBox
             Accessible.checked: row.chosen
             onClicked: labels.toggle(row.code)
+        }
+    }
+    Loader {
+        anchors.fill: list
+        active: page.stocking
+        sourceComponent: StockForm {
+            labels: page.printing
+            path: page.printPath
         }
     }
     Picture {
@@ -105,6 +127,13 @@ Item {
             choices: labels.stocks
             chosen: labels.stock
             onPicked: value => labels.stock = value
+        }
+        Choice {
+            width: parent.width
+            says: qsTr("what the labels say")
+            choices: labels.layouts
+            chosen: labels.layout
+            onPicked: value => labels.layout = value
         }
         Flow {
             width: parent.width

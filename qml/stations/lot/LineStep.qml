@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One step of the line back. The bar is what came in; below it the line narrows to what went on.
 import QtQuick
-import QtQuick.Shapes
 import ConelineWindow
 
 Item {
@@ -48,36 +47,13 @@ Item {
         height: 20
         color: Look.lost
     }
-    Shape {
+    Rectangle {
         visible: !step.last
-        x: 0
+        x: (step.widest - step.onward) / 2
         y: 20
-        width: step.widest
+        width: step.onward
         height: step.height - 20
-
-        ShapePath {
-            strokeWidth: 0
-            strokeColor: "transparent"
-            fillColor: Look.flow
-            startX: (step.widest - step.onward) / 2
-            startY: 0
-            PathLine {
-                x: (step.widest + step.onward) / 2
-                y: 0
-            }
-            PathLine {
-                x: (step.widest + step.onward) / 2
-                y: step.height - 20
-            }
-            PathLine {
-                x: (step.widest - step.onward) / 2
-                y: step.height - 20
-            }
-            PathLine {
-                x: (step.widest - step.onward) / 2
-                y: 0
-            }
-        }
+        color: Look.flow
     }
     Column {
         id: words

@@ -42,9 +42,9 @@ TEST(ExportSeason, ComesBackToTheByte) {
 TEST(ExportSeason, WritesEveryFileWithItsHeader) {
   const tests::Scratch scratch;
   const auto files = write_season(small_season(), scratch.at("out"), Existing::keep).value();
-  EXPECT_EQ(files.size(), 30U);
+  EXPECT_EQ(files.size(), 38U);
   const auto texts = contents(scratch.at("out"));
-  EXPECT_EQ(texts.size(), 30U);
+  EXPECT_EQ(texts.size(), 38U);
   EXPECT_EQ(texts.at("movements.csv").substr(0, 54),
             "entry,from_lot,from_state,to_lot,to_state,count\n2,B171");
   EXPECT_NE(texts.at("pots.csv").find("'=2.5 L,2.5,round,170,170,1,\n"), std::string::npos);

@@ -143,7 +143,8 @@ exchange::Season small_season(Text text) {
   enter(Verb::pollinate, "2024-05-04", 0,
         Pollination{PollinationMethod::wet, {{PollenLotId{1}, 0.5}, {{}, {}}}}, {})
       .cone = ConeId{1};
-  enter(Verb::harvest, "2025-01-10", 1, Weighing{{15.2, 14.9}, 15.05}, {move(1, State::cone, 1, unsorted, 100)});
+  enter(Verb::harvest, "2025-01-10", 1, Weighing{{15.2, 14.9}, 15.05},
+        {move(1, State::cone, 1, unsorted, 100)});
   enter(Verb::clean, "2025-01-12", 1, Cleaning{2}, {move(1, unsorted, 1, lost_in_cleaning, 3)});
   enter(Verb::sort, "2025-01-13", 1, Sorting{SeedTest::floating},
         {move(1, unsorted, 1, judged_filled, 80), move(1, unsorted, 1, judged_empty, 17)});
@@ -172,6 +173,24 @@ exchange::Season small_season(Text text) {
   enter(Verb::buy_in, "2024-06-01", 2, {}, {move(2, bought_in, 2, unsorted, 25)});
   season.temperatures = {{PlaceId{1}, Moment{day("2025-03-02"), 50700}, 22.75},
                          {PlaceId{2}, Moment{day("2025-03-01"), 0}, -0.1}};
+  season.labels.stocks.push_back({{1}, "own sheet", 210, 297, 7.5, 10, 60, 35, 62.5, 36, 3, 7, 0});
+  season.labels.layouts.push_back({{1}, "short", true, false, true, false, false});
+  season.labels.scales.push_back({{1}, "office", "own sheet", 99.6, 100.25});
+  season.labels.prints.push_back(
+      {{1}, season.lots.front().code, day("2026-01-02"), "own sheet", 2});
+  season.rounds = {{RoundId{1},
+                    day("2025-05-01"),
+                    PlaceId{1},
+                    text("Ines"),
+                    PlaceId{1},
+                    LotId{3},
+                    {2, 0, 1},
+                    {},
+                    {{LotId{3}, PlaceId{1}}}}};
+  season.round_entries = {{EntryId{7}, RoundId{1}}};
+  season.sightings = {
+      {{1}, LotId{3}, PlaceId{1}, day("2025-05-01"), SeenBy::scan, "", RoundId{1}},
+      {{2}, LotId{3}, {}, day("2025-05-09"), SeenBy::picture, text("bench.jpg"), {}}};
   return season;
 }
 inline exchange::Season small_season() {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/read/read_codes.h"
+#include "tests/labels/read/families.h"
 #include "tests/labels/read/other_symbols.h"
-#include "tests/labels/read/scene.h"
 
 #include <QImage>
 #include <QPainter>
@@ -18,33 +18,13 @@ std::vector<FoundCode> read(const QImage& picture) {
   return read_codes({grey.constBits(), grey.width(), grey.height(), grey.bytesPerLine()});
 }
 
-struct Score {
-  int labels = 0;
-  int found = 0;
-  int untrue = 0; ///< read, but not there: wrong text, wrong place, or twice
-};
-
-/// Reads scenes and compares every text and place. A middle within two modules is in its place.
 Score score(const SceneWish& wish, std::uint64_t first_seed, int scenes) {
-  Score score;
+  Score sum;
   for (int i = 0; i < scenes; ++i) {
     const auto scene = make_scene(wish, first_seed + static_cast<std::uint64_t>(i));
-    auto left = scene.labels;
-    score.labels += static_cast<int>(left.size());
-    for (const auto& code : read(scene.picture)) {
-      const auto there = std::ranges::find_if(left, [&](const Placed& placed) {
-        return placed.text == code.text &&
-               std::hypot(placed.x - code.x, placed.y - code.y) < 2 * placed.module;
-      });
-      if (there == left.end()) {
-        ++score.untrue;
-      } else {
-        ++score.found;
-        left.erase(there);
-      }
-    }
+    sum.add(score_of(scene, read(scene.picture)));
   }
-  return score;
+  return sum;
 }
 
 TEST(ReadCodes, FindsTheLabelsOfABench) {

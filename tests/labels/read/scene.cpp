@@ -3,6 +3,8 @@
 
 #include "core/base/code.h"
 #include "labels/symbol/symbol.h"
+#include "tests/labels/read/blots.h"
+#include "tests/labels/read/chance.h"
 
 #include <QBuffer>
 #include <QPainter>
@@ -13,28 +15,10 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <random>
 
 namespace coneline::labels {
 
 namespace {
-
-/// Numbers that are the same with every library.
-class Chance {
- public:
-  explicit Chance(std::uint64_t seed) : engine_(seed) {}
-  double between(double low, double high) {
-    return low + (high - low) * static_cast<double>(engine_() >> 11U) * 0x1.0p-53;
-  }
-  int whole(int low, int high) { // both included
-    return static_cast<int>(std::floor(between(low, high + 1)));
-  }
-  /// Near enough to a normal deviate.
-  double normal() { return between(-1, 1) + between(-1, 1) + between(-1, 1); }
-
- private:
-  std::mt19937_64 engine_;
-};
 
 QImage ground(const SceneWish& wish, Chance& chance) {
   QImage picture(wish.width, wish.height, QImage::Format_RGB32);
@@ -76,7 +60,8 @@ QImage ground(const SceneWish& wish, Chance& chance) {
 }
 
 /// Paper with the code on it, the paper a little larger than the quiet zone.
-void draw_label(QPainter& painter, const Symbol& symbol, const QTransform& place) {
+void draw_label(QPainter& painter, const Symbol& symbol, const std::vector<Blot>& blots,
+                const QTransform& place) {
   painter.save();
   painter.setTransform(place);
   const double n = symbol.size();
@@ -89,7 +74,23 @@ void draw_label(QPainter& painter, const Symbol& symbol, const QTransform& place
     path.addRect(run.column, run.row, run.length, 1.002);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.fillPath(path, QColor(28, 28, 30));
+  draw_blots(painter, blots);
   painter.restore();
+}
+
+/// The label alone, as sharp and upright as can be, through the library.
+bool library_reads(const Symbol& symbol, const std::vector<Blot>& blots) {
+  constexpr int scale = 8;
+  const int side = (symbol.size() + 2 * quiet_modules) * scale;
+  QImage crop(side, side, QImage::Format_RGB32);
+  crop.fill(Qt::white);
+  {
+    QPainter painter(&crop);
+    draw_label(painter, symbol, blots,
+               QTransform::fromTranslate(quiet_modules * scale, quiet_modules * scale)
+                   .scale(scale, scale));
+  }
+  return plain_pass(crop, 1) == 1;
 }
 
 void blur(QImage& picture, double sigma) {
@@ -132,6 +133,28 @@ void blur(QImage& picture, double sigma) {
   for (int y = 0; y < high; ++y)
     blend(picture.scanLine(y),
           [&](int k) { return half.constScanLine(std::clamp(y + k, 0, high - 1)); });
+}
+
+/// The mean along a short line.
+void smear(QImage& picture, double length, double turn) {
+  const int steps = std::max(2, static_cast<int>(std::ceil(length * 2)));
+  const auto source = picture.copy();
+  std::vector<std::pair<int, int>> offsets;
+  for (int i = 0; i < steps; ++i) {
+    const double along = (i / (steps - 1.0) - 0.5) * length;
+    offsets.emplace_back(static_cast<int>(std::lround(along * std::cos(turn))),
+                         static_cast<int>(std::lround(along * std::sin(turn))));
+  }
+  for (int y = 0; y < picture.height(); ++y) {
+    auto* out = picture.scanLine(y);
+    for (int x = 0; x < picture.width(); ++x) {
+      int sum = 0;
+      for (const auto& [dx, dy] : offsets)
+        sum += source.constScanLine(std::clamp(
+            y + dy, 0, picture.height() - 1))[std::clamp(x + dx, 0, picture.width() - 1)];
+      out[x] = static_cast<uchar>(sum / steps);
+    }
+  }
 }
 
 void light_and_grain(QImage& picture, const SceneWish& wish, Chance& chance) {
@@ -195,9 +218,10 @@ Placed place_label(QPainter& painter, const SceneWish& wish, QPointF cell, doubl
   }
   QTransform place;
   QTransform::quadToQuad(from, to, place);
-  draw_label(painter, symbol, place);
+  const auto blots = make_blots(wish.dirt, symbol.size(), wish.corners_clean, chance);
+  draw_label(painter, symbol, blots, place);
   const auto centre = place.map(QPointF(symbol.size() / 2.0, symbol.size() / 2.0));
-  return {code, centre.x(), centre.y(), module};
+  return {code, centre.x(), centre.y(), module, blots.empty() || library_reads(symbol, blots)};
 }
 
 } // namespace
@@ -221,6 +245,8 @@ Scene make_scene(const SceneWish& wish, std::uint64_t seed) {
   }
   auto grey = picture.convertToFormat(QImage::Format_Grayscale8);
   blur(grey, wish.blur);
+  if (wish.motion > 0)
+    smear(grey, wish.motion, chance.between(0, std::numbers::pi));
   light_and_grain(grey, wish, chance);
   scene.picture = wish.jpeg_quality > 0 ? through_jpeg(grey, wish.jpeg_quality) : grey;
   return scene;

@@ -25,7 +25,10 @@ struct SceneWish {
   double shade = 0.5; ///< darkest light as a share of the brightest, taken away
   double grain = 5;   ///< grey levels, standard deviation
   bool busy = true;
-  int jpeg_quality = 85; ///< 0 leaves the picture as it is
+  double motion = 0;         ///< pixels that the hand moved, along a line of any direction
+  double dirt = 0;           ///< share of each code covered in blots
+  bool corners_clean = true; ///< no blot touches the three squares
+  int jpeg_quality = 85;     ///< 0 leaves the picture as it is
 };
 
 struct Placed {
@@ -33,6 +36,9 @@ struct Placed {
   double x = 0;
   double y = 0;
   double module = 0;
+  /// Dirty ones only: whether the library reads the label alone, upright and sharp, 8 pixels a
+  /// module.
+  bool readable = true;
 };
 
 struct Scene {

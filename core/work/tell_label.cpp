@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/tell_label.h"
+
+#include "core/book/cross.h"
+#include "core/work/find_code.h"
+#include "core/work/lot_ended.h"
+#include "core/work/overview.h"
+#include "core/work/round.h"
+
+#include <fmt/format.h>
+
+namespace coneline::work {
+
+namespace {
+
+ParentTold parent(const book::Registers& registers, book::PlantId id) {
+  const auto& plant = registers.plant(id);
+  return {plant.code,
+          book::plant_name(plant),
+          registers.taxon(plant.taxon).name,
+          plant.taxon_certainty == book::Certainty::certain
+              ? ""
+              : std::string(book::word(plant.taxon_certainty)),
+          std::string(book::word(plant.sex)),
+          plant.origin,
+          plant.acquired,
+          plant.papers};
+}
+
+std::string bought_from(const book::Purchase& purchase) {
+  return fmt::format("bought {} from {}{}", purchase.bought.iso(),
+                     purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier,
+                     purchase.note.empty() ? "" : ": " + purchase.note);
+}
+
+class Telling {
+ public:
+  Telling(store::Reading& reading, const book::Registers& registers, const Code& code)
+      : reading_(reading), registers_(registers) {
+    told_.code = code;
+    told_.what = kind_word(code.kind());
+  }
+
+  LabelTold made(Date day) {
+    const auto& code = told_.code;
+    switch (code.kind()) {
+    case Kind::batch:
+    case Kind::tray:
+    case Kind::pot_group:
+      tell(reading_.lot(code).value());
+      break;
+    case Kind::cone:
+      tell(*book::coded(registers_.cones, code));
+      break;
+    case Kind::plant:
+      tell(*book::coded(registers_.plants, code));
+      break;
+    case Kind::pollen:
+      tell(*book::coded(registers_.pollen_lots, code));
+      break;
+    case Kind::purchase:
+      tell(*book::coded(registers_.purchases, code));
+      break;
+    case Kind::place:
+      tell(*book::coded(registers_.places, code));
+      break;
+    }
+    for (auto& due : due_on(reading_, registers_, day))
+      if (due.code == code || is_here(due.code))
+        told_.due.push_back(std::move(due));
+    return std::move(told_);
+  }
+
+ private:
+  bool is_here(const Code& code) const {
+    return std::ranges::any_of(told_.here, [&](const auto& each) { return each.first == code; });
+  }
+
+  void stands(std::optional<book::PlaceId> place) {
+    if (!place)
+      return;
+    const auto& at = registers_.place(*place);
+    told_.place = at.name + (at.within ? ", " + registers_.place(*at.within).name : "");
+  }
+
+  void parents_of(const book::Cross& cross) {
+    told_.seed_parent = parent(registers_, cross.seed_parent);
+    for (const auto& father : cross.pollen_parents)
+      told_.pollen_parents.push_back(parent(registers_, father));
+    told_.unknown_father = cross.unknown_father;
+  }
+
+  void tell(const book::Lot& lot) {
+    const auto back = line_back(reading_, registers_, lot);
+    if (lot.pot)
+      told_.what += ", " + registers_.pot(*lot.pot).name;
+    told_.title = back.origin;
+    told_.taxon = back.taxon;
+    told_.note = lot.note;
+    told_.line = back.steps;
+    for (const auto& balance : reading_.balances_of(lot.id))
+      if (book::standing(balance.account.state) == book::Standing::on_hand)
+        told_.holds.emplace_back(book::word(balance.account.state), balance.count);
+    if (const auto ended = refuse_ended(reading_, lot); !ended)
+      told_.ended = ended.error().what;
+    const auto places = reading_.places();
+    if (const auto place = places.find(lot.id); place != places.end())
+      stands(place->second);
+    const auto seen = reading_.last_seen();
+    if (const auto day = seen.find(lot.id); day != seen.end())
+      told_.last_seen = day->second;
+    if (back.cross)
+      parents_of(*back.cross);
+    if (const auto* purchase = std::get_if<book::PurchaseId>(&lot.origin))
+      told_.bought = bought_from(registers_.purchase(*purchase));
+  }
+
+  void tell(const book::Cone& cone) {
+    for (const auto& line : cone_lines(reading_, registers_))
+      if (line.cone.id == cone.id) {
+        told_.title = line.origin.name;
+        told_.taxon = line.origin.taxon;
+        if (line.harvested > 0)
+          told_.ended =
+              fmt::format("harvested {}: {} seeds", line.harvested_on->iso(), line.harvested);
+      }
+    told_.note = cone.note;
+    stands(registers_.plant(cone.plant).place);
+    std::vector<book::Entry> passes;
+    for (auto& entry : reading_.standing_entries(book::Verb::pollinate))
+      if (entry.cone == cone.id)
+        passes.push_back(std::move(entry));
+    parents_of(book::cross_of(registers_, cone, passes));
+  }
+
+  void tell(const book::Plant& plant) {
+    const auto as_parent = parent(registers_, plant.id);
+    told_.what += ", " + as_parent.sex;
+    told_.title = as_parent.name;
+    told_.taxon = as_parent.taxon;
+    told_.note = plant.note;
+    stands(plant.place);
+    (plant.sex == book::Sex::male ? told_.pollen_parents.emplace_back()
+                                  : told_.seed_parent.emplace()) = as_parent;
+  }
+
+  void tell(const book::PollenLot& pollen) {
+    const auto& male = registers_.plant(pollen.plant);
+    told_.title =
+        fmt::format("pollen of {}, collected {}", book::plant_name(male), pollen.collected.iso());
+    told_.taxon = registers_.taxon(male.taxon).name;
+    told_.note = pollen.note;
+    if (!pollen.store.empty())
+      told_.place = pollen.store;
+    told_.pollen_parents.push_back(parent(registers_, male.id));
+  }
+
+  void tell(const book::Purchase& purchase) {
+    told_.title = purchase.supplier;
+    told_.taxon = registers_.taxon(purchase.taxon).name;
+    told_.bought = bought_from(purchase);
+  }
+
+  void tell(const book::Place& place) {
+    told_.what = book::word(place.kind);
+    told_.title = place.name;
+    if (place.within)
+      stands(place.within);
+    for (const auto& line : lot_lines(reading_, registers_))
+      if (line.total() > 0 && is_within(registers_, line.place, place.id))
+        told_.here.emplace_back(line.lot.code, line.origin.name);
+  }
+
+  store::Reading& reading_;
+  const book::Registers& registers_;
+  LabelTold told_;
+};
+
+} // namespace
+
+Result<LabelTold> tell_label(store::Reading& reading, const book::Registers& registers,
+                             const Code& code, Date day) {
+  if (!exists(reading, registers, code))
+    return refuse(
+        fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+              "Check the code, or the book."));
+  return Telling(reading, registers, code).made(day);
+}
+
+std::string told(const book::Paper& paper) {
+  std::string text;
+  for (const auto& part : {paper.kind, paper.number, paper.authority,
+                           paper.issued ? paper.issued->iso() : std::string(), paper.note})
+    if (!part.empty())
+      text += (text.empty() ? "" : ", ") + part;
+  return text;
+}
+
+} // namespace coneline::work

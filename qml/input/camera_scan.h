@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// A camera in the window that reads labels. Frames are decoded on a thread of their own, one at a
+// time; those that come meanwhile are only shown. A label in view of many frames is one scan.
+
+#include "core/work/scan_text.h"
+#include "labels/read/gray.h"
+
+#include <QCamera>
+#include <QElapsedTimer>
+#include <QFuture>
+#include <QImage>
+#include <QMediaCaptureSession>
+#include <QObject>
+#include <QStringList>
+#include <QVideoSink>
+#include <QtQml/qqmlregistration.h>
+
+#include <memory>
+
+namespace coneline::window {
+
+class CameraScan : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  Q_PROPERTY(bool active READ active WRITE set_active NOTIFY activeChanged)
+  Q_PROPERTY(QString says READ says NOTIFY saidChanged)
+  Q_PROPERTY(QVariant image READ image NOTIFY imageChanged)
+
+ public:
+  explicit CameraScan(QObject* parent = nullptr);
+  ~CameraScan() override;
+
+  [[nodiscard]] bool active() const { return active_; }
+  /// Without a camera it stays off, and `says` says so.
+  void set_active(bool active);
+  [[nodiscard]] QString says() const { return says_; }
+  [[nodiscard]] QVariant image() const { return image_; } ///< the last frame, a grey QImage
+
+  /// One frame, from the camera or from a test.
+  void take(const QVideoFrame& frame);
+  /// Waits until nothing is being decoded.
+  void finish();
+
+ signals:
+  void scanned(const QString& text, const QString& note);
+  void activeChanged();
+  void saidChanged();
+  void imageChanged();
+
+ private:
+  void say(const QString& text);
+  void read(const QStringList& texts);
+
+  std::unique_ptr<QCamera> camera_;
+  QMediaCaptureSession capture_;
+  QVideoSink sink_;
+  QFuture<QStringList> reading_;
+  work::RepeatedScan repeated_{std::chrono::milliseconds(2000)};
+  QElapsedTimer clock_;
+  bool active_ = false;
+  QString says_;
+  QImage image_;
+};
+
+} // namespace coneline::window

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A label stock by its own dimensions, and how true a printer prints it.
+import QtQuick
+import ConelineWindow
+
+Flickable {
+    id: form
+
+    required property LabelPrint labels
+    property string path: ""
+    property var typed: labels.dimensions()
+    readonly property var fields: [["name", qsTr("its name")], ["page_width", qsTr("page width, mm")], ["page_height", qsTr("page height, mm")], ["label_width", qsTr("label width, mm")], ["label_height", qsTr("label height, mm")], ["columns", qsTr("columns")], ["rows", qsTr("rows")], ["left", qsTr("left margin, mm")], ["top", qsTr("top margin, mm")], ["column_pitch", qsTr("column pitch, mm")], ["row_pitch", qsTr("row pitch, mm")], ["in_soil", qsTr("into the soil, mm")]]
+
+    clip: true
+    contentHeight: column.height + 16
+    boundsBehavior: Flickable.StopAtBounds
+
+    Column {
+        id: column
+
+        x: 24
+        width: form.width - 48
+        spacing: 12
+
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            Repeater {
+                model: form.fields
+
+                Column {
+                    required property var modelData
+
+                    spacing: 4
+
+                    Say {
+                        width: implicitWidth
+                        text: modelData[1]
+                        color: Look.quiet
+                    }
+                    Field {
+                        objectName: "stock-" + modelData[0]
+                        width: modelData[0] === "name" ? 320 : 132
+                        says: modelData[1]
+                        text: form.typed[modelData[0]]
+                        onTextEdited: form.typed[modelData[0]] = text
+                    }
+                }
+            }
+        }
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            Press {
+                objectName: "stockKeep"
+                text: qsTr("Keep this stock")
+                weight: "act"
+                onClicked: form.labels.enterStock(form.typed)
+            }
+            Press {
+                objectName: "stockTest"
+                text: qsTr("Test page with rulers")
+                onClicked: form.labels.saveTestPage(form.path.replace(/[^/]*$/, "test-page.pdf"))
+            }
+        }
+        Say {
+            width: parent.width
+            wrapMode: Text.WordWrap
+            text: qsTr("What the test page's rulers measure on paper corrects the printer for this stock.")
+            color: Look.quiet
+        }
+        Flow {
+            width: parent.width
+            spacing: 12
+
+            Field {
+                id: printer
+
+                width: 240
+                says: qsTr("printer")
+                placeholderText: qsTr("printer")
+            }
+            Field {
+                id: across
+
+                width: 160
+                says: qsTr("mm across")
+                placeholderText: qsTr("mm across")
+            }
+            Field {
+                id: down
+
+                width: 160
+                says: qsTr("mm down")
+                placeholderText: qsTr("mm down")
+            }
+            Press {
+                text: qsTr("Correct the printer")
+                enabled: printer.text !== "" && across.text !== "" && down.text !== ""
+                onClicked: form.labels.correct(printer.text, across.text, down.text)
+            }
+        }
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which trays to walk past.
+import QtQuick
+import ConelineWindow
+
+Item {
+    id: start
+
+    required property RoundWalk walk
+    signal picturesWanted
+
+    Column {
+        id: head
+
+        x: 24
+        y: 16
+        width: parent.width - 48
+        spacing: 12
+
+        Say {
+            width: parent.width
+            text: qsTr("Walk a round")
+            font.pixelSize: Look.title
+            Accessible.role: Accessible.Heading
+        }
+        Say {
+            width: parent.width
+            text: qsTr("Trays come in walking order. Scan one, tap what is new, scan the next. A bench's label moves what is scanned after it.")
+            color: Look.quiet
+        }
+        Press {
+            objectName: "roundDue"
+            width: parent.width
+            implicitHeight: 64
+            weight: "act"
+            enabled: start.walk.due > 0
+            text: start.walk.due > 0 ? qsTr("All trays due for a look: %1").arg(start.walk.due) : qsTr("No tray is due for a look")
+            onClicked: start.walk.begin("")
+        }
+        Press {
+            objectName: "roundPictures"
+            text: qsTr("From pictures")
+            onClicked: start.picturesWanted()
+        }
+        Say {
+            width: parent.width
+            visible: text !== ""
+            text: start.walk.fault
+            color: Look.lost
+            Accessible.role: Accessible.AlertMessage
+        }
+        Heading {
+            text: qsTr("Or one place, with every tray in it")
+        }
+    }
+    ListView {
+        anchors.top: head.bottom
+        anchors.topMargin: 8
+        anchors.bottom: parent.bottom
+        width: parent.width
+        clip: true
+        model: start.walk.places
+        delegate: Item {
+            id: row
+
+            required property string code
+            required property string name
+            required property string trays
+
+            width: ListView.view.width
+            height: 64
+
+            Press {
+                objectName: "roundAt-" + row.code
+                x: 24
+                y: 4
+                width: parent.width - 48
+                height: 56
+                text: qsTr("%1: %2 trays").arg(row.name).arg(row.trays)
+                onClicked: start.walk.begin(row.code)
+            }
+        }
+    }
+}
