@@ -75,10 +75,14 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
   if (::link(unfinished.c_str(), path.c_str()) != 0)
     std::filesystem::rename(unfinished, path, error); // a file system without links
   remove_unfinished(unfinished);
-  return open(path, Access::write);
+  return open(path, Access::write, Copying::never); // it holds nothing yet
 }
 
 Result<Book> Book::open(const std::filesystem::path& path, Access access) {
+  return open(path, access, access == Access::write ? Copying::when_changed : Copying::never);
+}
+
+Result<Book> Book::open(const std::filesystem::path& path, Access access, Copying copying) {
   if (auto looks = engine::looks_like_a_book(path); !looks)
     return refuse(looks.error());
   if (access == Access::write && ::access(path.c_str(), W_OK) != 0)
@@ -101,7 +105,7 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
       file->session.close();
       engine::open(file->session, path, engine::Mode::write);
     }
-    if (access == Access::write && version == newest)
+    if (copying == Copying::when_changed && version == newest)
       if (auto copied = copy_if_changed(file->session, path); !copied)
         file->not_copied = copied.error();
     if (file->not_copied && !engine::integrity_faults(file->session).empty())

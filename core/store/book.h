@@ -62,6 +62,8 @@ class Book {
  private:
   enum class Way { read, write, try_out };
   explicit Book(std::unique_ptr<File> file);
+  enum class Copying { when_changed, never };
+  static Result<Book> open(const std::filesystem::path& path, Access access, Copying copying);
   static Result<void> as_result(Result<void> result) { return result; }
 
   /// Calls `inside` in a transaction; keeps what was done when it returns true.

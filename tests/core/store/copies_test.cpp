@@ -99,15 +99,16 @@ TEST_F(Copies, AClockSetBackNeitherSkipsNorReordersOne) {
 }
 
 TEST_F(Copies, AreThinnedByTheStatedRule) {
-  const auto start = std::chrono::file_clock::from_sys(
-      std::chrono::sys_days(std::chrono::year{2026} / 1 / 1) + std::chrono::hours(6));
+  const std::chrono::sys_time<std::chrono::nanoseconds> morning =
+      std::chrono::sys_days(std::chrono::year{2026} / 1 / 1) + std::chrono::hours(6);
+  const auto start = std::chrono::file_clock::from_sys(morning);
   // Four changes a day for sixty days.
   for (int n = 0; n < 240; ++n) {
     fs::last_write_time(path, start + std::chrono::hours(6 * n));
     open();
   }
-  // Ten newest span three days; the rest of fourteen days one each; January has one of its own.
-  EXPECT_EQ(count(), 10U + 11U + 1U);
+  // The ten newest span four days; ten more days one each; January has one of its own.
+  EXPECT_EQ(count(), 10U + 10U + 1U);
   EXPECT_EQ(of_kind(Copy::Kind::copy).back().changed.substr(0, 7), "2026-01");
 }
 
