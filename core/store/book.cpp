@@ -123,6 +123,7 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access, Copyin
 Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& inside) {
   auto& session = file_->session;
   bool begun = false;
+  bool keeping = false;
   try {
     way == Way::read ? engine::begin_reading(session) : engine::begin_writing(session);
     begun = true;
@@ -131,7 +132,8 @@ Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& 
       tables.set_series(static_cast<int>(*series));
     Writing writing(tables);
     const bool wanted = inside(writing);
-    if (wanted && way == Way::write)
+    keeping = wanted && way == Way::write;
+    if (keeping)
       engine::keep(session);
     else
       engine::drop(session);
@@ -139,7 +141,12 @@ Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& 
   } catch (const std::exception& failed) {
     if (begun)
       engine::drop(session);
-    return refuse(engine::explain(failed, file_->path));
+    auto fault = engine::explain(failed, file_->path);
+    // A disk that fails within the last step may have taken it all the same.
+    if (keeping && !engine::is_busy(failed))
+      fault.remedy = "Close the book, see to the disk, open it again, and look whether this was "
+                     "written before doing it again.";
+    return refuse(std::move(fault));
   }
 }
 

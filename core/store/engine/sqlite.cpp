@@ -72,13 +72,23 @@ int pragma(soci::session& session, const std::string& name) {
 
 } // namespace
 
+namespace {
+
+/// What to do about a file that is missing or does not begin like a book: where copies stand beside
+/// it, it was one.
+std::string remedy_where_none(const std::filesystem::path& path, std::string otherwise) {
+  return newest_good_copy(path) ? advice_for_damaged(path) : std::move(otherwise);
+}
+
+} // namespace
+
 Result<void> looks_like_a_book(const std::filesystem::path& path) {
   const auto name = path.string();
   std::error_code error;
   const auto status = std::filesystem::status(path, error);
   if (!std::filesystem::exists(status))
     return refuse(book_fault(fmt::format("there is no book '{}'", name),
-                             "Check the name, or make a new book."));
+                             remedy_where_none(path, "Check the name, or make a new book.")));
   if (!std::filesystem::is_regular_file(status))
     return refuse(book_fault(fmt::format("'{}' is no file", name), "Name the book's file."));
   const auto size = std::filesystem::file_size(path, error);
@@ -92,13 +102,13 @@ Result<void> looks_like_a_book(const std::filesystem::path& path) {
   if (!std::equal(magic.begin(), magic.end(), header.begin(),
                   [](char a, unsigned char b) { return static_cast<unsigned char>(a) == b; }))
     return refuse(book_fault(fmt::format("'{}' is no book of Coneline", name),
-                             "Name another file, or make a new book."));
+                             remedy_where_none(path, "Name another file, or make a new book.")));
   if (in.gcount() < 100)
     return refuse(book_fault(fmt::format("'{}' is cut short: {} bytes", name, size),
                              advice_for_damaged(path)));
   if (big_endian(&header[68]) != application_id)
     return refuse(book_fault(fmt::format("'{}' is no book of Coneline", name),
-                             "Name another file, or make a new book."));
+                             remedy_where_none(path, "Name another file, or make a new book.")));
   const bool has_log = std::filesystem::exists(name + "-wal", error);
   const auto promised = promised_size(header);
   if (!has_log && size < promised)
