@@ -143,9 +143,9 @@ Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& 
       engine::drop(session);
     auto fault = engine::explain(failed, file_->path);
     // A disk that fails within the last step may have taken it all the same.
-    if (keeping && !engine::is_busy(failed))
-      fault.remedy = "Close the book, see to the disk, open it again, and look whether this was "
-                     "written before doing it again.";
+    if (keeping && engine::is_of_the_disk(failed))
+      fault.remedy = "Make room or see to the disk, and open the book again. Whether this was "
+                     "written shows there; look before doing it again.";
     return refuse(std::move(fault));
   }
 }

@@ -197,8 +197,8 @@ bool is_busy(const std::exception& error) {
   return code_of(error) == SQLITE_BUSY || code_of(error) == SQLITE_LOCKED;
 }
 
-bool is_damaged(const std::exception& error) {
-  return code_of(error) == SQLITE_CORRUPT || code_of(error) == SQLITE_NOTADB;
+bool is_of_the_disk(const std::exception& error) {
+  return code_of(error) == SQLITE_FULL || code_of(error) == SQLITE_IOERR;
 }
 
 std::vector<std::string> integrity_faults(soci::session& session) {

@@ -45,8 +45,8 @@ void copy(soci::session& session, const std::filesystem::path& to);
 void leave_log(soci::session& session);
 /// Whether somebody else holds the file.
 bool is_busy(const std::exception& error);
-/// Whether what the file holds is damaged.
-bool is_damaged(const std::exception& error);
+/// Whether the disk failed or is full.
+bool is_of_the_disk(const std::exception& error);
 
 /// What the engine itself finds wrong with the file; empty when nothing.
 std::vector<std::string> integrity_faults(soci::session& session);
