@@ -98,9 +98,12 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access, Copyin
     const int version = engine::version(file->session);
     const int newest = migrations().back().version;
     if (access == Access::read && version < newest)
-      return refuse(book_fault(fmt::format("'{}' has version {}, and this program reads {}",
-                                           path.string(), version, newest),
-                               "Open it once to write; a copy of the old one is kept."));
+      return refuse(
+          book_fault(fmt::format("'{}' has version {}, and this program reads {}", path.string(),
+                                 version, newest),
+                     "Open it once to write; a copy of the old one is kept. If that fails, "
+                     "it is damaged. " +
+                         advice_for_damaged(path)));
     if (access == Access::write && version <= newest) {
       file->session.close();
       engine::open(file->session, path, engine::Mode::write);

@@ -65,6 +65,8 @@ CopyState state_of(soci::session& session, const fs::path& path) {
     return {false, 0, "", "it is no book of Coneline"};
   if (const auto faults = engine::integrity_faults(session); !faults.empty())
     return {false, 0, "", faults.front()};
+  if (engine::version(session) > migrations().back().version)
+    return {false, 0, "", "a newer program wrote it"};
   state.entries = Statement(session, "SELECT count(*) FROM entry").number().value_or(0);
   Statement(session, "SELECT coalesce(max(date), '') AS latest FROM entry")
       .each([&](const Row& row) { state.last_entry = row.text("latest"); });

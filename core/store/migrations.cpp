@@ -2,6 +2,7 @@
 #include "core/store/migrations.h"
 
 #include "core/store/chain.h"
+#include "core/store/copies.h"
 #include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 #include "sql.h"
@@ -48,7 +49,8 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
     return refuse(book_fault(
         fmt::format("'{}' was written by a newer program: its version is {}, this program knows {}",
                     path.string(), there, newest),
-        "Use the newer program. Nothing was changed."));
+        "Use the newer program. Nothing was changed. If no newer one wrote it, it is damaged. " +
+            advice_for_damaged(path)));
   if (there > 0 && there < newest)
     if (auto copied = checked_copy(session, path, copy_before_migration(path, there)); !copied)
       return refuse(copied.error());

@@ -74,9 +74,9 @@ int pragma(soci::session& session, const std::string& name) {
 
 namespace {
 
-/// What to do about a file that is missing or does not begin like a book: where copies stand beside
+/// What to do about a file that is missing or is not like a book: where good copies stand beside
 /// it, it was one.
-std::string remedy_where_none(const std::filesystem::path& path, std::string otherwise) {
+std::string copy_or(const std::filesystem::path& path, std::string otherwise) {
   return newest_good_copy(path) ? advice_for_damaged(path) : std::move(otherwise);
 }
 
@@ -88,7 +88,7 @@ Result<void> looks_like_a_book(const std::filesystem::path& path) {
   const auto status = std::filesystem::status(path, error);
   if (!std::filesystem::exists(status))
     return refuse(book_fault(fmt::format("there is no book '{}'", name),
-                             remedy_where_none(path, "Check the name, or make a new book.")));
+                             copy_or(path, "Check the name, or make a new book.")));
   if (!std::filesystem::is_regular_file(status))
     return refuse(book_fault(fmt::format("'{}' is no file", name), "Name the book's file."));
   const auto size = std::filesystem::file_size(path, error);
@@ -102,13 +102,13 @@ Result<void> looks_like_a_book(const std::filesystem::path& path) {
   if (!std::equal(magic.begin(), magic.end(), header.begin(),
                   [](char a, unsigned char b) { return static_cast<unsigned char>(a) == b; }))
     return refuse(book_fault(fmt::format("'{}' is no book of Coneline", name),
-                             remedy_where_none(path, "Name another file, or make a new book.")));
+                             copy_or(path, "Name another file, or make a new book.")));
   if (in.gcount() < 100)
     return refuse(book_fault(fmt::format("'{}' is cut short: {} bytes", name, size),
                              advice_for_damaged(path)));
   if (big_endian(&header[68]) != application_id)
     return refuse(book_fault(fmt::format("'{}' is no book of Coneline", name),
-                             remedy_where_none(path, "Name another file, or make a new book.")));
+                             copy_or(path, "Name another file, or make a new book.")));
   const bool has_log = std::filesystem::exists(name + "-wal", error);
   const auto promised = promised_size(header);
   if (!has_log && size < promised)
@@ -256,9 +256,10 @@ Fault explain(const std::exception& error, const std::filesystem::path& path) {
     break;
   }
   if (dynamic_cast<const soci::sqlite3_soci_error*>(&error) != nullptr)
-    return program_fault(fmt::format("'{}': {}", name, error.what()), "Nothing was written.");
+    return program_fault(fmt::format("'{}': {}", name, error.what()),
+                         copy_or(path, "Nothing was written."));
   return book_fault(fmt::format("'{}' holds something it should not: {}", name, error.what()),
-                    "Run 'coneline check' on the book.");
+                    copy_or(path, "Run 'coneline check' on the book."));
 }
 
 } // namespace coneline::store::engine
