@@ -83,6 +83,17 @@ std::string_view kind_word(Kind kind) {
   return "";
 }
 
+Result<Kind> kind_named(std::string_view word) {
+  std::string all;
+  for (const auto kind : all_kinds) {
+    if (kind_word(kind) == word)
+      return kind;
+    all += (all.empty() ? "" : ", ") + std::string(kind_word(kind));
+  }
+  return refuse(
+      fault(fmt::format("'{}' is no kind of thing", word), fmt::format("One of: {}.", all)));
+}
+
 Result<Code> Code::of(Kind kind, int series, std::int64_t number) {
   if (series < 10 || series > 99 || number < 1 || number > 999'999)
     return refuse(fault(fmt::format("series {} and number {} make no code", series, number),

@@ -11,6 +11,7 @@
 
 #include "core/base/fault.h"
 
+#include <array>
 #include <compare>
 #include <cstdint>
 #include <string>
@@ -31,8 +32,13 @@ enum class Kind : char {
   place = 'H',
 };
 
+inline constexpr std::array all_kinds{Kind::plant, Kind::pollen, Kind::cone,      Kind::purchase,
+                                      Kind::batch, Kind::tray,   Kind::pot_group, Kind::place};
+
 /// The word for a kind: "tray", "pot group".
 std::string_view kind_word(Kind kind);
+/// Fails and lists the words there are.
+Result<Kind> kind_named(std::string_view word);
 
 class Code {
  public:

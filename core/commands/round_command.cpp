@@ -20,12 +20,25 @@ std::string place_of(const book::Registers& registers, std::optional<book::Place
   return place ? registers.place(*place).name : "no place";
 }
 
-std::string state_of(const work::RoundTray& tray) {
-  std::string text = tray.counted ? fmt::format("{} roots, {} leaves, {} dead", tray.found.roots,
-                                                tray.found.leaves, tray.found.dead)
-                     : tray.seen  ? "seen, not counted"
-                     : tray.holds ? "not found"
-                                  : "ended since";
+/// "1 root, 2 dead"; what was not found is left out.
+std::string counts(const book::Tapped& found) {
+  std::string text;
+  const auto say = [&](std::int64_t count, std::string_view one, std::string_view many) {
+    if (count > 0)
+      text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, count == 1 ? one : many);
+  };
+  say(found.roots, "root", "roots");
+  say(found.leaves, "leaf", "leaves");
+  say(found.dead, "dead", "dead");
+  return text.empty() ? "nothing new" : text;
+}
+
+std::string state_of(const work::RoundView& view, const work::RoundTray& tray) {
+  std::string text = tray.counted       ? counts(tray.found)
+                     : tray.seen        ? "seen, not counted"
+                     : !tray.holds      ? "ended since"
+                     : view.round.ended ? "not found"
+                                        : "to come";
   return text + (tray.moved ? ", moved" : "") + (tray.planned ? "" : ", not on the list");
 }
 
@@ -59,15 +72,15 @@ Answer view_answer(const book::Registers& registers, const work::RoundView& view
                                     {"roots", tray.found.roots},
                                     {"leaves", tray.found.leaves},
                                     {"dead", tray.found.dead}});
-    table.row({tray.code.text(), place_of(registers, tray.place), tray.origin, state_of(tray)});
+    table.row(
+        {tray.code.text(), place_of(registers, tray.place), tray.origin, state_of(view, tray)});
   }
   answer.table = table.text();
-  answer.table += fmt::format("Round {} of {}{}: {} of {} seen, {} counted ({} roots, {} leaves, "
-                              "{} dead), {} moved, {} not found.\n",
-                              view.round.id.value, view.round.began.iso(),
-                              view.round.ended ? ", ended " + view.round.ended->iso() : "",
-                              view.seen, view.planned, view.counted, view.found.roots,
-                              view.found.leaves, view.found.dead, view.moved, view.not_found);
+  answer.table += fmt::format(
+      "Round {} of {}{}: {} of {} seen, {} counted ({}), {} moved, {} {}.\n", view.round.id.value,
+      view.round.began.iso(), view.round.ended ? ", ended " + view.round.ended->iso() : "",
+      view.seen, view.planned, view.counted, counts(view.found), view.moved, view.not_found,
+      view.round.ended ? "not found" : "to come");
   if (view.in_hand)
     answer.table += fmt::format("In the hand: {}\n", view.in_hand->text());
   if (view.next && !view.round.ended)
@@ -158,20 +171,13 @@ Result<Answer> scan(store::Book& book, const work::Noted& noted, const ScanOptio
     return refuse(round.error());
   if (options.roots < 0 || options.leaves < 0 || options.dead < 0)
     return refuse(fault("a count below 0", "Give 0 or more."));
-  auto scanned = work::scan_in_round(book, *round, options.code, noted);
+  const book::Tapped found{options.roots, options.leaves, options.dead};
+  const auto scanned = options.look || !found.none()
+                           ? work::scan_and_look(book, *round, options.code, found, noted)
+                           : work::scan_in_round(book, *round, options.code, noted);
   if (!scanned)
     return refuse(scanned.error());
   auto told = scanned->done;
-  const book::Tapped tapped{options.roots, options.leaves, options.dead};
-  if (options.look || !tapped.none()) {
-    if (auto kept = work::tap_in_round(book, *round, tapped); !kept)
-      return refuse(kept.error());
-    auto looked = work::finish_look(book, *round, noted);
-    if (!looked)
-      return refuse(looked.error());
-    told.entries.insert(told.entries.end(), looked->entries.begin(), looked->entries.end());
-    told.told += (told.told.empty() ? "" : "; ") + looked->told;
-  }
   if (told.told.empty())
     told.told = fmt::format("{} is in the hand", scanned->code.text());
   return answer(told);
@@ -202,13 +208,13 @@ Result<Answer> take_log(store::Book& book, const work::Noted& noted, const LogOp
   std::string told_bad;
   for (const auto& each : log->bad) {
     bad.push_back({{"line", each.where->line}, {"why", each.text()}});
-    told_bad += each.text() + "\n";
+    told_bad += "\n" + each.text();
   }
   if (!log->bad.empty() && !options.leave_bad)
     return refuse(
-        fault(fmt::format("{} of {} lines of the log cannot be read, and nothing was written:\n{}",
-                          log->bad.size(), log->bad.size() + log->scans.size(), told_bad),
-              "Correct them, or take the others with --leave-bad-lines."));
+        fault(fmt::format("{} of {} lines of the log cannot be read, and nothing was written",
+                          log->bad.size(), log->bad.size() + log->scans.size()),
+              "Correct them, or take the others with --leave-bad-lines." + told_bad));
   std::vector<work::ReadLabel> labels;
   for (const auto& scan : log->scans)
     labels.push_back({scan.code.text(), log->file, scan.date.value_or(noted.on)});
@@ -224,7 +230,8 @@ Result<Answer> take_log(store::Book& book, const work::Noted& noted, const LogOp
   answer->json["bad_lines"] = bad;
   answer->json["repeated"] = log->repeated;
   answer->at_fault = !log->bad.empty();
-  answer->table += told_bad;
+  if (!told_bad.empty())
+    answer->table += told_bad.substr(1) + "\n";
   return answer;
 }
 

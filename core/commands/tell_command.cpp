@@ -62,6 +62,8 @@ Json json_of(const work::LabelTold& told) {
             {"last_seen", told.last_seen ? Json(told.last_seen->iso()) : Json()},
             {"note", or_null(told.note)},
             {"line", line_of(told)},
+            {"itself", told.itself ? json_of(*told.itself) : Json()},
+            {"parents_said", or_null(told.parents_said)},
             {"seed_parent", told.seed_parent ? json_of(*told.seed_parent) : Json()},
             {"pollen_parents", Json::array()},
             {"unknown_father", told.unknown_father},
@@ -127,6 +129,9 @@ std::string table_of(const work::LabelTold& told) {
                            due.code == told.code ? "" : " " + due.code.text(), due.told));
   if (told.due.empty())
     say("due", "nothing");
+  if (told.itself)
+    text += table_of("the plant", *told.itself);
+  say("parents", told.parents_said);
   if (told.seed_parent)
     text += table_of("seed parent", *told.seed_parent);
   for (const auto& father : told.pollen_parents)

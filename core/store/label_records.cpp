@@ -12,33 +12,11 @@ namespace coneline::store {
 
 namespace {
 
-/// The table whose rows have codes of this kind.
-std::string_view table_of(Kind kind) {
-  switch (kind) {
-  case Kind::plant:
-    return "plant";
-  case Kind::pollen:
-    return "pollen_lot";
-  case Kind::cone:
-    return "cone";
-  case Kind::purchase:
-    return "purchase";
-  case Kind::place:
-    return "place";
-  case Kind::batch:
-  case Kind::tray:
-  case Kind::pot_group:
-    return "lot";
-  }
-  throw std::logic_error("a kind of code without a table");
-}
-
 Kind kind_of_word(const std::string& word) {
-  for (const auto kind : {Kind::plant, Kind::pollen, Kind::cone, Kind::purchase, Kind::batch,
-                          Kind::tray, Kind::pot_group, Kind::place})
-    if (kind_word(kind) == word)
-      return kind;
-  throw std::runtime_error(fmt::format("the kind '{}' of a printed label", word));
+  const auto kind = kind_named(word);
+  if (!kind)
+    throw std::runtime_error(fmt::format("the kind '{}' of a printed label", word));
+  return *kind;
 }
 
 Result<void> is_there(Tables& tables, const Code& code) {

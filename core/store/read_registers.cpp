@@ -175,9 +175,9 @@ std::vector<book::Figure> figures(Tables& tables) {
 } // namespace
 
 book::Registers Reading::registers() {
-  return {title(),        taxa(tables_),      all_places(tables_),   pots(tables_),
-          mixes(tables_), routes(tables_),    plants(tables_),       pollen_lots(tables_),
-          cones(tables_), purchases(tables_), figures(tables_),      pollen_stores(tables_)};
+  return {title(),        taxa(tables_),      all_places(tables_), pots(tables_),
+          mixes(tables_), routes(tables_),    plants(tables_),     pollen_lots(tables_),
+          cones(tables_), purchases(tables_), figures(tables_),    pollen_stores(tables_)};
 }
 
 } // namespace coneline::store

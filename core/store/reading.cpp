@@ -52,10 +52,12 @@ Result<void> of_this_book(const Code& code, int series) {
 
 book::Title Reading::title() {
   book::Title title;
-  tables_.ask("SELECT name, series, invented, made_on, hemisphere FROM book").each([&](const Row& row) {
-    title = {row.text("name"), static_cast<int>(row.whole("series")), row.whole("invented") != 0,
-             row.date("made_on"), row.one_of<book::Hemisphere>("hemisphere")};
-  });
+  tables_.ask("SELECT name, series, invented, made_on, hemisphere FROM book")
+      .each([&](const Row& row) {
+        title = {row.text("name"), static_cast<int>(row.whole("series")),
+                 row.whole("invented") != 0, row.date("made_on"),
+                 row.one_of<book::Hemisphere>("hemisphere")};
+      });
   return title;
 }
 

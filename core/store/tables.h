@@ -32,4 +32,7 @@ class Tables {
 /// Fails when the label belongs to another book.
 Result<void> of_this_book(const Code& code, int series);
 
+/// The table whose rows have codes of this kind.
+std::string_view table_of(Kind kind);
+
 } // namespace coneline::store

@@ -7,9 +7,7 @@
 
 namespace coneline::store {
 
-namespace {
-
-std::string table_of(Kind kind) {
+std::string_view table_of(Kind kind) {
   switch (kind) {
   case Kind::plant:
     return "plant";
@@ -28,8 +26,6 @@ std::string table_of(Kind kind) {
   }
   return "lot";
 }
-
-} // namespace
 
 Writing::Writing(Tables& tables)
     : Reading(tables), ledger_([this](book::Account account) { return timeline(account); },

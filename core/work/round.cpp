@@ -210,6 +210,28 @@ Result<ScanDone> scan_in_round(store::Book& book, book::RoundId id, std::string_
   });
 }
 
+Result<ScanDone> scan_and_look(store::Book& book, book::RoundId id, std::string_view typed,
+                               const book::Tapped& found, const Noted& noted) {
+  return on_round<ScanDone>(
+      book, id, [&](store::Writing& writing, book::Round& round) -> Result<ScanDone> {
+        auto scanned = ScanStep(writing, round, noted).take(typed);
+        if (!scanned)
+          return scanned;
+        if (!round.in_hand || writing.lot(*round.in_hand).code != scanned->code)
+          return refuse(
+              fault(fmt::format("{} is no tray, and counts belong to one", scanned->code.text()),
+                    "Scan it without counts."));
+        round.tapped = found;
+        auto looked = look(writing, round, noted);
+        if (!looked)
+          return refuse(looked.error());
+        if (scanned->heard == Heard::again)
+          scanned->done.told.clear();
+        append(scanned->done, *looked);
+        return scanned;
+      });
+}
+
 Result<void> tap_in_round(store::Book& book, book::RoundId id, const book::Tapped& tapped) {
   return on_round<int>(book, id,
                        [&](store::Writing&, book::Round& round) -> Result<int> {

@@ -85,6 +85,10 @@ struct ScanDone {
 /// ended, a label that is neither a lot's nor a place's, tapped counts that are refused.
 Result<ScanDone> scan_in_round(store::Book& book, book::RoundId id, std::string_view typed,
                                const Noted& noted);
+/// One scan of a tray and what was found in it: all of that, or nothing. `found` of none is a look
+/// that found nothing new. Fails where a scan or a look does, and on a label that is no tray's.
+Result<ScanDone> scan_and_look(store::Book& book, book::RoundId id, std::string_view typed,
+                               const book::Tapped& found, const Noted& noted);
 /// Keeps what was tapped so far on the tray in the hand.
 Result<void> tap_in_round(store::Book& book, book::RoundId id, const book::Tapped& tapped);
 /// Enters the look at the tray in the hand, and puts it down.

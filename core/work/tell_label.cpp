@@ -134,14 +134,21 @@ class Telling {
   }
 
   void tell(const book::Plant& plant) {
-    const auto as_parent = parent(registers_, plant.id);
-    told_.what += ", " + as_parent.sex;
-    told_.title = as_parent.name;
-    told_.taxon = as_parent.taxon;
+    told_.itself = parent(registers_, plant.id);
+    told_.what += ", " + told_.itself->sex;
+    told_.title = told_.itself->name;
+    told_.taxon = told_.itself->taxon;
     told_.note = plant.note;
     stands(plant.place);
-    (plant.sex == book::Sex::male ? told_.pollen_parents.emplace_back()
-                                  : told_.seed_parent.emplace()) = as_parent;
+    if (plant.seed_parent)
+      told_.seed_parent = parent(registers_, *plant.seed_parent);
+    if (plant.pollen_parent)
+      told_.pollen_parents.push_back(parent(registers_, *plant.pollen_parent));
+    for (const auto& [role, said] : {std::pair("seed parent", plant.seed_parent_said),
+                                     std::pair("pollen parent", plant.pollen_parent_said)})
+      if (!said.empty())
+        told_.parents_said +=
+            fmt::format("{}{} {}", told_.parents_said.empty() ? "" : ", ", role, said);
   }
 
   void tell(const book::PollenLot& pollen) {

@@ -35,9 +35,11 @@ struct LabelTold {
   std::optional<std::string> place;
   std::optional<Date> last_seen; ///< the day its label was last scanned or pictured
   std::string note;
-  std::vector<LineStep> line; ///< from the cone or purchase down to a lot; else empty
+  std::vector<LineStep> line;       ///< from the cone or purchase down to a lot; else empty
+  std::optional<ParentTold> itself; ///< of a plant: its own origin and papers
   std::optional<ParentTold> seed_parent;
   std::vector<ParentTold> pollen_parents;
+  std::string parents_said;    ///< of a plant: parents that are no plants of the register, in words
   bool unknown_father = false; ///< some or all of the pollen came from nobody knows where
   std::string bought;          ///< from whom and when, for what was bought in
   std::vector<Due> due;

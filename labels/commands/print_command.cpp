@@ -29,18 +29,6 @@ struct Options {
   PrintOptions print;
 };
 
-Result<Kind> kind_named(const std::string& word) {
-  std::string all;
-  for (const auto kind : {Kind::plant, Kind::pollen, Kind::cone, Kind::purchase, Kind::batch,
-                          Kind::tray, Kind::pot_group, Kind::place}) {
-    if (kind_word(kind) == word)
-      return kind;
-    all += (all.empty() ? "" : ", ") + std::string(kind_word(kind));
-  }
-  return refuse(
-      usage_fault(fmt::format("'{}' is no kind of thing", word), fmt::format("One of: {}.", all)));
-}
-
 Result<std::vector<Code>> codes_wanted(store::Book& book, const Options& options) {
   std::vector<Code> codes;
   for (const auto& typed : options.codes) {

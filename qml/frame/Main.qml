@@ -103,9 +103,19 @@ Window {
     }
     KeyWatch {
         onScanned: (text, note) => {
-            if (!whole.scan(text))
-                ready.look(text);
+            ready.note = note;
+            // A round says itself, seen and heard, what became of a scan.
+            if (whole.scan(text))
+                return;
+            if (ready.look(text))
+                sound.taken();
+            else
+                sound.refused();
         }
+        onAgain: text => ready.note = qsTr("%1 was scanned twice within a moment; once counts").arg(text)
+    }
+    Feedback {
+        id: sound
     }
     Shortcut {
         sequence: "Escape"

@@ -8,6 +8,8 @@ Rectangle {
 
     required property Session session
     property bool tall: false
+    /// What is to be said of the scan itself, such as a scanner set to another keyboard.
+    property string note: ""
     property alias finder: finder
     signal opened(string code)
     signal foundSeveral
@@ -21,7 +23,8 @@ Rectangle {
         field.forceActiveFocus();
         field.cursorPosition = field.text.length;
     }
-    function look(typed: string) {
+    /// Opens what was typed or scanned; false where there is no one thing of that code or name.
+    function look(typed: string): bool {
         const code = finder.find(typed);
         if (code !== "") {
             field.text = "";
@@ -34,6 +37,7 @@ Rectangle {
             field.forceActiveFocus();
             field.selectAll();
         }
+        return code !== "";
     }
 
     height: lines.height + 24
@@ -80,6 +84,14 @@ Rectangle {
                 text: qsTr("Open %1").arg(finder.meant)
                 onClicked: bar.look(finder.meant)
             }
+        }
+        Say {
+            objectName: "scanNote"
+            width: parent.width
+            visible: text !== ""
+            text: bar.note
+            color: Look.act
+            Accessible.role: Accessible.AlertMessage
         }
         Grid {
             columns: bar.tall ? 1 : 2

@@ -24,7 +24,7 @@ KeyWatch::KeyWatch(QObject* parent) : QObject(parent) {
   rest_.setSingleShot(true);
   rest_.setTimerType(Qt::PreciseTimer);
   rest_.setInterval(KeyBurst::gap);
-  connect(&rest_, &QTimer::timeout, this, [this] { follow(burst_.rest()); });
+  connect(&rest_, &QTimer::timeout, this, &KeyWatch::rested);
   QCoreApplication::instance()->installEventFilter(this);
 }
 
@@ -42,6 +42,20 @@ bool KeyWatch::eventFilter(QObject* object, QEvent* event) {
   return false;
 }
 
+void KeyWatch::rested() {
+  // The window may have been busy for the whole gap, with the rest of a scan waiting behind it.
+  if (!looked_again_) {
+    looked_again_ = true;
+    rest_.start(0);
+    return;
+  }
+  follow(burst_.rest());
+}
+
+KeyBurst::Moment KeyWatch::moment_of(const QKeyEvent& key) const {
+  return key.timestamp() > 0 ? KeyBurst::Moment(key.timestamp()) : now();
+}
+
 bool KeyWatch::pressed(QWindow* window, const QKeyEvent& key) {
   if (is_shift(key.key()))
     return false;
@@ -50,17 +64,18 @@ bool KeyWatch::pressed(QWindow* window, const QKeyEvent& key) {
   if (other_modifiers || key.isAutoRepeat())
     return follow(burst_.other());
   if (ends_a_scan(key.key())) {
-    const bool taken = follow(burst_.end(now()));
+    const bool taken = follow(burst_.end(moment_of(key)));
     if (taken)
       swallowed_.push_back(key.key());
     return taken;
   }
   if (key.text().isEmpty() || !key.text().front().isPrint())
     return follow(burst_.other());
-  follow(burst_.letter(key.text(), now()));
+  follow(burst_.letter(key.text(), moment_of(key)));
   window_ = window;
   held_.push_back({std::unique_ptr<QKeyEvent>(key.clone()), false});
-  rest_.start();
+  looked_again_ = false;
+  rest_.start(KeyBurst::gap);
   return true;
 }
 

@@ -4,6 +4,9 @@
 // scan gets into a form, no button takes its Return. A person's keys go on after a gap of 35 ms,
 // which nobody feels. What one does with Ctrl, Alt or the arrows is never held.
 //
+// What counts is when a key was pressed, not when the window came to it: a window that is busy
+// drawing in the middle of a scan neither cuts the scan in two nor lets its letters go.
+//
 // One scanned text that comes again within a moment is one scan.
 
 #include "core/work/scan_text.h"
@@ -51,12 +54,16 @@ class KeyWatch : public QObject {
   bool follow(const KeyBurst::Verdict& verdict);
   void let_go();
   void take(const QString& raw);
+  void rested();
+  /// When the key was pressed; now, where the system does not say.
+  [[nodiscard]] KeyBurst::Moment moment_of(const QKeyEvent& key) const;
   [[nodiscard]] KeyBurst::Moment now() const { return KeyBurst::Moment(clock_.elapsed()); }
 
   KeyBurst burst_;
   work::RepeatedScan repeated_{std::chrono::milliseconds(1500)};
   QElapsedTimer clock_;
   QTimer rest_;
+  bool looked_again_ = false; ///< after the gap, keys that wait in the queue had their turn
   QPointer<QWindow> window_;
   std::vector<Held> held_;
   std::vector<int> swallowed_; ///< keys of a scan whose release is still to come

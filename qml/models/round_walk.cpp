@@ -3,10 +3,30 @@
 
 #include "wording.h"
 
+#include <algorithm>
+
 namespace coneline::window {
 
+namespace {
+
+/// "1 root, 2 dead"; what was not found is left out.
+QString found(const book::Tapped& tapped) {
+  QStringList parts;
+  const auto say = [&](std::int64_t count, const QString& one, const QString& many) {
+    if (count > 0)
+      parts << shown(count) + ' ' + (count == 1 ? one : many);
+  };
+  say(tapped.roots, RoundWalk::tr("root"), RoundWalk::tr("roots"));
+  say(tapped.leaves, RoundWalk::tr("leaf"), RoundWalk::tr("leaves"));
+  say(tapped.dead, RoundWalk::tr("dead"), RoundWalk::tr("dead"));
+  return parts.isEmpty() ? RoundWalk::tr("nothing new") : parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
 RoundWalk::RoundWalk(QObject* parent)
-    : QObject(parent), trays_({"code", "what", "place", "came", "faint"}, this),
+    : QObject(parent), to_come_({"code", "what", "place"}, this),
+      trays_({"code", "what", "place", "came", "faint"}, this),
       places_({"code", "name", "trays"}, this) {}
 
 void RoundWalk::set_session(Session* session) {
@@ -50,13 +70,18 @@ void RoundWalk::tell() {
       holds_ = holding(*line);
       place_ = named(line->place);
     }
+  tell_trays();
+  tell_to_come();
+  if (!view_)
+    tell_places();
+  emit told();
+}
+
+void RoundWalk::tell_trays() {
   std::vector<Rows::Row> rows;
   if (view_)
     for (const auto& tray : view_->trays) {
-      const auto state = tray.counted ? tr("%1 roots, %2 leaves, %3 dead")
-                                            .arg(tray.found.roots)
-                                            .arg(tray.found.leaves)
-                                            .arg(tray.found.dead)
+      const auto state = tray.counted  ? found(tray.found)
                          : tray.seen   ? tr("seen, not counted")
                          : !tray.holds ? tr("ended since")
                          : ended()     ? tr("not found")
@@ -65,10 +90,24 @@ void RoundWalk::tell() {
                       tray.moved ? state + (state.isEmpty() ? "" : ", ") + tr("moved") : state,
                       tray.seen});
     }
+  constexpr std::size_t seen = 4; // the last of a row's parts
+  if (ended())
+    std::ranges::stable_partition(rows, [](const Rows::Row& row) { return !row[seen].toBool(); });
   trays_.replace(std::move(rows));
-  if (!view_)
-    tell_places();
-  emit told();
+}
+
+void RoundWalk::tell_to_come() {
+  std::vector<Rows::Row> rows;
+  std::size_t next = 0;
+  if (view_)
+    for (const auto& tray : view_->trays)
+      if (tray.planned && !tray.seen && tray.holds) {
+        if (view_->next == tray.code)
+          next = rows.size();
+        rows.push_back({text(tray.code.text()), text(tray.origin), named(tray.place)});
+      }
+  std::ranges::rotate(rows, rows.begin() + static_cast<std::ptrdiff_t>(next));
+  to_come_.replace(std::move(rows));
 }
 
 void RoundWalk::tell_places() {
@@ -208,11 +247,9 @@ QString RoundWalk::progress() const {
 QString RoundWalk::sums() const {
   if (!view_)
     return {};
-  return tr("%1 counted: %2 roots, %3 leaves, %4 dead · %5 moved · %6 not found")
+  return tr("%1 counted: %2 · %3 moved · %4 not found")
       .arg(view_->counted)
-      .arg(view_->found.roots)
-      .arg(view_->found.leaves)
-      .arg(view_->found.dead)
+      .arg(found(view_->found))
       .arg(view_->moved)
       .arg(view_->not_found);
 }

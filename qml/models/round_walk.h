@@ -29,6 +29,7 @@ class RoundWalk : public QObject {
   Q_PROPERTY(bool counted READ counted NOTIFY told)
   Q_PROPERTY(bool undoable READ undoable NOTIFY told)
   Q_PROPERTY(int due READ due NOTIFY told)
+  Q_PROPERTY(coneline::window::Rows* toCome READ to_come CONSTANT)
   Q_PROPERTY(coneline::window::Rows* trays READ trays CONSTANT)
   Q_PROPERTY(coneline::window::Rows* places READ places CONSTANT)
 
@@ -68,6 +69,8 @@ class RoundWalk : public QObject {
   [[nodiscard]] bool counted() const { return view_ && !view_->round.tapped.none(); }
   [[nodiscard]] bool undoable() const { return view_ && view_->undoable; }
   [[nodiscard]] int due() const { return due_; }
+  [[nodiscard]] Rows* to_come() { return &to_come_; } ///< from the next one on
+  /// Once the round has ended, what was not found stands first.
   [[nodiscard]] Rows* trays() { return &trays_; }
   [[nodiscard]] Rows* places() { return &places_; }
 
@@ -79,6 +82,8 @@ class RoundWalk : public QObject {
  private:
   void read();
   void tell();
+  void tell_trays();
+  void tell_to_come();
   void tell_places();
   bool say(const Fault& fault);
   bool step(const std::function<Result<work::Done>(store::Book&)>& act);
@@ -90,6 +95,7 @@ class RoundWalk : public QObject {
   std::optional<work::RoundView> view_;
   QString title_, holds_, place_, said_, fault_;
   int due_ = 0;
+  Rows to_come_;
   Rows trays_;
   Rows places_;
 };

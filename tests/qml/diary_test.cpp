@@ -3,6 +3,7 @@
 // what is due by day and in a calendar.
 #include "qml/models/diary.h"
 #include "qml/models/form.h"
+#include "qml/models/trays_to_empty.h"
 #include "tests/qml/shown_window.h"
 
 #include <QFile>
@@ -149,6 +150,21 @@ TEST(ALabel, AnswersWithBothParentsTheirOriginAndPapers) {
       << all;
   EXPECT_NE(all.find("Pollen parent: Tall Piet, P373J"), std::string::npos) << all;
   EXPECT_NE(all.find("R-002"), std::string::npos) << "its receipt: " << all;
+}
+
+TEST(TraysAtTheWindow, ThoseThatCanBeEmptiedStandFirst) {
+  ShownWindow shown(With::demo_season, wide);
+  TraysToEmpty trays;
+  trays.set_session(&shown.session());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !trays.reckoning(); }, 60'000));
+  ASSERT_GT(trays.rows()->size(), 0) << trays.summary().toStdString();
+  double last = 0;
+  for (const auto& row : trays.rows()->rows()) {
+    EXPECT_LE(last, row[4].toDouble());
+    last = row[4].toDouble();
+    EXPECT_EQ(row[2].toString() == "Can be emptied", last < 0.05)
+        << row[0].toString().toStdString();
+  }
 }
 
 TEST(DueAtTheWindow, GoesToACalendarAndComesBack) {

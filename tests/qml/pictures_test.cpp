@@ -278,6 +278,11 @@ std::vector<Page> pages() {
          station(s, "results");
          s.tap("results-why");
        }},
+      {"results-empty",
+       [](ShownWindow& s) {
+         station(s, "results");
+         s.tap("results-empty");
+       }},
       {"results-pollen",
        [](ShownWindow& s) {
          station(s, "results");

@@ -123,6 +123,66 @@ TEST(Round, SaysPlainlyWhatIsNoTrayHereAndTakesBack) {
   shown.tap("roundUndo");
   EXPECT_EQ(view(shown).counted, 0);
   EXPECT_EQ(view(shown).round.tapped.dead, 1);
+  pictures.take(shown, "refused-taken-back");
+  // The same label twice in a moment: said, and taken once.
+  const auto other = view(shown).trays[1].code;
+  shown.scan(text_of(other));
+  shown.scan(text_of(other));
+  ASSERT_NE(shown.find("scanNote"), nullptr);
+  EXPECT_TRUE(shown.find("scanNote")->property("text").toString().contains("once counts"));
+  EXPECT_EQ(view(shown).in_hand, other);
+  pictures.take(shown, "scanned-twice");
+}
+
+TEST(Round, MovesWhatIsScannedAfterABench) {
+  ShownWindow shown(With::demo_season, tablet);
+  Pictures pictures;
+  const auto& standing = shown.session().standing();
+  const auto cool = *book::named(standing.registers.places, "Cool bench");
+  const auto place = [&](const Code& code) { return shown.session().standing().lot(code)->place; };
+  shown.tap("stripRound");
+  shown.tap("roundDue");
+  const auto stops = view(shown).trays;
+  ASSERT_GE(stops.size(), 3U);
+  shown.scan(text_of(stops[0].code));
+  shown.tap("roundDead-more");
+  shown.scan(text_of(cool.code)); // enters the look at the tray before
+  EXPECT_EQ(view(shown).counted, 1);
+  EXPECT_NE(place(stops[0].code), cool.id);
+  ASSERT_NE(shown.find("roundBench"), nullptr);
+  pictures.take(shown, "bench");
+  shown.scan(text_of(stops[1].code));
+  EXPECT_EQ(place(stops[1].code), cool.id);
+  pictures.take(shown, "moved");
+  shown.tap("roundUndo");
+  EXPECT_NE(place(stops[1].code), cool.id);
+  shown.tap("roundStay");
+  // A tray whose label is spoilt is tapped in the list of those to come.
+  shown.tap("roundEnter");
+  pictures.take(shown, "to-come");
+  shown.tap("toCome-" + text_of(stops[2].code));
+  EXPECT_EQ(view(shown).in_hand, stops[2].code);
+  EXPECT_NE(place(stops[2].code), cool.id);
+  shown.tap("roundEnd");
+  EXPECT_EQ(view(shown).moved, 0);
+}
+
+TEST(Round, GoesOnInAnotherWindow) {
+  ShownWindow shown(With::demo_season, tablet);
+  shown.tap("stripRound");
+  shown.tap("roundDue");
+  const auto tray = view(shown).trays.front().code;
+  shown.scan(text_of(tray));
+  shown.tap("roundDead-more");
+  // As after a stop: another window on the same book, which knows nothing of this one.
+  ShownWindow again(With::no_book, tablet);
+  ASSERT_TRUE(again.session().openBook(shown.session().path()));
+  again.settle();
+  again.tap("stripRound");
+  EXPECT_EQ(again.find("roundTray")->property("text").toString(), text_of(tray));
+  EXPECT_EQ(again.find("roundDead")->property("value").toInt(), 1);
+  again.tap("roundEnter");
+  EXPECT_EQ(view(again).found, (book::Tapped{0, 0, 1}));
 }
 
 TEST(RoundFromPictures, MarksWhatWasSeenAndMovesOnlyAfterALook) {

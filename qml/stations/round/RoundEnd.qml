@@ -50,6 +50,7 @@ Item {
         delegate: ListRow {
             required what
             required place
+            required faint
             required property string came
 
             width: ListView.view.width

@@ -147,6 +147,32 @@ Item {
             onLetter: text => going.letter(text)
         }
     }
+    // A tray whose label cannot be read is taken into the hand by a tap.
+    ListView {
+        objectName: "roundToCome"
+        anchors.fill: counters
+        anchors.leftMargin: -24
+        anchors.rightMargin: -24
+        visible: !going.holding && !going.camera.active
+        clip: true
+        model: going.walk.toCome
+        header: Heading {
+            x: 24
+            bottomPadding: 4
+            visible: going.walk.toCome.count > 0
+            text: qsTr("Still to come, in walking order")
+        }
+        delegate: ListRow {
+            id: row
+
+            required what
+            required place
+
+            objectName: "toCome-" + row.code
+            width: ListView.view.width
+            onClicked: going.walk.scan(row.code)
+        }
+    }
     Picture {
         anchors.fill: counters
         visible: !going.holding && going.camera.active

@@ -163,6 +163,25 @@ TEST_F(Rounds, RefusesCountsThatATrayCannotHoldAndKeepsThem) {
   EXPECT_EQ(view(round).round.tapped.roots, 500);
 }
 
+TEST_F(Rounds, TakesAScanWithItsCountsWholeOrNotAtAll) {
+  const auto round = began();
+  ASSERT_TRUE(scan(round, other));
+  ASSERT_TRUE(scan(round, trays[0]));
+  ASSERT_TRUE(tap_in_round(book, round, {1, 0, 0}));
+  EXPECT_FALSE(scan_and_look(book, round, trays[1].text(), {500, 0, 0}, on()));
+  refused(scan_and_look(book, round, first.bench.text(), {1, 0, 0}, on()), "no tray");
+  // Neither was the tray before entered, nor this one moved, nor the bench left.
+  EXPECT_EQ(view(round).in_hand, trays[0]);
+  EXPECT_EQ(view(round).round.tapped.roots, 1);
+  EXPECT_EQ(view(round).counted, 0);
+  EXPECT_EQ(place_of(trays[1]), "Bench");
+  ASSERT_TRUE(scan_and_look(book, round, trays[1].text(), {2, 0, 0}, on()));
+  EXPECT_EQ(view(round).found.roots, 3);
+  EXPECT_EQ(view(round).moved, 2);
+  EXPECT_FALSE(view(round).in_hand);
+  proven();
+}
+
 TEST_F(Rounds, GoesOnAfterTheProgramWasKilled) {
   const auto round = began();
   ASSERT_TRUE(scan(round, trays[0]));
@@ -254,6 +273,18 @@ TEST_F(Rounds, TellsAllALabelAnswers) {
   EXPECT_EQ(told.line.front().code, first.cone);
   ASSERT_FALSE(told.due.empty());
   EXPECT_TRUE(told.ended.empty());
+}
+
+TEST_F(Rounds, TellsAPlantItsOwnPapersAndNotAsItsOwnParent) {
+  const auto told =
+      book.read([&](store::Reading& reading) {
+            return tell_label(reading, reading.registers(), first.father, day("2026-03-10"));
+          })
+          .value();
+  ASSERT_TRUE(told.itself);
+  EXPECT_EQ(told.itself->code, first.father);
+  EXPECT_FALSE(told.seed_parent);
+  EXPECT_TRUE(told.pollen_parents.empty());
 }
 
 TEST(ScanText, TakesOffWhatScannersPutAround) {

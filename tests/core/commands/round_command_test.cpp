@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A round and a label's answer through the command line.
+#include "core/work/sow.h"
+#include "tests/core/commands/run_command.h"
+#include "tests/core/store/first_cone.h"
+
+#include <algorithm>
+#include <fstream>
+
+namespace coneline::commands {
+namespace {
+
+class RoundCommands : public testing::Test {
+ protected:
+  RoundCommands() {
+    auto made = tests::make_first_cone(scratch.at("t.coneline"), first);
+    trays = work::sow(made, {first.batch,
+                             book::State::unsorted,
+                             Count::sure(80),
+                             2,
+                             "seed tray",
+                             "gritty",
+                             first.bench,
+                             {tests::day("2026-02-10"), "", ""}})
+                ->made;
+    book = " --book " + scratch.at("t.coneline").string();
+  }
+  Json run(const std::string& arguments) {
+    const auto ran = run_command(arguments + book + " --json");
+    EXPECT_EQ(ran.status, 0) << arguments << '\n' << ran.err;
+    return ran.status == 0 ? ran.json() : Json();
+  }
+  std::string scan(const Code& tray, const std::string& counts) const {
+    return "round scan " + tray.text() + " " + counts + " --on 2026-03-10";
+  }
+
+  tests::Scratch scratch;
+  tests::FirstCone first;
+  std::vector<Code> trays;
+  std::string book;
+};
+
+TEST_F(RoundCommands, WalkARoundToItsEnd) {
+  expect_refused(scan(trays[0], "") + book, 1); // no round is open
+  run("round begin --place " + first.bench.text() + " --on 2026-03-10");
+  run(scan(trays[0], "--roots 2 --dead 1"));
+  expect_refused(scan(trays[1], "--roots 999") + book, 1);
+  const auto going = run("round show");
+  EXPECT_EQ(going["seen"], 1) << "a scan that was refused left something";
+  EXPECT_TRUE(going["in_hand"].is_null());
+  EXPECT_EQ(going["next"], trays[1].text());
+  EXPECT_NE(run_command("round show" + book).out.find("to come"), std::string::npos);
+  run("round undo --on 2026-03-10");
+  EXPECT_EQ(run("round show")["counted"], 0);
+  const auto end = run("round end --on 2026-03-10");
+  EXPECT_EQ(end["counted"], 1) << "the look taken back was in the hand again, with its counts";
+  EXPECT_EQ(end["found"]["roots"], 2);
+  EXPECT_EQ(end["not_found"], 1);
+  EXPECT_NE(run_command("round show" + book).out.find("1 not found"), std::string::npos);
+}
+
+TEST_F(RoundCommands, TakeALogWholeOrNotAtAll) {
+  const auto log = scratch.at("log.csv");
+  std::ofstream(log) << "2026-03-01 08:00:00," << trays[0].text() << "\nnonsense\n";
+  const auto command = "round log " + log.string() + book;
+  expect_refused(command, 1);
+  EXPECT_TRUE(run("tell " + trays[0].text() + " --on 2026-03-10")["last_seen"].is_null());
+  EXPECT_EQ(run_command(command + " --leave-bad-lines").status, 1) << "the bad line is still told";
+  EXPECT_EQ(run("tell " + trays[0].text() + " --on 2026-03-10")["last_seen"], "2026-03-01");
+}
+
+TEST_F(RoundCommands, AnyLabelAnswers) {
+  const auto tray = run("tell " + trays[0].text() + " --on 2026-03-10");
+  EXPECT_EQ(tray["holds"]["sown"], 40);
+  EXPECT_EQ(tray["line"].size(), 3U);
+  EXPECT_EQ(tray["seed_parent"]["name"], "Mother");
+  EXPECT_TRUE(tray["unknown_father"]) << "nobody noted a pollination";
+  EXPECT_FALSE(tray["due"].empty());
+  for (const auto& code : {first.father, first.cone, first.batch, first.bench})
+    EXPECT_EQ(run("tell " + code.text() + " --on 2026-03-10")["code"], code.text());
+  auto reversed = trays[0].text();
+  std::ranges::reverse(reversed);
+  for (const auto& wrong : {reversed, std::string("T999"), std::string("nonsense")})
+    expect_refused("tell " + wrong + book, 1);
+}
+
+} // namespace
+} // namespace coneline::commands
