@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
+#include "core/store/copies.h"
 #include "core/store/proof.h"
 
 #include <fmt/format.h>
@@ -28,7 +29,8 @@ Answer answer(const store::Proof& proof, const std::string& path) {
                 {"on_hand", proof.on_hand},
                 {"ended", proof.ended},
                 {"unexplained", proof.unexplained},
-                {"faults", proof.faults}};
+                {"faults", proof.faults},
+                {"newest_good_copy", nullptr}};
   if (proof.holds()) {
     given.table = fmt::format(
         "{}: proven\n"
@@ -43,10 +45,12 @@ Answer answer(const store::Proof& proof, const std::string& path) {
         proof.seeds_in, proof.on_hand, proof.ended, proof.unexplained, proof.lots, proof.origins);
     return given;
   }
+  if (const auto copy = store::newest_good_copy(path))
+    given.json["newest_good_copy"] = copy->path.string();
   given.table = fmt::format("{}: {} faults\n", path, proof.faults.size());
   for (const auto& fault : proof.faults)
     given.table += "  " + fault + "\n";
-  given.table += "Take the newest good copy, and keep this file to see what happened.\n";
+  given.table += store::advice_for_damaged(path) + '\n';
   return given;
 }
 

@@ -11,6 +11,7 @@ void add_core_commands(CommandLine& line);
 
 void add_check(CommandLine& line);
 void add_forecast(CommandLine& line);
+void add_copies(CommandLine& line);
 void add_coverage(CommandLine& line);
 void add_figures(CommandLine& line);
 void add_coming(CommandLine& line);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/old_table.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/logger_text.h"
 
 #include <fmt/format.h>
@@ -117,7 +118,7 @@ Result<CsvTable> read_old_table(const std::string& given, const std::string& nam
     while (row.fields.size() > table.columns.size() && row.fields.back().empty())
       row.fields.pop_back();
     if (row.fields.size() > table.columns.size())
-      return refuse(fault(fmt::format("the row has {} cells, the header {}", row.fields.size(),
+      return refuse(fault(phrase("the row has {} cells, the header {}", row.fields.size(),
                                       table.columns.size()),
                           "Check separators and quotes in this row, or say which line is the "
                           "header.")
@@ -136,17 +137,16 @@ Result<CsvTable> read_old_table_file(const std::filesystem::path& path, const Ta
   std::error_code error;
   const auto size = std::filesystem::file_size(path, error);
   if (error)
-    return refuse(fault(fmt::format("'{}' cannot be read: {}", path.string(), error.message()),
+    return refuse(fault(phrase("'{}' cannot be read: {}", path.string(), error.message()),
                         "Check the name."));
   if (size > largest)
-    return refuse(fault(
-        fmt::format("'{}' has {} MB, more than {} MB", path.string(), size >> 20U, largest >> 20U),
+    return refuse(fault(phrase("'{}' has {} MB, more than {} MB", path.string(), size >> 20U, largest >> 20U),
         "Split it."));
   std::ifstream in(path, std::ios::binary);
   std::ostringstream text;
   text << in.rdbuf();
   if (!in)
-    return refuse(fault(fmt::format("'{}' is empty or cannot be read", path.string()),
+    return refuse(fault(phrase("'{}' is empty or cannot be read", path.string()),
                         "Check that it may be read."));
   return read_old_table(text.str(), path.filename().string(), layout);
 }

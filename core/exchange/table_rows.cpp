@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/table_rows.h"
 
+#include "core/base/phrase.h"
 #include "core/base/number.h"
 #include "core/exchange/logger_text.h"
 
@@ -58,7 +59,7 @@ Result<Count> count_of(const std::string& cell) {
     digits.erase(mark);
   auto count = Count::parse(digits);
   if (!count)
-    return refuse(fault(fmt::format("'{}' is no count", shortened(cell)),
+    return refuse(fault(phrase("'{}' is no count", shortened(cell)),
                         "Write a whole number, such as 40, and words in a note."));
   return count;
 }
@@ -69,7 +70,7 @@ Result<double> number_of(const std::string& cell) {
     std::ranges::replace(plain, ',', '.');
   auto number = parse_real(plain);
   if (!number || *number <= 0)
-    return refuse(fault(fmt::format("'{}' is no number above 0", shortened(cell)),
+    return refuse(fault(phrase("'{}' is no number above 0", shortened(cell)),
                         "Write the number alone, without its unit."));
   return number;
 }
@@ -85,7 +86,7 @@ Result<std::pair<std::string, std::string>> parents_in(const std::string& cell) 
     if (!first.empty() && !second.empty() && second.find(between) == std::string::npos)
       return std::pair(first, second);
   }
-  return refuse(fault(fmt::format("'{}' names no two parents", shortened(cell)),
+  return refuse(fault(phrase("'{}' names no two parents", shortened(cell)),
                       "Write the seed parent, ×, and the pollen parent."));
 }
 
@@ -112,7 +113,7 @@ class RowReader {
     take(TableField::kind, line.kind, [](const std::string& cell) -> Result<Kind> {
       if (const auto kind = kind_meant(cell))
         return *kind;
-      return refuse(fault(fmt::format("'{}' is no kind of lot", shortened(cell)),
+      return refuse(fault(phrase("'{}' is no kind of lot", shortened(cell)),
                           "Write seed, tray, pot or parent."));
     });
     take(TableField::sex, line.sex, [](const std::string& cell) {
@@ -178,7 +179,7 @@ class RowReader {
   Result<Date> date_of(const std::string& cell) const {
     const auto numbers = numbers_of(cell);
     if (!numbers)
-      return refuse(fault(fmt::format("'{}' is no day", shortened(cell)),
+      return refuse(fault(phrase("'{}' is no day", shortened(cell)),
                           "Write it like 2026-03-09, or leave it empty."));
     return moment_of(*numbers, numbers->year_first ? DateOrder::year_month_day : order_)
         .map([](const Moment& moment) { return moment.date; });

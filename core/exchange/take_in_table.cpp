@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/take_in_table.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/table_rows.h"
 
 #include <fmt/format.h>
@@ -22,7 +23,7 @@ Result<void> sound(const CsvTable& table, const TableMatch& match) {
       std::string names;
       for (const auto& name : table.columns)
         names += (names.empty() ? "" : ", ") + name;
-      return refuse(fault(fmt::format("there is no column '{}'", column),
+      return refuse(fault(phrase("there is no column '{}'", column),
                           fmt::format("The file has: {}.", names))
                         .at({table.file, 0, {}}));
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/label_words.h"
 
+#include "core/base/phrase.h"
 #include "core/work/find_code.h"
 #include "core/work/overview.h"
 
@@ -75,7 +76,7 @@ Result<std::vector<LabelWords>> label_words(store::Reading& reading,
   for (const auto& code : codes) {
     if (!work::exists(reading, registers, code))
       return refuse(
-          fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+          fault(phrase("there is no {} {} in this book", kind_word(code.kind()), code.text()),
                 "Check the code, or the book."));
     const auto lot = lots.find(code);
     words.push_back(lot != lots.end() ? lot->second : register_words(registers, code));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/spreadsheet.h"
 
+#include "core/base/phrase.h"
 #include <fmt/format.h>
 
 #include <cstdlib>
@@ -174,7 +175,7 @@ class Beside {
 Result<std::string> Spreadsheet::written(const std::function<void(Spreadsheet&)>& fill) {
   const Beside beside;
   const auto failed = [](std::string_view why) {
-    return refuse(fault(fmt::format("no temporary file could be written: {}", why),
+    return refuse(fault(phrase("no temporary file could be written: {}", why),
                         "Check the room left on the disk and the folder for temporary files."));
   };
   if (beside.file().empty())

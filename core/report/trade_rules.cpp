@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/trade_rules.h"
 
+#include "core/base/phrase.h"
 #include "core/base/csv.h"
 #include "trade_rules_csv.h"
 
@@ -20,7 +21,7 @@ Result<TradeRule> rule_of(const CsvTable& table, const CsvRow& row) {
   TradeRule rule;
   if (field("kind") != "listing" && field("kind") != "rule")
     return at(
-        fault(fmt::format("'{}' is no kind of rule", field("kind")), "Use 'listing' or 'rule'."),
+        fault(phrase("'{}' is no kind of rule", field("kind")), "Use 'listing' or 'rule'."),
         "kind");
   rule.kind = field("kind") == "rule" ? TradeRule::Kind::rule : TradeRule::Kind::listing;
   rule.name = field("name");
@@ -40,7 +41,7 @@ Result<TradeRule> rule_of(const CsvTable& table, const CsvRow& row) {
 Result<std::vector<TradeRule>> rules_of(const CsvTable& table) {
   for (const auto* column : {"kind", "name", "says", "source", "as_of"})
     if (!table.column(column))
-      return refuse(fault(fmt::format("the column '{}' is missing", column),
+      return refuse(fault(phrase("the column '{}' is missing", column),
                           "The columns are kind, name, says, source, as_of.")
                         .at({table.file, 1, column}));
   std::vector<TradeRule> rules;

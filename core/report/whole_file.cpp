@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/whole_file.h"
 
+#include "core/base/phrase.h"
 #include <fmt/format.h>
 
 #include <cstdlib>
@@ -14,7 +15,7 @@ namespace coneline::report {
 namespace {
 
 Fault cannot_write(const std::filesystem::path& path, const std::error_code& why) {
-  return fault(fmt::format("{} cannot be written: {}", path.string(), why.message()),
+  return fault(phrase("{} cannot be written: {}", path.string(), why.message()),
                "Check the folder, its rights and the room left on the disk.");
 }
 
@@ -38,7 +39,7 @@ Result<void> write_whole(const std::filesystem::path& path, std::string_view tex
                          Readers readers) {
   std::error_code ignored;
   if (std::filesystem::is_directory(path, ignored))
-    return refuse(fault(fmt::format("{} is a folder", path.string()), "Name a file."));
+    return refuse(fault(phrase("{} is a folder", path.string()), "Name a file."));
   auto beside = path.string() + ".part-XXXXXX";
   const int file = ::mkstemp(beside.data());
   if (file < 0)

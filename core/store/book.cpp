@@ -2,13 +2,14 @@
 #include "core/store/book.h"
 
 #include "core/base/phrase.h"
+#include "core/store/copies.h"
+#include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
 
 #include <fmt/format.h>
 
-#include <fcntl.h>
 #include <unistd.h>
 
 namespace coneline::store {
@@ -18,22 +19,12 @@ class Book::File {
   explicit File(std::filesystem::path place) : path(std::move(place)) {}
   std::filesystem::path path;
   soci::session session;
+  std::optional<Fault> not_copied;
 };
 
 namespace {
 
 constexpr int no_series_yet = 10;
-
-/// Makes the file for its owner alone, since a book holds papers and buyers.
-Result<void> make_file(const std::filesystem::path& path) {
-  const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
-  if (file < 0)
-    return refuse(book_fault(
-        phrase("'{}' cannot be made: {}", path.string(), std::generic_category().message(errno)),
-        "Choose another name or folder."));
-  ::close(file);
-  return {};
-}
 
 void remove_unfinished(const std::filesystem::path& path) {
   std::error_code ignored;
@@ -52,6 +43,10 @@ const std::filesystem::path& Book::path() const {
   return file_->path;
 }
 
+const std::optional<Fault>& Book::not_copied() const {
+  return file_->not_copied;
+}
+
 Result<Book> Book::make(const std::filesystem::path& path, const book::Title& title) {
   std::error_code error;
   if (std::filesystem::exists(std::filesystem::symlink_status(path, error)))
@@ -60,7 +55,7 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
   // Made under another name, so that a stop half way leaves no half book.
   const std::filesystem::path unfinished = path.string() + ".unfinished";
   remove_unfinished(unfinished);
-  if (auto made = make_file(unfinished); !made)
+  if (auto made = make_private_file(unfinished); !made)
     return refuse(made.error());
   auto file = std::make_unique<File>(unfinished);
   try {
@@ -81,10 +76,14 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
   if (::link(unfinished.c_str(), path.c_str()) != 0)
     std::filesystem::rename(unfinished, path, error); // a file system without links
   remove_unfinished(unfinished);
-  return open(path, Access::write);
+  return open(path, Access::write, Copying::never); // it holds nothing yet
 }
 
 Result<Book> Book::open(const std::filesystem::path& path, Access access) {
+  return open(path, access, access == Access::write ? Copying::when_changed : Copying::never);
+}
+
+Result<Book> Book::open(const std::filesystem::path& path, Access access, Copying copying) {
   if (auto looks = engine::looks_like_a_book(path); !looks)
     return refuse(looks.error());
   if (access == Access::write && ::access(path.c_str(), W_OK) != 0)
@@ -102,11 +101,19 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
     if (access == Access::read && version < newest)
       return refuse(book_fault(
           phrase("'{}' has version {}, and this program reads {}", path.string(), version, newest),
-          "Open it once to write; a copy of the old one is kept."));
+          "Open it once to write; a copy of the old one is kept. If that fails, "
+          "it is damaged. " +
+              advice_for_damaged(path)));
     if (access == Access::write && version <= newest) {
       file->session.close();
       engine::open(file->session, path, engine::Mode::write);
     }
+    if (copying == Copying::when_changed && version == newest)
+      if (auto copied = copy_if_changed(file->session, path); !copied)
+        file->not_copied = copied.error();
+    if (file->not_copied && !engine::integrity_faults(file->session).empty())
+      return refuse(book_fault(phrase("'{}' is damaged: {}", path.string(), file->not_copied->what),
+                               advice_for_damaged(path)));
     if (auto done = bring_up_to_date(file->session, path, migrations()); !done)
       return refuse(done.error());
   } catch (const std::exception& failed) {
@@ -118,6 +125,7 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
 Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& inside) {
   auto& session = file_->session;
   bool begun = false;
+  bool keeping = false;
   try {
     way == Way::read ? engine::begin_reading(session) : engine::begin_writing(session);
     begun = true;
@@ -126,7 +134,8 @@ Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& 
       tables.set_series(static_cast<int>(*series));
     Writing writing(tables);
     const bool wanted = inside(writing);
-    if (wanted && way == Way::write)
+    keeping = wanted && way == Way::write;
+    if (keeping)
       engine::keep(session);
     else
       engine::drop(session);
@@ -134,7 +143,12 @@ Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& 
   } catch (const std::exception& failed) {
     if (begun)
       engine::drop(session);
-    return refuse(engine::explain(failed, file_->path));
+    auto fault = engine::explain(failed, file_->path);
+    // A disk that fails within the last step may have taken it all the same.
+    if (keeping && engine::is_of_the_disk(failed))
+      fault.remedy = "Make room or see to the disk, and open the book again. Whether this was "
+                     "written shows there; look before doing it again.";
+    return refuse(std::move(fault));
   }
 }
 

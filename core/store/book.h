@@ -25,8 +25,8 @@ class Book {
   static Result<Book> make(const std::filesystem::path& path, const book::Title& title);
 
   /// Opens a book and, with Access::write, brings an older one up to date after copying it beside
-  /// the file. Fails, in words: missing, locked, read-only when to be written, not a book of
-  /// Coneline, cut short or damaged, made by a newer program.
+  /// the file, and copies one that changed (copies.h). Fails, in words: missing, locked, read-only
+  /// when to be written, not a book of Coneline, cut short or damaged, made by a newer program.
   static Result<Book> open(const std::filesystem::path& path, Access access);
 
   Book(Book&&) noexcept;
@@ -34,6 +34,9 @@ class Book {
   ~Book();
 
   [[nodiscard]] const std::filesystem::path& path() const;
+  /// Why the copy that was due at opening could not be made, such as a full disk. The book is open
+  /// all the same.
+  [[nodiscard]] const std::optional<Fault>& not_copied() const;
 
   /// Runs `ask(Reading&)` on one unchanging state of the book. `ask` returns a Result or a plain
   /// value.
@@ -59,6 +62,8 @@ class Book {
  private:
   enum class Way { read, write, try_out };
   explicit Book(std::unique_ptr<File> file);
+  enum class Copying { when_changed, never };
+  static Result<Book> open(const std::filesystem::path& path, Access access, Copying copying);
   static Result<void> as_result(Result<void> result) { return result; }
 
   /// Calls `inside` in a transaction; keeps what was done when it returns true.

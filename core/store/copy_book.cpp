@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/copy_book.h"
 
+#include "core/base/phrase.h"
 #include "core/store/engine/sqlite.h"
 
 #include <fmt/format.h>
@@ -15,7 +16,7 @@ namespace fs = std::filesystem;
 namespace {
 
 Fault there_already(const fs::path& to) {
-  return fault(fmt::format("'{}' is there already", to.string()), "Give another name.");
+  return fault(phrase("'{}' is there already", to.string()), "Give another name.");
 }
 
 /// What was written stands on the disk, not only in its memory.
@@ -32,13 +33,13 @@ Result<void> write_copy(const fs::path& from, const fs::path& part) {
   engine::open(book, from, engine::Mode::read);
   if (!engine::is_ours(book))
     return refuse(
-        book_fault(fmt::format("'{}' is no book of Coneline", from.string()), "Check the name."));
+        book_fault(phrase("'{}' is no book of Coneline", from.string()), "Check the name."));
   engine::copy(book, part);
   soci::session copy;
   engine::open(copy, part, engine::Mode::read);
   const auto wrong = engine::integrity_faults(copy);
   if (!wrong.empty())
-    return refuse(book_fault(fmt::format("the copy is not sound: {}", wrong.front()),
+    return refuse(book_fault(phrase("the copy is not sound: {}", wrong.front()),
                              "See what 'coneline check' says of the book."));
   return {};
 }
@@ -66,14 +67,13 @@ Result<void> copy_book(const fs::path& from, const fs::path& to) {
     fs::permissions(part, fs::status(from, error).permissions(), error);
     // A link fails where a file came up meanwhile; a rename would write over it.
     if (!settled(part))
-      written = refuse(fault(fmt::format("'{}' could not be written whole", to.string()),
+      written = refuse(fault(phrase("'{}' could not be written whole", to.string()),
                              "See whether the disk has room."));
     else if (fs::create_hard_link(part, to, error); error)
       fs::rename(part, to, error);
     if (written && error)
-      written =
-          refuse(fault(fmt::format("'{}' cannot be written: {}", to.string(), error.message()),
-                       "Check the folder."));
+      written = refuse(fault(phrase("'{}' cannot be written: {}", to.string(), error.message()),
+                             "Check the folder."));
   }
   for (const auto* end : {"", "-wal", "-shm", "-journal"})
     fs::remove(part.string() + end, error);
@@ -90,7 +90,7 @@ Result<void> is_closed(const fs::path& path) {
     return refuse(engine::explain(wrong, path));
   }
   if (fs::exists(path.string() + "-wal", error))
-    return refuse(book_fault(fmt::format("'{}' is open in another program", path.string()),
+    return refuse(book_fault(phrase("'{}' is open in another program", path.string()),
                              "Close it there first; it stays where it is until then."));
   return {};
 }
@@ -100,8 +100,8 @@ Result<void> take_away_book(const fs::path& path) {
     return is;
   std::error_code error;
   if (!fs::remove(path, error))
-    return refuse(fault(fmt::format("'{}' cannot be taken away: {}", path.string(),
-                                    error ? error.message() : "it is not there"),
+    return refuse(fault(phrase("'{}' cannot be taken away: {}", path.string(),
+                               error ? error.message() : "it is not there"),
                         "The copy stands; take the old file away by hand."));
   return {};
 }

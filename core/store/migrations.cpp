@@ -3,6 +3,8 @@
 
 #include "core/base/phrase.h"
 #include "core/store/chain.h"
+#include "core/store/copies.h"
+#include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 #include "sql.h"
 
@@ -48,9 +50,11 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
     return refuse(book_fault(
         phrase("'{}' was written by a newer program: its version is {}, this program knows {}",
                path.string(), there, newest),
-        "Use the newer program. Nothing was changed."));
+        "Use the newer program. Nothing was changed. If no newer one wrote it, it is damaged. " +
+            advice_for_damaged(path)));
   if (there > 0 && there < newest)
-    engine::copy(session, copy_before_migration(path, there));
+    if (auto copied = checked_copy(session, path, copy_before_migration(path, there)); !copied)
+      return refuse(copied.error());
   for (const auto& step : steps) {
     if (step.version <= there)
       continue;

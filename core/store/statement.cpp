@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/statement.h"
 
+#include "core/base/csv.h"
 #include "core/base/number.h"
 #include "core/base/phrase.h"
 
@@ -71,6 +72,8 @@ Statement& Statement::with(double value) {
 }
 
 Statement& Statement::with(std::string value) {
+  if (!is_utf8(value))
+    throw NotText("a text holds bytes that are no UTF-8");
   bound_.push_back({Bound::Type::text, 0, 0, std::move(value), soci::i_ok});
   return *this;
 }

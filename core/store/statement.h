@@ -14,6 +14,7 @@
 #include <deque>
 #include <functional>
 #include <optional>
+#include <stdexcept>
 #include <string>
 
 namespace coneline::store {
@@ -51,6 +52,12 @@ class Row {
   const soci::row& row_;
 };
 
+/// A text that is no UTF-8, which no book takes.
+class NotText : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
 class Statement {
  public:
   Statement(soci::session& session, std::string sql) : session_(session), sql_(std::move(sql)) {}
@@ -59,6 +66,7 @@ class Statement {
   Statement& with(std::int64_t value);
   Statement& with(int value) { return with(static_cast<std::int64_t>(value)); }
   Statement& with(double value);
+  /// Throws NotText.
   Statement& with(std::string value);
   Statement& with(std::string_view value) { return with(std::string(value)); }
   Statement& with(Date value) { return with(value.iso()); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/known_or_new.h"
 
+#include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/work/find_code.h"
 #include "core/work/resolve.h"
@@ -31,7 +32,7 @@ Result<const Row*> by_code_or_name(store::Reading& reading, const book::Register
     return book::coded(rows, *code);
   }
   if (std::ranges::count(rows, said, &Row::name) > 1)
-    return refuse(fault(fmt::format("several are called '{}'", said), "Write the code instead."));
+    return refuse(fault(phrase("several are called '{}'", said), "Write the code instead."));
   return book::named(rows, said);
 }
 
@@ -72,7 +73,7 @@ Result<void> KnownOrNew::shows_its_sex(book::Plant& plant, book::Sex sex) {
   if (plant.sex == sex)
     return {};
   if (plant.sex != book::Sex::not_known)
-    return refuse(fault(fmt::format("{} is a {} plant", plant.code.text(), book::word(plant.sex)),
+    return refuse(fault(phrase("{} is a {} plant", plant.code.text(), book::word(plant.sex)),
                         sex == book::Sex::female ? "A seed parent is female: name another, or "
                                                    "correct the sex."
                                                  : "A pollen parent is male: name another, or "
@@ -97,7 +98,7 @@ Result<book::Plant> KnownOrNew::plant(const std::string& said, const std::string
     return plant;
   }
   if (taxon_name.empty())
-    return refuse(fault(fmt::format("the plant '{}' is new, and its taxon is not said", said),
+    return refuse(fault(phrase("the plant '{}' is new, and its taxon is not said", said),
                         "Give the row a taxon, or enter the plant first."));
   auto of = taxon(taxon_name);
   if (!of)
@@ -140,7 +141,7 @@ Result<book::Pot> KnownOrNew::pot(const BroughtIn& line) {
   if (const auto* known = book::named(registers_.pots, line.pot))
     return *known;
   if (!line.litres || !line.width_mm)
-    return refuse(fault(fmt::format("there is no tray or pot called '{}'", line.pot),
+    return refuse(fault(phrase("there is no tray or pot called '{}'", line.pot),
                         "Enter it first, or give its litres and its width in mm."));
   book::Pot pot;
   pot.name = line.pot;

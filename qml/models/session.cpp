@@ -93,6 +93,16 @@ bool Session::makeBook(const QString& path, const QString& nursery) {
   return take(store::Book::make(file, title));
 }
 
+void Session::close() {
+  book_.reset();
+  standing_ = {};
+  undo_.clear();
+  told_.clear();
+  tell_stations();
+  emit changed();
+  emit toldChanged();
+}
+
 QString Session::usualPath() {
   return QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
       .filePath(QStringLiteral("nursery.coneline"));

@@ -44,6 +44,7 @@ class Session : public QObject {
   Q_PROPERTY(bool open READ is_open NOTIFY changed)
   Q_PROPERTY(bool empty READ is_empty NOTIFY changed)
   Q_PROPERTY(QString name READ name NOTIFY changed)
+  Q_PROPERTY(QString path READ path NOTIFY changed)
   Q_PROPERTY(bool invented READ invented NOTIFY changed)
   Q_PROPERTY(QString today READ today_shown NOTIFY changed)
   Q_PROPERTY(QString told READ told NOTIFY toldChanged)
@@ -63,6 +64,8 @@ class Session : public QObject {
   Q_INVOKABLE bool openBook(const QString& path);
   /// Makes a new book and opens it.
   Q_INVOKABLE bool makeBook(const QString& path, const QString& nursery);
+  /// Lets go of the book that is open, so that its file can be replaced.
+  void close();
   /// Where a new book would be put unless another path is typed.
   Q_INVOKABLE static QString usualPath();
   /// A path as it was typed, or dropped as a file: address.

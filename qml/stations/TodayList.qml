@@ -9,6 +9,7 @@ Item {
     required property Session session
     property string chosen: ""
     property bool calendar: false
+    property bool copies: false
     signal opened(string code)
     signal wanted(string code, string verb)
 
@@ -76,6 +77,12 @@ Item {
                                 path.text = due.usualCalendar();
                         }
                     }
+                    Press {
+                        objectName: "copies"
+                        text: page.copies ? qsTr("copies  ▴") : qsTr("copies  ▾")
+                        weight: "quiet"
+                        onClicked: page.copies = !page.copies
+                    }
                 }
                 Column {
                     width: parent.width
@@ -112,6 +119,16 @@ Item {
                         text: due.fault === "" ? due.told : due.fault
                         color: due.fault === "" ? Look.ink : Look.lost
                         Accessible.role: Accessible.AlertMessage
+                    }
+                }
+                Loader {
+                    width: parent.width
+                    active: page.copies
+                    visible: active
+                    sourceComponent: CopiesPart {
+                        session: page.session
+                        path: page.session.path
+                        shownAtMost: 4
                     }
                 }
             }

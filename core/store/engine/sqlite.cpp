@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/engine/sqlite.h"
 
+#include "core/base/phrase.h"
+#include "core/store/copies.h"
 #include "core/store/statement.h"
 
 #include <fmt/format.h>
@@ -8,6 +10,7 @@
 
 #include <array>
 #include <fstream>
+#include <unistd.h>
 
 namespace coneline::store::engine {
 
@@ -25,6 +28,22 @@ std::string uri(const std::filesystem::path& path, std::string_view mode) {
     text += plain ? std::string(1, c) : fmt::format("%{:02X}", static_cast<unsigned char>(c));
   }
   return text + "?mode=" + std::string(mode);
+}
+
+/// A reader that may not write leaves its log and index behind, since it cannot take them away. So
+/// to read, too, the file is opened to write where that is allowed. Where it is not, and no log is
+/// there, the file alone is read.
+std::string way_to_read(const std::filesystem::path& path) {
+  const auto folder = std::filesystem::absolute(path).parent_path();
+  if (::access(path.c_str(), W_OK) == 0 && ::access(folder.c_str(), W_OK) == 0)
+    return "rw";
+  std::error_code error;
+  return std::filesystem::exists(path.string() + "-wal", error) ? "ro" : "ro&immutable=1";
+}
+
+int code_of(const std::exception& error) {
+  const auto* from_engine = dynamic_cast<const soci::sqlite3_soci_error*>(&error);
+  return from_engine == nullptr ? SQLITE_ERROR : from_engine->result() & 0xFF;
 }
 
 void allow_uris_once() {
@@ -54,42 +73,57 @@ int pragma(soci::session& session, const std::string& name) {
 
 } // namespace
 
+namespace {
+
+/// What to do about a file that is missing or is not like a book: where good copies stand beside
+/// it, it was one.
+std::string copy_or(const std::filesystem::path& path, std::string otherwise) {
+  return newest_good_copy(path) ? advice_for_damaged(path) : std::move(otherwise);
+}
+
+} // namespace
+
 Result<void> looks_like_a_book(const std::filesystem::path& path) {
   const auto name = path.string();
   std::error_code error;
   const auto status = std::filesystem::status(path, error);
   if (!std::filesystem::exists(status))
-    return refuse(book_fault(fmt::format("there is no book '{}'", name),
-                             "Check the name, or make a new book."));
+    return refuse(book_fault(phrase("there is no book '{}'", name),
+                             copy_or(path, "Check the name, or make a new book.")));
   if (!std::filesystem::is_regular_file(status))
-    return refuse(book_fault(fmt::format("'{}' is no file", name), "Name the book's file."));
+    return refuse(book_fault(phrase("'{}' is no file", name), "Name the book's file."));
   const auto size = std::filesystem::file_size(path, error);
   std::ifstream in(path, std::ios::binary);
   if (!in)
-    return refuse(book_fault(fmt::format("'{}' may not be read", name),
+    return refuse(book_fault(phrase("'{}' may not be read", name),
                              "Ask its owner for the right to read it."));
   std::array<unsigned char, 100> header{};
   in.read(reinterpret_cast<char*>(header.data()), static_cast<std::streamsize>(header.size()));
   constexpr std::string_view magic{"SQLite format 3\0", 16};
   if (!std::equal(magic.begin(), magic.end(), header.begin(),
                   [](char a, unsigned char b) { return static_cast<unsigned char>(a) == b; }))
-    return refuse(book_fault(fmt::format("'{}' is no book of Coneline", name),
-                             "Name another file, or make a new book."));
+    return refuse(book_fault(phrase("'{}' is no book of Coneline", name),
+                             copy_or(path, "Name another file, or make a new book.")));
   if (in.gcount() < 100)
-    return refuse(book_fault(fmt::format("'{}' is cut short: {} bytes", name, size),
-                             "Take the newest good copy."));
+    return refuse(
+        book_fault(phrase("'{}' is cut short: {} bytes", name, size), advice_for_damaged(path)));
+  if (big_endian(&header[68]) != application_id)
+    return refuse(book_fault(phrase("'{}' is no book of Coneline", name),
+                             copy_or(path, "Name another file, or make a new book.")));
   const bool has_log = std::filesystem::exists(name + "-wal", error);
   const auto promised = promised_size(header);
   if (!has_log && size < promised)
-    return refuse(book_fault(fmt::format("'{}' is cut short: {} of {} bytes", name, size, promised),
-                             "Take the newest good copy."));
+    return refuse(book_fault(phrase("'{}' is cut short: {} of {} bytes", name, size, promised),
+                             advice_for_damaged(path)));
   return {};
 }
 
 void open(soci::session& session, const std::filesystem::path& path, Mode mode) {
   allow_uris_once();
-  const auto way = mode == Mode::read ? "ro" : mode == Mode::write ? "rw" : "rwc";
+  const auto way = mode == Mode::read ? way_to_read(path) : mode == Mode::write ? "rw" : "rwc";
   session.open(soci::sqlite3, "dbname=" + uri(path, way) + " timeout=5");
+  if (mode == Mode::read)
+    session << "PRAGMA query_only = ON";
   session << "PRAGMA foreign_keys = ON";
   // What an untrusted file's own schema may do is kept small.
   session << "PRAGMA trusted_schema = OFF";
@@ -150,7 +184,22 @@ void drop(soci::session& session) noexcept {
 }
 
 void copy(soci::session& session, const std::filesystem::path& to) {
-  Statement(session, "VACUUM INTO :to").with(to.string()).run();
+  // A whole path, so that no name reads as a URI.
+  Statement(session, "VACUUM INTO :to").with(std::filesystem::absolute(to).string()).run();
+}
+
+void leave_log(soci::session& session) {
+  session << "PRAGMA busy_timeout = 0";
+  std::string mode;
+  session << "PRAGMA journal_mode = DELETE", soci::into(mode);
+}
+
+bool is_busy(const std::exception& error) {
+  return code_of(error) == SQLITE_BUSY || code_of(error) == SQLITE_LOCKED;
+}
+
+bool is_of_the_disk(const std::exception& error) {
+  return code_of(error) == SQLITE_FULL || code_of(error) == SQLITE_IOERR;
 }
 
 std::vector<std::string> integrity_faults(soci::session& session) {
@@ -176,40 +225,40 @@ std::vector<std::string> schema(soci::session& session) {
 
 Fault explain(const std::exception& error, const std::filesystem::path& path) {
   const auto name = path.string();
-  const auto* from_engine = dynamic_cast<const soci::sqlite3_soci_error*>(&error);
-  switch (from_engine == nullptr ? SQLITE_ERROR : from_engine->result() & 0xFF) {
+  if (const auto* not_text = dynamic_cast<const NotText*>(&error))
+    return fault(not_text->what(), "Write it anew in UTF-8. Nothing was written.");
+  switch (code_of(error)) {
   case SQLITE_BUSY:
   case SQLITE_LOCKED:
     return book_fault(
-        fmt::format("'{}' is in use: another program has been writing to it for five seconds",
-                    name),
+        phrase("'{}' is in use: another program has been writing to it for five seconds", name),
         "Wait or close the other program, then do it again. Nothing was written.");
   case SQLITE_READONLY:
   case SQLITE_PERM:
-    return book_fault(fmt::format("'{}' may only be read", name),
+    return book_fault(phrase("'{}' may only be read", name),
                       "Ask for the right to write to it. Nothing was written.");
   case SQLITE_CANTOPEN:
-    return book_fault(fmt::format("'{}' cannot be opened", name),
+    return book_fault(phrase("'{}' cannot be opened", name),
                       "Check that file and folder may be read and written.");
   case SQLITE_FULL:
-    return book_fault(fmt::format("the disk with '{}' is full", name),
+    return book_fault(phrase("the disk with '{}' is full", name),
                       "Make room, then do it again. Nothing was written.");
   case SQLITE_CORRUPT:
   case SQLITE_NOTADB:
-    return book_fault(fmt::format("'{}' is damaged: {}", name, error.what()),
-                      "Take the newest good copy.");
+    return book_fault(phrase("'{}' is damaged: {}", name, error.what()), advice_for_damaged(path));
   case SQLITE_IOERR:
-    return book_fault(fmt::format("the disk with '{}' failed: {}", name, error.what()),
+    return book_fault(phrase("the disk with '{}' failed: {}", name, error.what()),
                       "Check the disk, then do it again. Nothing was written.");
   case SQLITE_CONSTRAINT:
-    return book_fault(fmt::format("the book refused it: {}", error.what()), "Nothing was written.");
+    return book_fault(phrase("the book refused it: {}", error.what()), "Nothing was written.");
   default:
     break;
   }
-  if (from_engine != nullptr)
-    return program_fault(fmt::format("'{}': {}", name, error.what()), "Nothing was written.");
-  return book_fault(fmt::format("'{}' holds something it should not: {}", name, error.what()),
-                    "Run 'coneline check' on the book.");
+  if (dynamic_cast<const soci::sqlite3_soci_error*>(&error) != nullptr)
+    return program_fault(phrase("'{}': {}", name, error.what()),
+                         copy_or(path, "Nothing was written."));
+  return book_fault(phrase("'{}' holds something it should not: {}", name, error.what()),
+                    copy_or(path, "Run 'coneline check' on the book."));
 }
 
 } // namespace coneline::store::engine

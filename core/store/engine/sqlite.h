@@ -21,7 +21,7 @@ enum class Mode { read, write, make };
 Result<void> looks_like_a_book(const std::filesystem::path& path);
 
 /// Opens the session with its settings: foreign keys, full synchronisation, write-ahead log, five
-/// seconds' wait for a lock. Throws soci::soci_error.
+/// seconds' wait for a lock. To read leaves no files beside the book. Throws soci::soci_error.
 void open(soci::session& session, const std::filesystem::path& path, Mode mode);
 
 /// An empty book that no file stands behind.
@@ -40,6 +40,13 @@ void drop(soci::session& session) noexcept;
 
 /// A whole copy at `to`, which must not exist.
 void copy(soci::session& session, const std::filesystem::path& to);
+
+/// Ends write-ahead logging, for which nobody else may have the file open. Throws soci::soci_error.
+void leave_log(soci::session& session);
+/// Whether somebody else holds the file.
+bool is_busy(const std::exception& error);
+/// Whether the disk failed or is full.
+bool is_of_the_disk(const std::exception& error);
 
 /// What the engine itself finds wrong with the file; empty when nothing.
 std::vector<std::string> integrity_faults(soci::session& session);

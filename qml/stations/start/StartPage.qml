@@ -35,7 +35,7 @@ Flickable {
         }
         Say {
             width: parent.width
-            text: page.session.open ? qsTr("This book is still empty. It begins with a cone.") : qsTr("A book keeps everything of one nursery in one file. There are three ways to begin, and a book you have is opened below.")
+            text: page.session.open ? qsTr("This book is still empty. It begins with a cone.") : qsTr("A book keeps everything of one nursery in one file. There are three ways to begin; a book you have is opened below, or brought back from its copies.")
             color: Look.quiet
         }
         Say {
@@ -141,6 +141,29 @@ Flickable {
                 text: qsTr("Open it")
                 weight: "act"
                 onClicked: page.session.openBook(file.path)
+            }
+        }
+        StartWay {
+            objectName: "way-copy"
+            width: parent.width
+            visible: !page.session.open
+            title: qsTr("Go back to a copy")
+            about: qsTr("A book that is damaged, lost or spoilt by a mistake, as it was before.")
+            unfolded: page.way === "copy"
+            onWanted: page.way = page.way === "copy" ? "" : "copy"
+
+            PathField {
+                id: spoilt
+
+                objectName: "spoiltPath"
+                width: parent.width
+                label: qsTr("The file of the book")
+                path: page.session.usualPath()
+            }
+            CopiesPart {
+                width: parent.width
+                session: page.session
+                path: page.way === "copy" ? spoilt.path : ""
             }
         }
     }

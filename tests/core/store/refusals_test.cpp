@@ -155,7 +155,7 @@ std::string write_on_a_full_disk(const std::filesystem::path& path) {
 
 TEST_F(Refusals, AFullDisk) {
   const auto said = write_on_a_full_disk(path);
-  EXPECT_NE(said.find("Nothing was written"), std::string::npos) << said;
+  EXPECT_NE(said.find("look before doing it again"), std::string::npos) << said;
   auto book = Book::open(path, Access::read).value();
   EXPECT_EQ(book.read([](Reading& reading) { return reading.registers().taxa.size(); }).value(),
             1U);

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/copying.h"
+
+#include "core/base/phrase.h"
+#include "core/store/copies.h"
+#include "core/store/engine/sqlite.h"
+#include "core/store/statement.h"
+
+#include <fmt/chrono.h>
+#include <fmt/format.h>
+
+#include <array>
+#include <chrono>
+#include <fcntl.h>
+#include <set>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace coneline::store {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::uintmax_t large_book = 32U << 20U;
+constexpr auto pause_of_large = std::chrono::minutes(15);
+constexpr std::size_t newest_kept = 10;
+constexpr std::size_t days_kept = 14;
+
+Fault cannot(const fs::path& path, std::string_view what, int number) {
+  return book_fault(
+      phrase("'{}' cannot be {}: {}", path.string(), what, std::generic_category().message(number)),
+      "Make room or ask for the right to write there. The book itself is as it was.");
+}
+
+/// Makes a file's or a folder's content last.
+Result<void> sync(const fs::path& path, int flags) {
+  const int file = ::open(path.c_str(), flags | O_CLOEXEC);
+  if (file < 0)
+    return refuse(cannot(path, "opened", errno));
+  const int failed = ::fsync(file) == 0 ? 0 : errno;
+  ::close(file);
+  if (failed != 0)
+    return refuse(cannot(path, "written", failed));
+  return {};
+}
+
+struct Marks {
+  std::int64_t entries;
+  std::int64_t movements;
+  bool operator==(const Marks&) const = default;
+};
+
+Marks marks(soci::session& session) {
+  const auto count = [&](const char* table) {
+    return Statement(session, fmt::format("SELECT count(*) FROM {}", table)).number().value_or(0);
+  };
+  return {count("entry"), count("movement")};
+}
+
+/// Reads a new copy back: whole, ours, and holding what the book holds.
+Result<void> is_like(const fs::path& copy, soci::session& book) {
+  soci::session session;
+  engine::open(session, copy, engine::Mode::read);
+  auto faults = engine::integrity_faults(session);
+  if (faults.empty() && engine::schema(session) != engine::schema(book))
+    faults.emplace_back("its tables are not those of the book");
+  if (faults.empty() && marks(session) != marks(book))
+    faults.emplace_back("it holds other entries than the book");
+  if (!faults.empty())
+    return refuse(book_fault(phrase("the copy '{}' is not good: {}", copy.string(), faults.front()),
+                             "Run 'coneline check' on the book, and see to the disk."));
+  return {};
+}
+
+/// When the content was last changed: the log's time while there is one with something in it.
+timespec changed(const fs::path& book) {
+  struct stat state {};
+  if (::stat((book.string() + "-wal").c_str(), &state) == 0 && state.st_size > 0)
+    return state.st_mtim;
+  ::stat(book.c_str(), &state);
+  return state.st_mtim;
+}
+
+bool is_due(const fs::path& book) {
+  for (const auto& copy : copies_of(book)) {
+    if (copy.kind != Copy::Kind::copy)
+      continue;
+    struct stat state {};
+    ::stat(copy.path.c_str(), &state);
+    const auto now = changed(book);
+    if (state.st_mtim.tv_sec == now.tv_sec && state.st_mtim.tv_nsec == now.tv_nsec)
+      return false;
+    // Status time: when the copy was made, whatever time of change it was given.
+    const auto age = std::chrono::seconds(::time(nullptr) - state.st_ctim.tv_sec);
+    std::error_code error;
+    const bool large = fs::file_size(book, error) > large_book;
+    return !large || age < std::chrono::seconds(0) || age > pause_of_large;
+  }
+  return true;
+}
+
+/// Takes away what the stated rule does not keep.
+void thin(const fs::path& book) {
+  std::size_t seen = 0;
+  std::set<std::string> days;
+  std::set<std::string> months;
+  for (const auto& copy : copies_of(book)) {
+    if (copy.kind != Copy::Kind::copy)
+      continue;
+    bool keep = seen++ < newest_kept;
+    const bool new_day = days.insert(copy.changed.substr(0, 10)).second;
+    keep = (new_day && days.size() <= days_kept) || keep;
+    keep = months.insert(copy.changed.substr(0, 7)).second || keep;
+    std::error_code ignored;
+    if (!keep)
+      fs::remove(copy.path, ignored);
+  }
+}
+
+} // namespace
+
+Result<void> make_private_file(const fs::path& path) {
+  const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
+  if (file < 0)
+    return refuse(cannot(path, "made", errno));
+  ::close(file);
+  return {};
+}
+
+Result<void> settle(const fs::path& path) {
+  if (auto done = sync(path, O_RDWR); !done)
+    return done;
+  return sync(fs::absolute(path).parent_path(), O_RDONLY | O_DIRECTORY);
+}
+
+Result<void> make_copies_folder(const fs::path& book) {
+  const auto folder = copies_folder(book);
+  if (::mkdir(folder.c_str(), S_IRWXU) != 0 && errno != EEXIST)
+    return refuse(cannot(folder, "made", errno));
+  return {};
+}
+
+std::int64_t next_number(const fs::path& book) {
+  std::int64_t last = 0;
+  for (const auto& copy : copies_of(book))
+    last = std::max(last, copy.number);
+  return last + 1;
+}
+
+Result<void> checked_copy(soci::session& session, const fs::path& book, const fs::path& to) {
+  const fs::path unfinished = to.string() + ".unfinished";
+  std::error_code ignored;
+  fs::remove(unfinished, ignored);
+  const auto time = changed(book);
+  auto made = make_private_file(unfinished);
+  if (!made)
+    return made;
+  try {
+    engine::copy(session, unfinished);
+    made = is_like(unfinished, session);
+  } catch (const std::exception& failed) {
+    made = refuse(engine::explain(failed, book));
+  }
+  const std::array<timespec, 2> times{time, time};
+  if (made && ::utimensat(AT_FDCWD, unfinished.c_str(), times.data(), 0) != 0)
+    made = refuse(cannot(unfinished, "written", errno));
+  if (made)
+    made = sync(unfinished, O_RDWR);
+  // A name that is taken is another program's copy of the same moment, or somebody's file.
+  if (made && ::link(unfinished.c_str(), to.c_str()) != 0 && errno == EEXIST)
+    made = refuse(cannot(to, "made", EEXIST));
+  if (made && !fs::exists(to))
+    fs::rename(unfinished, to, ignored); // a file system without links
+  fs::remove(unfinished, ignored);
+  return made ? settle(to) : made;
+}
+
+Result<std::optional<fs::path>> copy_if_changed(soci::session& session, const fs::path& book) {
+  if (!is_due(book))
+    return std::nullopt;
+  if (auto made = make_copies_folder(book); !made)
+    return refuse(made.error());
+  const auto name = fmt::format("{:06}-{:%Y-%m-%d-%H%M%S}.copy", next_number(book),
+                                fmt::gmtime(changed(book).tv_sec));
+  const auto to = copies_folder(book) / name;
+  if (auto copied = checked_copy(session, book, to); !copied)
+    return refuse(copied.error());
+  thin(book);
+  return to;
+}
+
+} // namespace coneline::store

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// How copies are made, for the book's opening and its migrations. Private to this room.
+
+#include "core/base/fault.h"
+
+#include <soci/soci.h>
+
+#include <filesystem>
+#include <optional>
+
+namespace coneline::store {
+
+/// Copies the book if it changed since the newest copy, then thins the copies by the stated rule.
+/// Returns the new copy, if one was due. Fails when the book is damaged, which `damaged` tells, and
+/// when the copy cannot be written (full disk, a folder that may not be written).
+Result<std::optional<std::filesystem::path>> copy_if_changed(soci::session& session,
+                                                             const std::filesystem::path& book);
+
+/// Writes a checked copy to `to`, which must not exist; nothing is left there when it fails.
+Result<void> checked_copy(soci::session& session, const std::filesystem::path& book,
+                          const std::filesystem::path& to);
+
+/// Makes what stands at `path` last: the file's content and, with it, its name in the folder.
+Result<void> settle(const std::filesystem::path& path);
+
+/// An empty file that only its owner may read; fails when it is there.
+Result<void> make_private_file(const std::filesystem::path& path);
+
+/// The next running number in the folder of copies.
+std::int64_t next_number(const std::filesystem::path& book);
+
+/// Makes the folder of copies, its owner's alone.
+Result<void> make_copies_folder(const std::filesystem::path& book);
+
+} // namespace coneline::store

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "book_copies.h"
+
+#include "core/store/copies.h"
+#include "wording.h"
+
+#include <QDateTime>
+#include <QLocale>
+
+namespace coneline::window {
+
+namespace {
+
+/// In the grower's own time and form.
+QString when(const store::Copy& copy) {
+  auto time = QDateTime::fromString(text(copy.changed), QStringLiteral("yyyy-MM-dd hh:mm:ss"));
+  time.setTimeSpec(Qt::UTC);
+  return QLocale().toString(time.toLocalTime(), QLocale::ShortFormat);
+}
+
+QString about(const store::Copy& copy, const store::CopyState& state) {
+  if (!state.good)
+    return QObject::tr("not good: %1").arg(text(state.fault));
+  const auto entries = QObject::tr("%1 entries").arg(shown(state.entries));
+  return copy.kind == store::Copy::Kind::before_migration
+             ? QObject::tr("%1, before a newer program").arg(entries)
+             : entries;
+}
+
+} // namespace
+
+BookCopies::BookCopies(QObject* parent)
+    : QObject(parent), rows_({"file", "when", "about", "good"}, this) {}
+
+void BookCopies::set_path(const QString& path) {
+  if (path == path_)
+    return;
+  path_ = path;
+  told_.clear();
+  fault_.clear();
+  read_anew();
+}
+
+void BookCopies::restore(const QString& file) {
+  bring_back([&](const auto& book) -> Result<void> {
+    auto done = store::restore(book, std::filesystem::path(plain(file)));
+    return done ? Result<void>() : refuse(done.error());
+  });
+}
+
+void BookCopies::undo() {
+  bring_back([](const auto& book) -> Result<void> {
+    auto done = store::undo_restore(book);
+    return done ? Result<void>() : refuse(done.error());
+  });
+}
+
+void BookCopies::bring_back(
+    const std::function<Result<void>(const std::filesystem::path&)>& bring) {
+  const auto path = path_; // closing changes what it is bound to
+  const auto file = Session::path_of(path);
+  told_.clear();
+  fault_.clear();
+  if (session_->is_open())
+    session_->close();
+  if (const auto brought = bring(file); !brought)
+    fault_ = text(brought.error().text());
+  else
+    told_ = tr("The book was put back. What stood there is kept.");
+  const auto said = std::pair(told_, fault_);
+  session_->openBook(path);
+  path_ = path;
+  std::tie(told_, fault_) = said;
+  read_anew();
+}
+
+void BookCopies::read_anew() {
+  std::vector<Rows::Row> rows;
+  undoable_ = false;
+  const auto copies =
+      path_.isEmpty() ? std::vector<store::Copy>() : store::copies_of(Session::path_of(path_));
+  for (const auto& copy : copies) {
+    if (copy.kind == store::Copy::Kind::replaced) {
+      undoable_ = true;
+      continue;
+    }
+    const auto state = store::look_into(copy);
+    rows.push_back({text(copy.path.string()), when(copy), about(copy, state), state.good});
+  }
+  rows_.replace(std::move(rows));
+  emit changed();
+}
+
+} // namespace coneline::window
