@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/date.h"
 
-#include "core/base/phrase.h"
 #include <fmt/format.h>
 
 #include <cmath>
@@ -36,12 +35,12 @@ int digits(std::string_view text) {
 Result<Date> Date::of(int year, unsigned month, unsigned day) {
   if (year < first_year || year > last_year)
     return refuse(
-        fault(phrase("the year {} lies outside {} to {}", year, first_year, last_year),
+        fault(fmt::format("the year {} lies outside {} to {}", year, first_year, last_year),
               "Check the year."));
   const auto date = std::chrono::year_month_day{std::chrono::year{year}, std::chrono::month{month},
                                                 std::chrono::day{day}};
   if (!date.ok())
-    return refuse(fault(phrase("there is no day {:04}-{:02}-{:02}", year, month, day),
+    return refuse(fault(fmt::format("there is no day {:04}-{:02}-{:02}", year, month, day),
                         "Check month and day."));
   return Date(to_days(date));
 }
@@ -49,7 +48,7 @@ Result<Date> Date::of(int year, unsigned month, unsigned day) {
 Result<Date> Date::parse(std::string_view text) {
   const auto not_a_date = [&] {
     return refuse(
-        fault(phrase("'{}' is no date", text), "Write year-month-day, such as 2026-03-09."));
+        fault(fmt::format("'{}' is no date", text), "Write year-month-day, such as 2026-03-09."));
   };
   if (text.size() != 10 || text[4] != '-' || text[7] != '-')
     return not_a_date();

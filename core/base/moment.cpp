@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/moment.h"
 
-#include "core/base/phrase.h"
 #include <fmt/format.h>
 
 namespace coneline {
 
 Result<Moment> Moment::parse(std::string_view text) {
   const auto no_moment = [&] {
-    return refuse(fault(phrase("'{}' is no date with a time of day", text.substr(0, 60)),
+    return refuse(fault(fmt::format("'{}' is no date with a time of day", text.substr(0, 60)),
                         "Write it as 2026-03-09T14:05:00."));
   };
   constexpr std::string_view shape = "0000-00-00T00:00:00";

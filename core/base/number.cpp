@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/number.h"
 
-#include "core/base/phrase.h"
 #include "core/base/count.h"
 
 #include <fmt/format.h>
@@ -17,21 +16,21 @@ Result<std::int64_t> parse_whole(std::string_view text) {
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
   if (text.empty() || end != text.data() + text.size() || error == std::errc::invalid_argument)
     return refuse(
-        fault(phrase("'{}' is no whole number", text), "Write digits alone, such as 42."));
+        fault(fmt::format("'{}' is no whole number", text), "Write digits alone, such as 42."));
   if (error == std::errc::result_out_of_range)
-    return refuse(fault(phrase("{} is too large a number", text), "Check the digits."));
+    return refuse(fault(fmt::format("{} is too large a number", text), "Check the digits."));
   return value;
 }
 
 Result<double> parse_real(std::string_view text) {
   if (text.find(',') != std::string_view::npos)
     return refuse(
-        fault(phrase("'{}' has a comma", text), "Write decimals with a point, such as 22.5."));
+        fault(fmt::format("'{}' has a comma", text), "Write decimals with a point, such as 22.5."));
   double value = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
   if (text.empty() || error != std::errc{} || end != text.data() + text.size() ||
       !std::isfinite(value))
-    return refuse(fault(phrase("'{}' is no number", text), "Write a number such as 22.5."));
+    return refuse(fault(fmt::format("'{}' is no number", text), "Write a number such as 22.5."));
   return value;
 }
 
@@ -46,11 +45,11 @@ std::string write_real(double value) {
 Result<Count> Count::of(std::int64_t value) {
   constexpr std::int64_t most = 1'000'000'000;
   if (value < 0)
-    return refuse(fault(phrase("a count cannot be below zero, and this is {}", value),
+    return refuse(fault(fmt::format("a count cannot be below zero, and this is {}", value),
                         "Write how many there are."));
   if (value > most)
     return refuse(
-        fault(phrase("{} is more than any nursery counts", value), "Check the digits."));
+        fault(fmt::format("{} is more than any nursery counts", value), "Check the digits."));
   return Count(value);
 }
 
