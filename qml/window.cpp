@@ -27,6 +27,7 @@ std::optional<Wanted> window_wanted(std::span<const std::string> arguments) {
 
 bool load(QQmlApplicationEngine& engine, Session& session) {
   engine.addImportPath(QStringLiteral("qrc:/"));
+  QObject::connect(session.speech(), &Speech::languageChanged, &engine, &QQmlEngine::retranslate);
   engine.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(&session)}});
   engine.load(QUrl(QStringLiteral("qrc:/ConelineWindow/frame/Main.qml")));
   return !engine.rootObjects().isEmpty();
@@ -55,6 +56,10 @@ int run(int argc, char** argv, const Wanted& wanted) {
   QSettings settings(QStringLiteral("coneline"), QStringLiteral("coneline"));
   Session session(day_of_work());
   session.set_look(settings.value(QStringLiteral("look"), session.look()).toString());
+  auto& speech = *session.speech();
+  speech.set_language(settings.value(QStringLiteral("language")).toString());
+  speech.set_units(settings.value(QStringLiteral("units"), Speech::usual_units()).toString());
+  speech.set_text_size(settings.value(QStringLiteral("text size"), 100).toInt());
   if (const auto book = book_of(wanted, settings); !book.isEmpty())
     session.openBook(book);
   QQmlApplicationEngine engine;
@@ -64,6 +69,9 @@ int run(int argc, char** argv, const Wanted& wanted) {
   }
   const auto status = QApplication::exec();
   settings.setValue(QStringLiteral("look"), session.look());
+  settings.setValue(QStringLiteral("language"), speech.language());
+  settings.setValue(QStringLiteral("units"), speech.units());
+  settings.setValue(QStringLiteral("text size"), speech.text_size());
   if (!session.path().isEmpty())
     settings.setValue(QStringLiteral("book"), session.path());
   return status;

@@ -3,6 +3,7 @@
 
 #include "core/base/check_character.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -83,6 +84,10 @@ std::string_view kind_word(Kind kind) {
   return "";
 }
 
+std::string kind_said(Kind kind) {
+  return phrase_of(kind_word(kind));
+}
+
 Result<Kind> kind_named(std::string_view word) {
   std::string all;
   for (const auto kind : all_kinds) {
@@ -90,13 +95,12 @@ Result<Kind> kind_named(std::string_view word) {
       return kind;
     all += (all.empty() ? "" : ", ") + std::string(kind_word(kind));
   }
-  return refuse(
-      fault(fmt::format("'{}' is no kind of thing", word), fmt::format("One of: {}.", all)));
+  return refuse(fault(phrase("'{}' is no kind of thing", word), phrase("One of: {}.", all)));
 }
 
 Result<Code> Code::of(Kind kind, int series, std::int64_t number) {
   if (series < 10 || series > 99 || number < 1 || number > 999'999)
-    return refuse(fault(fmt::format("series {} and number {} make no code", series, number),
+    return refuse(fault(phrase("series {} and number {} make no code", series, number),
                         "A series is 10 to 99, a number 1 to 999999."));
   return from_running(kind, parse_whole(fmt::format("{}{}", series, number)).value());
 }
@@ -105,7 +109,7 @@ Result<Code> Code::from_running(Kind kind, std::int64_t running) {
   const bool in_range = running >= smallest_running && running <= largest_running;
   // After the two digits of the series the number starts at 1, so it has no leading zero.
   if (!in_range || fmt::format("{}", running)[2] == '0')
-    return refuse(fault(fmt::format("{} is no running number of a code", running),
+    return refuse(fault(phrase("{} is no running number of a code", running),
                         "It is the book's series (10 to 99) followed by 1 to 999999."));
   return Code(kind, running);
 }
@@ -136,16 +140,15 @@ Result<Code> Code::parse(std::string_view typed) {
   if (text.empty())
     return refuse(fault("no code was given", "Scan the label or type its code, such as T1742Q."));
   if (text.size() > longest)
-    return refuse(fault(fmt::format("'{}' is no code: it has {} characters, a code at most {}",
-                                    typed, text.size(), longest),
+    return refuse(fault(phrase("'{}' is no code: it has {} characters, a code at most {}", typed,
+                               text.size(), longest),
                         "Scan the label or type its code, such as T1742Q."));
   if (!kind_of(text.front()) || text.size() < 5 ||
       !std::all_of(text.begin() + 1, text.end() - 1, [](char c) { return c >= '0' && c <= '9'; }))
-    return refuse(fault(fmt::format("'{}' is no code", typed),
+    return refuse(fault(phrase("'{}' is no code", typed),
                         "A code is a letter, digits and a check character, such as T1742Q."));
-  return refuse(
-      fault(fmt::format("'{}' has a wrong character: its check character does not fit", typed),
-            "Look at the label and type it again."));
+  return refuse(fault(phrase("'{}' has a wrong character: its check character does not fit", typed),
+                      "Look at the label and type it again."));
 }
 
 std::vector<Code> corrections(std::string_view typed) {

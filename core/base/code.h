@@ -37,6 +37,8 @@ inline constexpr std::array all_kinds{Kind::plant, Kind::pollen, Kind::cone,    
 
 /// The word for a kind: "tray", "pot group".
 std::string_view kind_word(Kind kind);
+/// As it is said to a person.
+std::string kind_said(Kind kind);
 /// Fails and lists the words there are.
 Result<Kind> kind_named(std::string_view word);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/csv.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -111,9 +113,9 @@ Result<void> check_header(const CsvTable& table) {
       return refuse(fault("the header has a column without a name", "Name every column.")
                         .at({table.file, 1, {}}));
     if (!seen.insert(name).second)
-      return refuse(fault(fmt::format("the column '{}' stands twice in the header", name),
-                          "Keep one of them.")
-                        .at({table.file, 1, name}));
+      return refuse(
+          fault(phrase("the column '{}' stands twice in the header", name), "Keep one of them.")
+              .at({table.file, 1, name}));
   }
   return {};
 }
@@ -190,9 +192,9 @@ namespace {
 /// comma.
 std::string remedy_for_row(const CsvTable& table, std::size_t fields) {
   if (const auto other = other_separator(table))
-    return fmt::format("Columns seem to be separated by {}. Save the file with commas between "
-                       "columns and decimals with a point, such as 7.5.",
-                       *other);
+    return phrase("Columns seem to be separated by {}. Save the file with commas between "
+                  "columns and decimals with a point, such as 7.5.",
+                  *other);
   if (fields > table.columns.size())
     return "Check commas and quotes in this row; write decimals with a point, such as 7.5.";
   return "Check commas and quotes in this row.";
@@ -231,8 +233,8 @@ Result<CsvTable> read_csv(std::string_view text, std::string file) {
       table.rows.pop_back();
   for (const auto& row : table.rows)
     if (row.fields.size() != table.columns.size())
-      return refuse(fault(fmt::format("the row has {} fields, the header {}", row.fields.size(),
-                                      table.columns.size()),
+      return refuse(fault(phrase("the row has {} fields, the header {}", row.fields.size(),
+                                 table.columns.size()),
                           remedy_for_row(table, row.fields.size()))
                         .at({table.file, row.line, {}}));
   return table;
@@ -243,18 +245,18 @@ Result<CsvTable> read_csv_file(const std::filesystem::path& path) {
   std::error_code error;
   const auto size = std::filesystem::file_size(path, error);
   if (error)
-    return refuse(fault(fmt::format("'{}' cannot be read: {}", path.string(), error.message()),
+    return refuse(fault(phrase("'{}' cannot be read: {}", path.string(), error.message()),
                         "Check the name."));
   if (size > largest_file)
-    return refuse(fault(fmt::format("'{}' has {} MB, more than {} MB", path.string(), size >> 20U,
-                                    largest_file >> 20U),
-                        "Split it."));
+    return refuse(fault(
+        phrase("'{}' has {} MB, more than {} MB", path.string(), size >> 20U, largest_file >> 20U),
+        "Split it."));
   std::ifstream in(path, std::ios::binary);
   std::string text(size, '\0');
   if (!in || !in.read(text.data(), static_cast<std::streamsize>(size)))
-    return refuse(fault(fmt::format("'{}' cannot be read: {}", path.string(),
-                                    std::generic_category().message(errno)),
-                        "Check that it may be read."));
+    return refuse(fault(
+        phrase("'{}' cannot be read: {}", path.string(), std::generic_category().message(errno)),
+        "Check that it may be read."));
   return read_csv(text, name);
 }
 

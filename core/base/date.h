@@ -32,6 +32,8 @@ class Date {
   [[nodiscard]] unsigned month() const; ///< 1 to 12
   [[nodiscard]] unsigned day() const;   ///< 1 to 31
   [[nodiscard]] std::string iso() const;
+  /// As who reads it writes days; ISO on the command line. For sentences, never for files.
+  [[nodiscard]] std::string said() const;
 
   [[nodiscard]] Date plus_days(int days) const { return from_days(days_ + days); }
   /// The same day of the month some months on; the last day of the month where that day does not

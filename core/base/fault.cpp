@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/fault.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 namespace coneline {
 
 namespace {
 Fault make(std::string what, std::string remedy, Blame blame) {
-  return Fault{std::move(what), std::move(remedy), std::nullopt, blame};
+  // Texts without places are said here, those with places were said already and stay.
+  return Fault{phrase_of(what), phrase_of(remedy), std::nullopt, blame};
 }
 } // namespace
 
@@ -23,9 +26,9 @@ std::string Fault::text() const {
   if (where) {
     place = where->file;
     if (where->line > 0)
-      place += fmt::format("{}line {}", place.empty() ? "" : ", ", where->line);
+      place += (place.empty() ? "" : ", ") + phrase("line {}", where->line);
     if (!where->column.empty())
-      place += fmt::format("{}column {}", place.empty() ? "" : ", ", where->column);
+      place += (place.empty() ? "" : ", ") + phrase("column {}", where->column);
   }
   std::string said = place.empty() ? what : fmt::format("{}: {}", place, what);
   if (!remedy.empty()) {

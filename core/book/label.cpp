@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/label.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -22,7 +24,7 @@ Result<void> check_lengths(const LabelStock& stock) {
            {"label width", stock.label_width},
            {"label height", stock.label_height}})
     if (!std::isfinite(value) || value <= 0 || value > largest_page)
-      return refuse(fault(fmt::format("'{}': a {} of {} mm", stock.name, what, value),
+      return refuse(fault(phrase("'{}': a {} of {} mm", stock.name, what, value),
                           "Give a length above 0 and at most 2000 mm."));
   for (const auto& [what, value] : std::initializer_list<std::pair<std::string_view, double>>{
            {"left margin", stock.left},
@@ -31,11 +33,11 @@ Result<void> check_lengths(const LabelStock& stock) {
            {"column pitch", stock.column_pitch},
            {"row pitch", stock.row_pitch}})
     if (!std::isfinite(value) || value < 0 || value > largest_page)
-      return refuse(fault(fmt::format("'{}': a {} of {} mm", stock.name, what, value),
+      return refuse(fault(phrase("'{}': a {} of {} mm", stock.name, what, value),
                           "Give a length from 0 to 2000 mm."));
   if (stock.columns < 1 || stock.rows < 1 || stock.columns > 200 || stock.rows > 200)
     return refuse(
-        fault(fmt::format("'{}': {} columns and {} rows", stock.name, stock.columns, stock.rows),
+        fault(phrase("'{}': {} columns and {} rows", stock.name, stock.columns, stock.rows),
               "Give 1 to 200 of each."));
   return {};
 }
@@ -44,15 +46,15 @@ Result<void> check_lengths(const LabelStock& stock) {
 Result<void> check_direction(const std::string& name, std::string_view along, std::string_view many,
                              double page, double margin, double label, double pitch, int labels) {
   if (labels > 1 && pitch < label - rounding)
-    return refuse(fault(fmt::format("'{}': {} overlap by {:.2f} mm: one every {:.2f} mm, each "
-                                    "{:.2f} mm",
-                                    name, many, label - pitch, pitch, label),
+    return refuse(fault(phrase("'{}': {} overlap by {:.2f} mm: one every {:.2f} mm, each "
+                               "{:.2f} mm",
+                               name, many, label - pitch, pitch, label),
                         "Measure from one label's edge to the same edge of the next."));
   const double needed = margin + (labels > 1 ? (labels - 1) * pitch : 0) + label;
   if (needed > page + rounding)
-    return refuse(fault(fmt::format("'{}': the labels are {:.2f} mm {} than the page: {:.2f} of "
-                                    "{:.2f} mm",
-                                    name, needed - page, along, needed, page),
+    return refuse(fault(phrase("'{}': the labels are {:.2f} mm {} than the page: {:.2f} of "
+                               "{:.2f} mm",
+                               name, needed - page, along, needed, page),
                         "Check the page, the margins and the pitch."));
   return {};
 }

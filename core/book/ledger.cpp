@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/ledger.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -47,7 +49,7 @@ Ledger::Ledger(Recall recall, Name name) : recall_(std::move(recall)), name_(std
 
 Ledger::Ledger()
     : Ledger([](Account) { return Timeline(); },
-             [](LotId lot) { return fmt::format("lot {}", lot.value); }) {}
+             [](LotId lot) { return phrase("lot {}", lot.value); }) {}
 
 void Ledger::know(LotId lot, Kind kind, Origin origin, History history) {
   lots_.insert_or_assign(lot, Known{kind, origin, history});
@@ -76,18 +78,17 @@ Result<void> Ledger::sound(const Movement& movement) const {
   for (const auto& account : {from, to}) {
     const auto known = lots_.find(account.lot);
     if (known == lots_.end())
-      return refuse(
-          program_fault(fmt::format("lot {} is not known to the ledger", account.lot.value)));
+      return refuse(program_fault(phrase("lot {} is not known to the ledger", account.lot.value)));
     if (!holds(known->second.kind, account.state))
-      return refuse(fault(fmt::format("a {} holds nothing that is '{}'",
-                                      kind_word(known->second.kind), word(account.state))));
+      return refuse(fault(phrase("a {} holds nothing that is '{}'", kind_said(known->second.kind),
+                                 word(account.state))));
   }
   if (from == to)
-    return refuse(fault(fmt::format("{} would go from '{}' to '{}' of the same lot", count.value(),
-                                    word(from.state), word(to.state))));
+    return refuse(fault(phrase("{} would go from '{}' to '{}' of the same lot", count.value(),
+                               word(from.state), word(to.state))));
   if (lots_.at(from.lot).origin != lots_.at(to.lot).origin)
-    return refuse(fault(fmt::format("{} and {} come from different cones; a lot holds seed of one",
-                                    name_(from.lot), name_(to.lot)),
+    return refuse(fault(phrase("{} and {} come from different cones; a lot holds seed of one",
+                               name_(from.lot), name_(to.lot)),
                         "Make a lot of its own for each cone; two lots may share a place."));
   return {};
 }
@@ -95,8 +96,8 @@ Result<void> Ledger::sound(const Movement& movement) const {
 Result<void> Ledger::in_the_trade(const Movement& movement) const {
   const auto& [from, to, count] = movement;
   if (!leads_to(from.state, to.state))
-    return refuse(fault(fmt::format("what is '{}' in {} cannot become '{}'", word(from.state),
-                                    name_(from.lot), word(to.state))));
+    return refuse(fault(phrase("what is '{}' in {} cannot become '{}'", word(from.state),
+                               name_(from.lot), word(to.state))));
   const bool other_lot_in_one_batch = from.lot != to.lot && standing(to.state) != Standing::on_hand;
   if (other_lot_in_one_batch || (standing(from.state) == Standing::beginning && from.lot != to.lot))
     return refuse(program_fault("beginnings and ends belong to the lot that gave or took"));
@@ -107,15 +108,15 @@ Fault Ledger::below_zero(Account account, Date date, Change lowest, std::int64_t
   const auto name = name_(account.lot);
   const auto there = lowest.by + asked;
   if (lowest.date <= date)
-    return fault(fmt::format("{} has {} '{}' on {}, and {} are asked for: {} too many", name, there,
-                             word(account.state), date.iso(), asked, -lowest.by),
+    return fault(phrase("{} has {} '{}' on {}, and {} are asked for: {} too many", name, there,
+                        word(account.state), date.said(), asked, -lowest.by),
                  "Check the number and the day, or recount the lot first.");
   return fault(
-      fmt::format(
+      phrase(
           "taking {} '{}' from {} on {} would leave {} below zero on {}, because of later entries",
-          asked, word(account.state), name, date.iso(), -lowest.by, lowest.date.iso()),
-      fmt::format("At most {} can be taken on that day; or reverse the later entries first.",
-                  std::max<std::int64_t>(there, 0)));
+          asked, word(account.state), name, date.said(), -lowest.by, lowest.date.said()),
+      phrase("At most {} can be taken on that day; or reverse the later entries first.",
+             std::max<std::int64_t>(there, 0)));
 }
 
 Result<void> Ledger::take(Date date, std::span<const Movement> movements) {

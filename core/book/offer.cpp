@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/book/plan_records.h"
 
 #include <cmath>
@@ -13,7 +14,7 @@ constexpr int most_days = 3650;
 
 Result<void> is_named(std::string_view what, const std::string& name) {
   if (name.empty())
-    return refuse(fault(fmt::format("an offer or good without a {}", what), "Name it."));
+    return refuse(fault(phrase("an offer or good without a {}", what), "Name it."));
   return {};
 }
 
@@ -29,23 +30,23 @@ Result<void> is_sound(const Offer& offer) {
   if (auto named = is_named("supplier", offer.supplier); !named)
     return named;
   const auto wrong = [&](const std::string& what, const std::string& next) {
-    return refuse(fault(
-        fmt::format("the offer of '{}' by '{}' has {}", offer.good, offer.supplier, what), next));
+    return refuse(
+        fault(phrase("the offer of '{}' by '{}' has {}", offer.good, offer.supplier, what), next));
   };
   if (!from_zero(offer.litres, most_litres) || offer.litres <= 0)
-    return wrong(fmt::format("{:g} litres in a pack", offer.litres),
+    return wrong(phrase("{:g} litres in a pack", offer.litres),
                  "Give the litres that stand on the pack, above 0.");
   if (!from_zero(offer.expansion, 100) || offer.expansion < 1)
-    return wrong(fmt::format("{:g} loose litres from one that is pressed", offer.expansion),
+    return wrong(phrase("{:g} loose litres from one that is pressed", offer.expansion),
                  "Give 1 where it is not pressed, at most 100.");
   if (offer.cents < 0 || offer.delivery_cents < 0)
     return wrong("a price below 0", "Give 0 or more.");
   if (offer.lead_days < 0 || offer.lead_days > most_days)
-    return wrong(fmt::format("{} days of waiting", offer.lead_days), "Give 0 to 3650 days.");
+    return wrong(phrase("{} days of waiting", offer.lead_days), "Give 0 to 3650 days.");
   if (offer.least < 1)
-    return wrong(fmt::format("{} packs as its least order", offer.least), "Give 1 or more.");
+    return wrong(phrase("{} packs as its least order", offer.least), "Give 1 or more.");
   if (offer.kilograms && !(from_zero(*offer.kilograms, 1e6) && *offer.kilograms > 0))
-    return wrong(fmt::format("a pack of {:g} kg", *offer.kilograms),
+    return wrong(phrase("a pack of {:g} kg", *offer.kilograms),
                  "Give its weight, or leave it out.");
   return {};
 }
@@ -54,16 +55,16 @@ Result<void> is_sound(const Good& good) {
   if (auto named = is_named("name", good.name); !named)
     return named;
   const auto wrong = [&](const std::string& what, const std::string& next) {
-    return refuse(fault(fmt::format("'{}': {}", good.name, what), next));
+    return refuse(fault(phrase("'{}': {}", good.name, what), next));
   };
   if (!from_zero(good.on_hand, most_litres))
-    return wrong(fmt::format("{:g} litres on hand", good.on_hand), "Give 0 or more.");
+    return wrong(phrase("{:g} litres on hand", good.on_hand), "Give 0 or more.");
   if (good.room && !from_zero(*good.room, most_litres))
-    return wrong(fmt::format("room for {:g} litres", *good.room), "Give 0 or more.");
+    return wrong(phrase("room for {:g} litres", *good.room), "Give 0 or more.");
   if (good.keeps && (*good.keeps < 1 || *good.keeps > 1200))
-    return wrong(fmt::format("keeps for {} months", *good.keeps), "Give 1 to 1200.");
+    return wrong(phrase("keeps for {} months", *good.keeps), "Give 1 to 1200.");
   if (!from_zero(good.cents_a_litre_and_month, 1e6))
-    return wrong(fmt::format("{:g} cents a litre and month", good.cents_a_litre_and_month),
+    return wrong(phrase("{:g} cents a litre and month", good.cents_a_litre_and_month),
                  "Give 0 or more.");
   return {};
 }
@@ -73,10 +74,10 @@ Result<void> is_sound(const Target& target) {
   if (target.cross.empty())
     return refuse(fault("a target without a cross", "Say which cross it is of."));
   if (target.plants < 1 || target.plants > most)
-    return refuse(fault(fmt::format("a target of {} plants of '{}'", target.plants, target.cross),
+    return refuse(fault(phrase("a target of {} plants of '{}'", target.plants, target.cross),
                         "Give 1 to 1000000."));
   if (!(target.assurance > 0 && target.assurance < 1))
-    return refuse(fault(fmt::format("an assurance of {:g}", target.assurance),
+    return refuse(fault(phrase("an assurance of {:g}", target.assurance),
                         "Give a share above 0 and below 1, such as 0.9."));
   return {};
 }
@@ -85,7 +86,7 @@ Result<void> is_sound(const PlaceLimits& limits) {
   const auto& load = limits.kilograms_a_square_metre;
   constexpr double most = 1e5;
   if (load && !(*load > 0 && *load <= most))
-    return refuse(fault(fmt::format("a place that bears {:g} kg a square metre", *load),
+    return refuse(fault(phrase("a place that bears {:g} kg a square metre", *load),
                         "Give what its maker says, above 0, or leave it out."));
   return {};
 }

@@ -7,6 +7,7 @@
 //   word(Sex::not_known) == "not known"        read_word<Sex>("male").value() == Sex::male
 
 #include "core/base/fault.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -28,6 +29,12 @@ std::string_view word(Set member) {
   return "";
 }
 
+/// The word as it is said to a person; `word` is what stands in the book and in files.
+template <class Set>
+std::string said(Set member) {
+  return phrase_of(word(member));
+}
+
 /// Fails on any other word; the fault lists those there are.
 template <class Set>
 Result<Set> read_word(std::string_view text) {
@@ -37,8 +44,8 @@ Result<Set> read_word(std::string_view text) {
       return value;
     known += fmt::format("{}{}", known.empty() ? "" : ", ", name);
   }
-  return refuse(fault(fmt::format("'{}' is no {}", text, Words<Set>::what),
-                      fmt::format("Use one of: {}.", known)));
+  return refuse(fault(phrase("'{}' is no {}", text, phrase_of(Words<Set>::what)),
+                      phrase("Use one of: {}.", known)));
 }
 
 } // namespace coneline::book

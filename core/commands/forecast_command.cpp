@@ -130,8 +130,8 @@ Result<Answer> opened(const Asked& asked, const plan::ForecastInput& input) {
   for (const auto& lot : lots) {
     const double value = lot.values[*month];
     sum += value;
-    answer.json["lots"].push_back({{"code", lot.code.text()}, {"expected", value}});
-    table.row({lot.code.text(), commands::shown(value, 2)});
+    answer.json["lots"].push_back({{"code", lot.lot}, {"expected", value}});
+    table.row({lot.lot, commands::shown(value, 2)});
   }
   answer.json["expected"] = sum;
   answer.table = fmt::format("{} '{}' in {}: {:.2f} {} expected, from\n{}", asked.what, asked.name,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/book_calendar.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/chrono.h>
 #include <fmt/format.h>
 
@@ -20,7 +22,7 @@ Result<std::string> whole_text(const std::string& path) {
   std::ifstream file(path, std::ios::binary);
   std::ostringstream text;
   if (!file || !(text << file.rdbuf()))
-    return refuse(fault(fmt::format("'{}' cannot be read", path), "Check the name."));
+    return refuse(fault(phrase("'{}' cannot be read", path), "Check the name."));
   return text.str();
 }
 
@@ -31,7 +33,7 @@ Result<work::Done> take(store::Book& book, const CalendarLine& line, const work:
     done.on = std::min(line.completed_on.value_or(noted.on), noted.on);
     if (due.done_at_once)
       return work::do_due(book, line.key, done);
-    return refuse(fault(fmt::format("{} is ticked in the calendar", line.key),
+    return refuse(fault(phrase("{} is ticked in the calendar", line.key),
                         "Enter what was done; the tick does not say it."));
   }
   auto reason = noted;
@@ -88,9 +90,9 @@ Result<work::Done> take_in_calendar(store::Book& book, const std::string& file,
     else
       all.entries.insert(all.entries.end(), done->entries.begin(), done->entries.end());
   }
-  all.told = fmt::format("{} taken in, {} as they are, {} of other calendars passed over",
-                         all.entries.size(), as_is, read->of_others) +
-             (by_hand.empty() ? "" : "; still to be entered:" + by_hand);
+  all.told = phrase("{} taken in, {} as they are, {} of other calendars passed over",
+                    all.entries.size(), as_is, read->of_others) +
+             (by_hand.empty() ? std::string() : phrase("; still to be entered:{}", by_hand));
   return all;
 }
 

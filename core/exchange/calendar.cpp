@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/calendar.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/calendar_lines.h"
 
 #include <fmt/format.h>
@@ -165,8 +166,8 @@ Result<CalendarRead> read_calendar(std::string_view text, const std::string& fil
   if (auto faults = broken_lines(text, file); !faults.empty()) {
     auto first = faults.front();
     if (faults.size() > 1)
-      first.what += fmt::format(" (and {} more, the next on line {})", faults.size() - 1,
-                                faults[1].where ? faults[1].where->line : 0);
+      first.what += phrase(" (and {} more, the next on line {})", faults.size() - 1,
+                           faults[1].where ? faults[1].where->line : 0);
     return refuse(first);
   }
   const Component calendar(icalparser_parse_string(std::string(text).c_str()));

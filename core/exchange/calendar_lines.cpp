@@ -2,6 +2,7 @@
 #include "core/exchange/calendar_lines.h"
 
 #include "core/base/date.h"
+#include "core/base/phrase.h"
 #include "core/exchange/faults.h"
 
 #include <fmt/format.h>
@@ -90,23 +91,23 @@ std::vector<Fault> broken_lines(std::string_view text, const std::string& file) 
   for (const auto& content : lines) {
     const auto [name, value] = split(content.text);
     if (name.empty() || content.folded_from_nothing)
-      say(content.line, fmt::format("'{}' is no line of a calendar", shortened(content.text)),
+      say(content.line, phrase("'{}' is no line of a calendar", shortened(content.text)),
           "Write the file again from the calendar program, or mend the line.");
     else if (name == "BEGIN")
       open.emplace_back(value, content.line);
     else if (name == "END" && (open.empty() || open.back().first != value))
-      say(content.line, fmt::format("END:{} without its BEGIN", shortened(value)),
+      say(content.line, phrase("END:{} without its BEGIN", shortened(value)),
           "The file is cut or its lines are out of order: write it again.");
     else if (name == "END")
       open.pop_back();
     // Time zones have dates of their own that no to-do has.
     else if (is_date_field(name) && !is_day(value) &&
              std::ranges::none_of(open, [](const auto& each) { return each.first == "VTIMEZONE"; }))
-      say(content.line, fmt::format("{} '{}' is no day", name, shortened(value)),
+      say(content.line, phrase("{} '{}' is no day", name, shortened(value)),
           "Write it as 20260309 or 20260309T140500Z.");
   }
   for (const auto& [name, line] : open)
-    say(line, fmt::format("BEGIN:{} without its END", shortened(name)),
+    say(line, phrase("BEGIN:{} without its END", shortened(name)),
         "The file is cut: write it again.");
   if (lines.empty() ||
       split(lines.front().text) != std::pair<std::string, std::string>{"BEGIN", "VCALENDAR"})

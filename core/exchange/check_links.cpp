@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/exchange/store_season.h"
 
 #include <fmt/format.h>
@@ -21,17 +22,16 @@ void check_links(const Sheets& sheets, const Stored& stored, store::Writing& wri
   for (std::size_t at = 0; at < links.size() && at < made.size(); ++at) {
     const auto id = stored.find(links[at].row.entry);
     if (!id || *id != made[at].entry)
-      return say(
-          fmt::format("this is not the link of entry {}, whose turn it is", made[at].entry.value),
-          links[at]);
+      return say(phrase("this is not the link of entry {}, whose turn it is", made[at].entry.value),
+                 links[at]);
     if (links[at].row.hash != made[at].hash)
-      return say(fmt::format("the chain breaks at entry {}: its link here is {}, and what the "
-                             "folder says of it gives {}",
-                             made[at].entry.value, shortened(links[at].row.hash), made[at].hash),
+      return say(phrase("the chain breaks at entry {}: its link here is {}, and what the "
+                        "folder says of it gives {}",
+                        made[at].entry.value, shortened(links[at].row.hash), made[at].hash),
                  links[at]);
   }
   if (links.size() != made.size())
-    say(fmt::format("{} links for {} entries", links.size(), made.size()), links.back());
+    say(phrase("{} links for {} entries", links.size(), made.size()), links.back());
 }
 
 } // namespace coneline::exchange

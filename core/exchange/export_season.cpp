@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/export_season.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/field_writer.h"
 #include "core/exchange/fields.h"
 
@@ -36,10 +37,10 @@ Result<std::string> text_of(const Keys& keys, const Sheet<Row>& sheet) {
     fields(io, each.row);
     ++number;
     if (!io.unwritable().empty())
-      return refuse(fault(fmt::format("row {} of the book's {} has a text that is no UTF-8", number,
-                                      file_of<Row>),
-                          "Correct the text in the book, then export again.")
-                        .at({std::string(file_of<Row>), 0, io.unwritable()}));
+      return refuse(
+          fault(phrase("row {} of the book's {} has a text that is no UTF-8", number, file_of<Row>),
+                "Correct the text in the book, then export again.")
+              .at({std::string(file_of<Row>), 0, io.unwritable()}));
     text += csv_line(io.cells());
   }
   return text;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/field_reader.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 namespace coneline::exchange {
@@ -12,14 +14,14 @@ std::string shortened(std::string_view value) {
   auto end = shown;
   while (end > 0 && (static_cast<unsigned char>(value[end]) & 0xC0U) == 0x80U)
     --end; // not through the middle of a letter
-  return fmt::format("{}… ({} bytes)", value.substr(0, end), value.size());
+  return phrase("{}… ({} bytes)", value.substr(0, end), value.size());
 }
 
 namespace {
 
 Result<bool> read_yes_or_no(std::string_view text) {
   if (text != "yes" && text != "no")
-    return refuse(fault(fmt::format("'{}' is neither yes nor no", text), "Write yes or no."));
+    return refuse(fault(phrase("'{}' is neither yes nor no", text), "Write yes or no."));
   return text == "yes";
 }
 
@@ -27,8 +29,8 @@ Result<int> read_int(std::string_view text) {
   return parse_whole(text).and_then([&](std::int64_t number) -> Result<int> {
     constexpr std::int64_t most = 1'000'000;
     if (number > most || number < -most)
-      return refuse(fault(fmt::format("{} is far out of range", number),
-                          fmt::format("At most {} is expected.", most)));
+      return refuse(
+          fault(phrase("{} is far out of range", number), phrase("At most {} is expected.", most)));
     return static_cast<int>(number);
   });
 }
@@ -56,7 +58,7 @@ std::optional<std::string_view> broken(Rule rule, double number) {
 
 void FieldReader::check(std::string_view column, double number, Rule rule) {
   if (const auto expected = broken(rule, number))
-    refuse_field(column, fault(fmt::format("'{}' is out of range", shortened(cell(column))),
+    refuse_field(column, fault(phrase("'{}' is out of range", shortened(cell(column))),
                                std::string(*expected)));
 }
 
@@ -69,15 +71,15 @@ void FieldReader::field(std::string_view column, std::string& text, Rule rule) {
 void FieldReader::field(std::string_view column, Code& code, Kind kind) {
   if (take(column, code, Code::parse) && code.kind() != kind)
     refuse_field(column,
-                 fault(fmt::format("{} is the code of a {}", code.text(), kind_word(code.kind())),
-                       fmt::format("Here the code of a {} is expected.", kind_word(kind))));
+                 fault(phrase("{} is the code of a {}", code.text(), kind_said(code.kind())),
+                       phrase("Here the code of a {} is expected.", kind_said(kind))));
 }
 
 void FieldReader::lot_code(std::string_view column, Code& code) {
   if (take(column, code, Code::parse) &&
       Called<book::LotId>::letters.find(static_cast<char>(code.kind())) == std::string_view::npos)
     refuse_field(column,
-                 fault(fmt::format("{} is the code of a {}", code.text(), kind_word(code.kind())),
+                 fault(phrase("{} is the code of a {}", code.text(), kind_said(code.kind())),
                        "Here the code of a batch, tray or pot group is expected."));
 }
 

@@ -5,6 +5,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/exchange/faults.h"
 #include "core/exchange/keys.h"
 
@@ -90,9 +91,8 @@ Result<std::string> read_key(std::string_view text) {
   } else {
     return Code::parse(text).and_then([&](const Code& code) -> Result<std::string> {
       if (Called<Id>::letters.find(static_cast<char>(code.kind())) == std::string_view::npos)
-        return refuse(
-            fault(fmt::format("{} is the code of a {}", code.text(), kind_word(code.kind())),
-                  fmt::format("Here the code of a {} is expected.", Called<Id>::what)));
+        return refuse(fault(phrase("{} is the code of a {}", code.text(), kind_said(code.kind())),
+                            phrase("Here the code of a {} is expected.", Called<Id>::what)));
       return code.text();
     });
   }
@@ -109,8 +109,8 @@ void FieldReader::field(std::string_view column, book::Id<Of>& id) {
   if (found != known.ids.end())
     id = found->second;
   else if (known.whole)
-    refuse_field(column, fault(fmt::format("there is no {} '{}' in {}", Called<Id>::what,
-                                           shortened(key), file_of<typename Called<Id>::Row>),
+    refuse_field(column, fault(phrase("there is no {} '{}' in {}", Called<Id>::what, shortened(key),
+                                      file_of<typename Called<Id>::Row>),
                                "Correct it, or add that row."));
   else
     sound_ = false; // its file has a fault of its own, which is told there

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/folder.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -17,9 +19,9 @@ namespace {
 namespace fs = std::filesystem;
 
 Fault cannot(std::string_view what, const fs::path& path, int error) {
-  return fault(fmt::format("'{}' cannot be {}: {}", path.string(), what,
-                           std::generic_category().message(error)),
-               "Check that there is room and that you may write there.");
+  return fault(
+      phrase("'{}' cannot be {}: {}", path.string(), what, std::generic_category().message(error)),
+      "Check that there is room and that you may write there.");
 }
 
 /// Where the folder really is: links followed, no slash at its end.
@@ -31,12 +33,12 @@ Result<fs::path> place_of(const fs::path& folder) {
   if (fs::exists(fs::symlink_status(place, error))) {
     place = fs::canonical(place, error);
     if (error)
-      return refuse(fault(fmt::format("'{}' leads nowhere", folder.string()),
+      return refuse(fault(phrase("'{}' leads nowhere", folder.string()),
                           "Name another folder, or mend the link."));
   }
   if (!fs::is_directory(place.parent_path(), error))
     return refuse(
-        fault(fmt::format("there is no folder '{}' to write into", place.parent_path().string()),
+        fault(phrase("there is no folder '{}' to write into", place.parent_path().string()),
               "Make it first, or name another one."));
   return place;
 }
@@ -47,9 +49,9 @@ Result<void> may_be_written(const fs::path& place, Existing existing,
   if (!fs::exists(place, error))
     return {};
   if (!fs::is_directory(place, error))
-    return refuse(fault(fmt::format("'{}' is no folder", place.string()), "Name another one."));
+    return refuse(fault(phrase("'{}' is no folder", place.string()), "Name another one."));
   if (fs::equivalent(place, fs::current_path(error), error))
-    return refuse(fault(fmt::format("'{}' is the folder you stand in", place.string()),
+    return refuse(fault(phrase("'{}' is the folder you stand in", place.string()),
                         "Name a new folder in it."));
   bool empty = true;
   for (fs::directory_iterator each(place, error), end; !error && each != end;
@@ -58,14 +60,14 @@ Result<void> may_be_written(const fs::path& place, Existing existing,
     const auto name = each->path().filename().string();
     if (std::ranges::find(known, name) == known.end() ||
         !fs::is_regular_file(each->symlink_status(error)))
-      return refuse(fault(fmt::format("'{}' holds '{}', which is no part of an earlier export",
-                                      place.string(), name),
-                          "Name a new or an empty folder."));
+      return refuse(fault(
+          phrase("'{}' holds '{}', which is no part of an earlier export", place.string(), name),
+          "Name a new or an empty folder."));
   }
   if (error)
     return refuse(cannot("looked into", place, error.value()));
   if (!empty && existing == Existing::keep)
-    return refuse(fault(fmt::format("'{}' holds an earlier export", place.string()),
+    return refuse(fault(phrase("'{}' holds an earlier export", place.string()),
                         "Name another folder, or ask for it to be replaced (--replace)."));
   return {};
 }
@@ -153,7 +155,7 @@ Result<void> is_file_inside(const fs::path& folder, const fs::path& path) {
         fault("the link leads nowhere", "Put the file itself into the folder.").at({name, 0, {}}));
   const auto [end, rest] = std::ranges::mismatch(home, real);
   if (end != home.end())
-    return refuse(fault(fmt::format("the link leads out of the folder, to '{}'", real.string()),
+    return refuse(fault(phrase("the link leads out of the folder, to '{}'", real.string()),
                         "Put the file itself into the folder.")
                       .at({name, 0, {}}));
   if (!fs::is_regular_file(real, error))

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/import_season.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/read_folder.h"
 #include "core/exchange/store_season.h"
 
@@ -19,7 +20,7 @@ Result<void> is_empty(store::Reading& reading) {
                      reading.lots().empty() && reading.last_entries(1).empty();
   if (!empty)
     return refuse(
-        book_fault(fmt::format("the book '{}' holds something already", registers.title.name),
+        book_fault(phrase("the book '{}' holds something already", registers.title.name),
                    "A season folder is imported into a new book; name one that does not exist."));
   return {};
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/logger_file.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/field_reader.h"
 #include "core/exchange/logger_text.h"
 
@@ -59,8 +60,9 @@ Fault several(const std::string& file, const LoggerRow& header,
   Cells names;
   for (const auto place : which)
     names.push_back(header.cells[place]);
-  return fault(fmt::format("several columns could be meant: {}", fmt::join(names, ", ")),
-               fmt::format("Name one with {}.", option))
+  return fault(phrase("several columns could be meant: {}",
+                      fmt::format("{}", fmt::join(names, ", "))),
+               phrase("Name one with {}.", option))
       .at({file, header.line, {}});
 }
 
@@ -177,7 +179,7 @@ class Reader {
   }
 
   Fault cell_fault(const LoggerRow& row, std::size_t place, std::string remedy) const {
-    return fault(fmt::format("'{}' cannot be read", shortened(row.cells[place])), std::move(remedy))
+    return fault(phrase("'{}' cannot be read", shortened(row.cells[place])), std::move(remedy))
         .at({name_, row.line, column(place)});
   }
 
@@ -187,8 +189,8 @@ class Reader {
     for (auto i = header_ + 1; i < rows_.size(); ++i) {
       const auto& row = rows_[i];
       if (row.cells.size() <= std::max(columns_.time, columns_.date.value_or(0)))
-        return refuse(fault(fmt::format("the row has {} cells, at least {} are needed",
-                                        row.cells.size(), last + 1),
+        return refuse(fault(phrase("the row has {} cells, at least {} are needed", row.cells.size(),
+                                   last + 1),
                             "Complete the row, or take it out.")
                           .at({name_, row.line, {}}));
       const auto time =
@@ -204,9 +206,9 @@ class Reader {
       Raw raw{row.line, *time, logger_number(cell, point)};
       if (!raw.value && !is_no_reading(cell))
         return refuse(cell_fault(row, columns_.temperature,
-                                 fmt::format("A number with a decimal '{}' is expected; --decimal "
-                                             "says which.",
-                                             point)));
+                                 phrase("A number with a decimal '{}' is expected; --decimal "
+                                        "says which.",
+                                        point)));
       raws_.push_back(raw);
     }
     if (raws_.empty())
@@ -229,7 +231,7 @@ class Reader {
     const auto day_second = beyond_12(&LoggerTime::second);
     if (day_first != raws_.end() && day_second != raws_.end())
       return refuse(
-          fault(fmt::format("the day stands first here and second on line {}", day_second->line),
+          fault(phrase("the day stands first here and second on line {}", day_second->line),
                 "Write all dates one way.")
               .at({name_, day_first->line, column(columns_.time)}));
     if (day_first == raws_.end() && day_second == raws_.end())
@@ -290,16 +292,16 @@ Result<LoggerFile> read_logger_file(const std::filesystem::path& path,
   std::error_code error;
   const auto size = std::filesystem::file_size(path, error);
   if (error)
-    return refuse(fault(fmt::format("'{}' cannot be read: {}", path.string(), error.message()),
+    return refuse(fault(phrase("'{}' cannot be read: {}", path.string(), error.message()),
                         "Check the name."));
   if (size > largest)
-    return refuse(fault(fmt::format("'{}' has {} MB, more than 512 MB", path.string(), size >> 20U),
-                        "Split it."));
+    return refuse(
+        fault(phrase("'{}' has {} MB, more than 512 MB", path.string(), size >> 20U), "Split it."));
   std::ifstream in(path, std::ios::binary);
   std::string text(size, '\0');
   if (!in || !in.read(text.data(), static_cast<std::streamsize>(size)))
     return refuse(
-        fault(fmt::format("'{}' cannot be read", path.string()), "Check that it may be read."));
+        fault(phrase("'{}' cannot be read", path.string()), "Check that it may be read."));
   return read_logger(text, path.filename().string(), options);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/read_folder.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/field_reader.h"
 #include "core/exchange/field_writer.h"
 #include "core/exchange/fields.h"
@@ -43,7 +44,7 @@ void check_other_files(const fs::path& folder, Faults& faults) {
       if (auto inside = is_file_inside(folder, path); !inside)
         faults.add(inside.error());
     } else if (path.extension() == ".csv") {
-      faults.add(fault(fmt::format("'{}' is no file of a season folder", shortened(name)),
+      faults.add(fault(phrase("'{}' is no file of a season folder", shortened(name)),
                        "Correct its name, or take it out.")
                      .at({name, 0, {}}));
     }
@@ -58,13 +59,14 @@ bool check_columns(const CsvTable& table, Faults& faults) {
   for (const auto& name : wanted)
     if (!table.column(name)) {
       whole = false;
-      faults.add(fault(fmt::format("the column '{}' is missing", name), "Add it to the header.")
+      faults.add(fault(phrase("the column '{}' is missing", name), "Add it to the header.")
                      .at({table.file, 1, name}));
     }
   for (const auto& name : table.columns)
     if (std::ranges::find(wanted, name) == wanted.end())
-      faults.add(fault(fmt::format("the column '{}' is not known", shortened(name)),
-                       fmt::format("Take it out; the columns are {}.", fmt::join(wanted, ", ")))
+      faults.add(fault(phrase("the column '{}' is not known", shortened(name)),
+                       phrase("Take it out; the columns are {}.",
+                              fmt::format("{}", fmt::join(wanted, ", "))))
                      .at({table.file, 1, shortened(name)}));
   return whole;
 }
@@ -76,9 +78,10 @@ void open_table(const fs::path& folder, Tables& tables, Faults& faults) {
   if (!fs::exists(fs::symlink_status(folder / name, error))) {
     if constexpr (may_be_missing<Row>)
       return;
-    faults.add(fault("the file is missing", fmt::format("It needs at least its header: {}.",
-                                                        fmt::join(columns_of<Row>(), ",")))
-                   .at({name, 0, {}}));
+    faults.add(
+        fault("the file is missing", phrase("It needs at least its header: {}.",
+                                            fmt::format("{}", fmt::join(columns_of<Row>(), ","))))
+            .at({name, 0, {}}));
     return;
   }
   if (auto inside = is_file_inside(folder, folder / name); !inside) {
@@ -113,8 +116,8 @@ void learn_keys(const Tables& tables, Keys& keys, Faults& faults) {
       if (is_new)
         keys.add(*key, id);
       else
-        faults.add(fault(fmt::format("the {} '{}' stands on line {} already", Called<Id>::what,
-                                     shortened(*key), first->second),
+        faults.add(fault(phrase("the {} '{}' stands on line {} already", Called<Id>::what,
+                                shortened(*key), first->second),
                          "Each is written once.")
                        .at(table->second.where(row, Called<Id>::column)));
     }
@@ -146,7 +149,7 @@ void read_rows(const Tables& tables, const Keys& keys, Sheet<Row>& sheet, Faults
 Result<ReadFolder> read_folder(const fs::path& folder) {
   std::error_code error;
   if (!fs::is_directory(folder, error))
-    return refuse(fault(fmt::format("there is no folder '{}'", folder.string()),
+    return refuse(fault(phrase("there is no folder '{}'", folder.string()),
                         "Name the folder that holds book.csv and the other files."));
   ReadFolder read;
   Tables tables;
@@ -160,9 +163,9 @@ Result<ReadFolder> read_folder(const fs::path& folder) {
              [&]<class Row>(Sheet<Row>& sheet) { read_rows(tables, keys, sheet, read.faults); });
   if (const auto title = tables.find(file_of<book::Title>);
       title != tables.end() && title->second.rows.size() != 1)
-    read.faults.add(fault(fmt::format("{} rows", title->second.rows.size()),
-                          "The cover of the book is one row.")
-                        .at({title->second.file, 0, {}}));
+    read.faults.add(
+        fault(phrase("{} rows", title->second.rows.size()), "The cover of the book is one row.")
+            .at({title->second.file, 0, {}}));
   return read;
 }
 

@@ -2,6 +2,7 @@
 #include "core/exchange/scanner_log.h"
 
 #include "core/base/csv.h"
+#include "core/base/phrase.h"
 #include "core/exchange/faults.h"
 #include "core/work/scan_text.h"
 
@@ -54,7 +55,7 @@ std::optional<Result<int>> read_time(std::string_view text) {
     return std::nullopt;
   const int second = parts->size() == 3 ? (*parts)[2] : 0;
   if ((*parts)[0] > 23 || (*parts)[1] > 59 || second > 59)
-    return refuse(fault(fmt::format("'{}' is no time", text), "Correct the time."));
+    return refuse(fault(phrase("'{}' is no time", text), "Correct the time."));
   return (*parts)[0] * 3600 + (*parts)[1] * 60 + second;
 }
 
@@ -87,7 +88,7 @@ std::optional<Result<Date>> read_date(std::string_view text) {
     if (a > 999)
       return day_of(a, b, c);
     if (c < 1000)
-      return refuse(fault(fmt::format("'{}' has a year of fewer than four digits", text),
+      return refuse(fault(phrase("'{}' has a year of fewer than four digits", text),
                           "Set the scanner to write 2026-11-20."));
     if (between != '/')
       return day_of(c, b, a);
@@ -95,7 +96,7 @@ std::optional<Result<Date>> read_date(std::string_view text) {
       return day_of(c, b, a);
     if (b > 12)
       return day_of(c, a, b);
-    return refuse(fault(fmt::format("'{}' can be two days", text),
+    return refuse(fault(phrase("'{}' can be two days", text),
                         "Set the scanner to write 2026-11-20, or correct the line."));
   }
   return std::nullopt;
@@ -152,7 +153,7 @@ class ReadLine {
       if (auto took = take(field); !took)
         return refuse(took.error());
     if (!found_ && !not_read_)
-      return refuse(fault(fmt::format("'{}' holds no code", shortened(line)),
+      return refuse(fault(phrase("'{}' holds no code", shortened(line)),
                           "Scan the label again, or type its code."));
     if (!found_)
       return refuse(*not_read_);
@@ -178,7 +179,7 @@ class ReadLine {
     const auto code = Code::parse(scanned.text);
     if (code && found_)
       return refuse(
-          fault(fmt::format("two codes in one line, {} and {}", scan_.code.text(), code->text()),
+          fault(phrase("two codes in one line, {} and {}", scan_.code.text(), code->text()),
                 "A line is one scan."));
     if (code) {
       found_ = true;
@@ -244,18 +245,17 @@ Result<ScannerLog> read_scanner_log_file(const std::filesystem::path& path) {
   std::error_code error;
   const auto size = std::filesystem::file_size(path, error);
   if (error)
-    return refuse(
-        fault(fmt::format("the log '{}' cannot be read: {}", path.string(), error.message()),
-              "Check its name."));
+    return refuse(fault(phrase("the log '{}' cannot be read: {}", path.string(), error.message()),
+                        "Check its name."));
   if (size > most)
     return refuse(
-        fault(fmt::format("the log '{}' has {} bytes, more than {}", path.string(), size, most),
+        fault(phrase("the log '{}' has {} bytes, more than {}", path.string(), size, most),
               "Is it a scanner's log?"));
   std::ifstream in(path, std::ios::binary);
   std::ostringstream text;
   text << in.rdbuf();
   if (!in || text.str().empty())
-    return refuse(fault(fmt::format("the log '{}' is empty or cannot be read", path.string()),
+    return refuse(fault(phrase("the log '{}' is empty or cannot be read", path.string()),
                         "Fetch it from the scanner again."));
   return read_scanner_log(text.str(), path.filename().string());
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/exchange/fields.h"
 #include "core/exchange/store_season.h"
 
@@ -143,7 +144,7 @@ class StoreEntries {
       return say("an entry that comes no earlier is reversed", "Name an earlier entry.",
                  "reverses");
     if (!is_moment(entry.entered))
-      return say(fmt::format("'{}' is no moment", shortened(entry.entered)),
+      return say(phrase("'{}' is no moment", shortened(entry.entered)),
                  "Write it as 2026-03-09T14:05:00Z, or leave it empty.", "entered");
     if (entry.verb == book::Verb::pollinate && !entry.cone)
       return say("a pollination without its cone", "Name the cone.", "cone");
@@ -153,10 +154,10 @@ class StoreEntries {
       if (rows > 0 && verb != filed_under(entry.verb) &&
           !(is_cut(entry) && verb == book::Verb::sort))
         return say(
-            fmt::format("{} has a row for this entry, which is '{}'", file, book::word(entry.verb)),
-            fmt::format("Take it out; that file is for '{}'.", book::word(verb)), "verb");
+            phrase("{} has a row for this entry, which is '{}'", file, book::said(entry.verb)),
+            phrase("Take it out; that file is for '{}'.", book::said(verb)), "verb");
       if (rows == 0 && whole && verb == filed_under(entry.verb))
-        return say(fmt::format("{} has no row for this entry", file), "Add one.", "verb");
+        return say(phrase("{} has no row for this entry", file), "Add one.", "verb");
     }
     return one_row(each, parts) && one_method(parts.pollinations) && one_weight(parts.weighings);
   }
@@ -208,7 +209,7 @@ class StoreEntries {
     for (const auto& [verb, file, rows, whole] : details_of(parts))
       if (rows > 1 && verb != book::Verb::pollinate && verb != book::Verb::harvest &&
           verb != book::Verb::correct) {
-        faults_.add(fault(fmt::format("{} has {} rows for this entry", file, rows), "Keep one.")
+        faults_.add(fault(phrase("{} has {} rows for this entry", file, rows), "Keep one.")
                         .at(where(each, "entry")));
         return false;
       }
@@ -218,11 +219,11 @@ class StoreEntries {
   bool one_method(const Rows<PollinationRow>& rows) {
     for (const auto* each : rows)
       if (each->row.method != rows.front()->row.method) {
-        faults_.add(fault(fmt::format("the pass is '{}' here and '{}' on line {}",
-                                      book::word(each->row.method),
-                                      book::word(rows.front()->row.method), rows.front()->line),
-                          "One pass has one method.")
-                        .at(where(*each, "method")));
+        faults_.add(
+            fault(phrase("the pass is '{}' here and '{}' on line {}", book::said(each->row.method),
+                         book::said(rows.front()->row.method), rows.front()->line),
+                  "One pass has one method.")
+                .at(where(*each, "method")));
         return false;
       }
     return true;
@@ -231,8 +232,8 @@ class StoreEntries {
   bool one_weight(const Rows<WeighingRow>& rows) {
     for (const auto* each : rows)
       if (each->row.grams != rows.front()->row.grams) {
-        faults_.add(fault(fmt::format("all the seed weighs {} g here and {} g on line {}",
-                                      each->row.grams, rows.front()->row.grams, rows.front()->line),
+        faults_.add(fault(phrase("all the seed weighs {} g here and {} g on line {}",
+                                 each->row.grams, rows.front()->row.grams, rows.front()->line),
                           "One harvest has one weight.")
                         .at(where(*each, "grams")));
         return false;

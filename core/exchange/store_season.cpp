@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/store_season.h"
 
+#include "core/base/phrase.h"
 #include "core/exchange/fields.h"
 
 #include <fmt/format.h>
@@ -160,8 +161,8 @@ class StoreRegisters {
   bool of_this_series(const Lined<Row>& each) {
     if constexpr (requires { each.row.code; })
       if (each.row.code.series() != series_) {
-        faults_.add(fault(fmt::format("the code {} is of series {}, the book's is {}",
-                                      each.row.code.text(), each.row.code.series(), series_),
+        faults_.add(fault(phrase("the code {} is of series {}, the book's is {}",
+                                 each.row.code.text(), each.row.code.series(), series_),
                           "Codes begin with the series that book.csv names.")
                         .at(where(each, "code")));
         return false;
@@ -193,7 +194,7 @@ class StoreRegisters {
       if (!id || !each.row.within)
         continue;
       if (in_a_circle(each.row)) {
-        faults_.add(fault(fmt::format("the place {} would be within itself", each.row.code.text()),
+        faults_.add(fault(phrase("the place {} would be within itself", each.row.code.text()),
                           "A bay is within a bench, a bench within a house.")
                         .at(where(each, "within")));
         continue;
@@ -266,7 +267,7 @@ class StoreRegisters {
     if (static_cast<std::size_t>(step.row.step) == expected)
       return true;
     if (step.sound)
-      faults_.add(fault(fmt::format("step {} where step {} is expected", step.row.step, expected),
+      faults_.add(fault(phrase("step {} where step {} is expected", step.row.step, expected),
                         "The steps of a route stand in their order, from 1.")
                       .at(where(step, "step")));
     return false;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/buying.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
 
 #include <fmt/format.h>
@@ -13,7 +14,7 @@ namespace coneline::plan {
 
 namespace {
 
-constexpr double most_seconds = 5;
+constexpr double most_seconds = 1.5;
 /// A list that costs at most a thousandth more than the best is not looked at further: whole packs
 /// make many lists nearly alike, and proving the last cent takes minutes. The gap is told.
 constexpr double near_enough = 1e-3;
@@ -41,7 +42,9 @@ class Lots {
         limit_age(month, static_cast<std::size_t>(std::max(1, *store.keeps)));
   }
 
-  [[nodiscard]] Result<std::optional<Solved>> solve() const { return program_.least_cost(most_seconds, near_enough); }
+  [[nodiscard]] Result<std::optional<Solved>> solve() const {
+    return program_.least_cost(most_seconds, near_enough);
+  }
 
   [[nodiscard]] Buying read(const Solved& solved) const {
     Buying buying{{}, {}, solved.cost, solved.bound, 0};
@@ -105,11 +108,13 @@ class Lots {
     const bool costs = asks_ == Asks::least_cost;
     const auto packs =
         program_.column(costs ? choice.price : 0, 0, most, IntegerProgram::Takes::whole);
+    bought_[month].emplace_back(at, packs);
+    if (*choice.delivery[month] <= 0 && choice.least <= 1)
+      return packs; // an order is nothing of its own
     const auto ordered =
         program_.column(costs ? *choice.delivery[month] : 0, 0, 1, IntegerProgram::Takes::whole);
     program_.row(-IntegerProgram::endless, 0, {{packs, 1}, {ordered, -most}});
     program_.row(0, IntegerProgram::endless, {{packs, 1}, {ordered, -least}});
-    bought_[month].emplace_back(at, packs);
     return packs;
   }
 
@@ -143,15 +148,15 @@ Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
   if (!solved)
     return refuse(solved.error());
   if (!*solved)
-    return refuse(program_fault(fmt::format("'{}' cannot even be lacking", good)));
+    return refuse(program_fault(phrase("'{}' cannot even be lacking", good)));
   std::string text;
   for (std::size_t month = 0; const auto litres : lots.lacking(**solved)) {
     if (litres > hair)
-      text += fmt::format("{}{:.1f} litres in {}", text.empty() ? "" : ", ", litres,
-                          month_name(months[month]));
+      text += phrase("{}{} in {}", text.empty() ? "" : ", ", measured(Quantity::litres, litres, 1),
+                     month_name(months[month]));
     ++month;
   }
-  return refuse(fault(fmt::format("'{}' cannot be had in time: {} are missing", good, text),
+  return refuse(fault(phrase("'{}' cannot be had in time: {} are missing", good, text),
                       "Find an offer with a shorter lead time or more room to store it, say what "
                       "is on hand, or pot later."));
 }
@@ -175,14 +180,14 @@ Result<void> can_be_offered(const Offer& offer) {
   const bool sized =
       offer.litres > 0 && offer.expansion >= 1 && std::isfinite(offer.loose_litres());
   if (!sized)
-    return refuse(fault(fmt::format("'{}' of {} has {:g} litres, expanding {:g} times", offer.good,
-                                    offer.supplier, offer.litres, offer.expansion),
+    return refuse(fault(phrase("'{}' of {} has {:g} litres, expanding {:g} times", offer.good,
+                               offer.supplier, offer.litres, offer.expansion),
                         "Give the litres of a pack, above 0, and an expansion of 1 or more."));
   if (offer.cents < 0 || offer.delivery_cents < 0 || offer.least < 1 || offer.lead_days < 0 ||
       offer.lead_days > 1000)
-    return refuse(fault(fmt::format("the offer of '{}' by {} has a price, least order or lead time "
-                                    "that cannot be",
-                                    offer.good, offer.supplier),
+    return refuse(fault(phrase("the offer of '{}' by {} has a price, least order or lead time "
+                               "that cannot be",
+                               offer.good, offer.supplier),
                         "Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 "
                         "days."));
   return {};
@@ -217,8 +222,8 @@ Result<OrderList> order_list(const std::vector<GoodNeeded>& goods, const std::ve
     if (all <= good.store.on_hand + hair)
       continue;
     if (of_it.empty())
-      return refuse(fault(fmt::format("nobody offers '{}', of which {:.1f} litres are needed",
-                                      good.good, all - good.store.on_hand),
+      return refuse(fault(phrase("nobody offers '{}', of which {} are needed", good.good,
+                                 measured(Quantity::litres, all - good.store.on_hand, 1)),
                           "Enter an offer for it."));
     const auto bought =
         buy(good.litres, good.store, choices_of(of_it, today, months), good.good, months);

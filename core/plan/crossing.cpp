@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/crossing.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/binary_program.h"
 
 #include <fmt/format.h>
@@ -46,20 +47,20 @@ class Propose {
  private:
   Result<void> wish_is_sound() const {
     if (!(wish_.kinship_weight >= 0 && wish_.kinship_weight <= 1))
-      return refuse(fault(fmt::format("a weight of {}", wish_.kinship_weight),
+      return refuse(fault(phrase("a weight of {}", wish_.kinship_weight),
                           "Give the weight of kinship as 0 to 1."));
     if (!(wish_.most_kinship >= 0 && wish_.most_kinship <= 1))
-      return refuse(fault(fmt::format("a kinship of {}", wish_.most_kinship),
+      return refuse(fault(phrase("a kinship of {}", wish_.most_kinship),
                           "Kinship is 0 to 1; half sibs have 0.125, full sibs 0.25."));
     if (wish_.crosses && *wish_.crosses < 1)
-      return refuse(fault(fmt::format("{} crosses", *wish_.crosses), "Ask for at least 1."));
+      return refuse(fault(phrase("{} crosses", *wish_.crosses), "Ask for at least 1."));
     return {};
   }
 
   std::string name(std::size_t at) const {
     const auto& cross = possible_.at(at);
-    return fmt::format("{} with {}", input_.females[cross.female].code.text(),
-                       input_.pollen[cross.pollen].code.text());
+    return phrase("{} with {}", input_.females[cross.female].code.text(),
+                  input_.pollen[cross.pollen].code.text());
   }
 
   /// What the grower fixed must be possible by itself; each contradiction is named.
@@ -70,13 +71,13 @@ class Propose {
     for (const auto at : std::set(wish_.pinned.begin(), wish_.pinned.end())) {
       const auto& cross = possible_.at(at);
       if (holds(wish_.forbidden, at))
-        return refuse(fault(fmt::format("{} is both pinned and forbidden", name(at)),
+        return refuse(fault(phrase("{} is both pinned and forbidden", name(at)),
                             "Take one of the two away."));
       if (const auto [first, fresh] = of_female.emplace(cross.female, at); !fresh)
-        return refuse(fault(fmt::format("{} is pinned twice: {} and {}",
-                                        input_.females[cross.female].code.text(),
-                                        name(first->second), name(at)),
-                            "A proposal gives a cone one father; pin one of them."));
+        return refuse(
+            fault(phrase("{} is pinned twice: {} and {}", input_.females[cross.female].code.text(),
+                         name(first->second), name(at)),
+                  "A proposal gives a cone one father; pin one of them."));
       pollen[cross.pollen] += input_.millilitres_a_cone;
       for (const auto& [light, square_metres] : cross.room)
         room[light] += square_metres;
@@ -85,20 +86,20 @@ class Propose {
       const auto& left = input_.pollen[lot].millilitres;
       if (left && needed > *left + rounding)
         return refuse(fault(
-            fmt::format("the pinned crosses take {:g} ml of {}, and {:g} ml are left: {:g} too few",
-                        needed, input_.pollen[lot].code.text(), *left, needed - *left),
+            phrase("the pinned crosses take {:g} ml of {}, and {:g} ml are left: {:g} too few",
+                   needed, input_.pollen[lot].code.text(), *left, needed - *left),
             "Unpin a cross, take less for each cone, or use another lot."));
     }
     for (const auto& [light, needed] : room)
       if (input_.room && needed > free_room(light) + rounding)
-        return refuse(
-            fault(fmt::format("the pinned crosses take {:.2f} m² of {}, and {:.2f} are free",
-                              needed, book::word(light), free_room(light)),
-                  "Unpin a cross, or say how much room there will be."));
+        return refuse(fault(phrase("the pinned crosses take {} of {}, and {} are free",
+                                   measured(Quantity::square_metres, needed, 2), book::said(light),
+                                   measured(Quantity::square_metres, free_room(light), 2)),
+                            "Unpin a cross, or say how much room there will be."));
     if (wish_.crosses && of_female.size() > static_cast<std::size_t>(*wish_.crosses))
-      return refuse(fault(
-          fmt::format("{} crosses are pinned and {} asked for", of_female.size(), *wish_.crosses),
-          "Unpin some, or ask for more crosses."));
+      return refuse(
+          fault(phrase("{} crosses are pinned and {} asked for", of_female.size(), *wish_.crosses),
+                "Unpin some, or ask for more crosses."));
     return {};
   }
 
@@ -111,13 +112,14 @@ class Propose {
     std::string reasons;
     std::set<std::string> told;
     for (std::size_t at = 0; at < possible_.size(); ++at) {
-      const auto why = holds(wish_.forbidden, at) ? "forbidden" : why_not(possible_[at], wish_);
+      const auto why =
+          holds(wish_.forbidden, at) ? phrase("forbidden") : why_not(possible_[at], wish_);
       if (told.insert(why).second)
         reasons += (reasons.empty() ? "" : "; ") + name(at) + ": " + why;
     }
-    return fault(fmt::format("none of the {} possible crosses may be proposed ({})",
-                             possible_.size(), reasons),
-                 "Pin one, allow hybrids, or allow closer parents.");
+    return fault(
+        phrase("none of the {} possible crosses may be proposed ({})", possible_.size(), reasons),
+        "Pin one, allow hybrids, or allow closer parents.");
   }
 
   BinaryProgram limits() {
@@ -199,10 +201,10 @@ class Propose {
     if (!best)
       return refuse(too_little());
     if (wish_.aim == Aim::mixture)
-      return proposal(among_equals(program, *best, freshness()), "mixture of plants and kinship",
-                      1);
+      return proposal(among_equals(program, *best, freshness()),
+                      phrase("mixture of plants and kinship"), 1);
     return proposal(among_equals(program, *best, all_plants()),
-                    "mean kinship, summed over the crosses", -1);
+                    phrase("mean kinship, summed over the crosses"), -1);
   }
 
   Result<double> how_many(BinaryProgram program) const {
@@ -213,9 +215,9 @@ class Propose {
     if (!wish_.crosses)
       return most->value;
     if (*wish_.crosses > most->value)
-      return refuse(fault(fmt::format("{} crosses are asked for, and {:g} can be made with the "
-                                      "cones, the pollen and the room there are",
-                                      *wish_.crosses, most->value),
+      return refuse(fault(phrase("{} crosses are asked for, and {:g} can be made with the "
+                                 "cones, the pollen and the room there are",
+                                 *wish_.crosses, most->value),
                           "Ask for fewer, collect more pollen, take less for each cone, "
                           "or say how much room there will be."));
     return *wish_.crosses;
@@ -225,12 +227,13 @@ class Propose {
   std::string stopped_by(const PossibleCross& cross) const {
     const auto& lot = input_.pollen[cross.pollen];
     if (lot.millilitres && input_.millilitres_a_cone > *lot.millilitres + rounding)
-      return fmt::format("{:g} ml of pollen are needed and {:g} ml are left",
-                         input_.millilitres_a_cone, *lot.millilitres);
+      return phrase("{:g} ml of pollen are needed and {:g} ml are left", input_.millilitres_a_cone,
+                    *lot.millilitres);
     for (const auto& [light, needed] : cross.room)
       if (input_.room && needed > free_room(light) + rounding)
-        return fmt::format("{:.2f} m² of {} are needed and {:.2f} are free", needed,
-                           book::word(light), free_room(light));
+        return phrase("{} of {} are needed and {} are free",
+                      measured(Quantity::square_metres, needed, 2), book::said(light),
+                      measured(Quantity::square_metres, free_room(light), 2));
     return {};
   }
 
@@ -244,10 +247,11 @@ class Propose {
           reasons += (told == 0 ? ": " : "; ") + name(at) + ": " + why;
           ++told;
         }
-    return fault("no cross fits within the pollen and the room there are, with what is pinned" +
-                     reasons,
-                 "Unpin a cross, collect more pollen, take less for each cone, or "
-                 "say how much room there will be.");
+    return fault(
+        phrase("no cross fits within the pollen and the room there are, with what is pinned{}",
+               reasons),
+        "Unpin a cross, collect more pollen, take less for each cone, or "
+        "say how much room there will be.");
   }
 
   /// Of all choices as good as `best`, the one in which the other values add up to most.
@@ -320,12 +324,11 @@ class Propose {
 
 std::string why_not(const PossibleCross& cross, const CrossingWish& wish) {
   if (cross.hybrid && !wish.hybrids)
-    return "a hybrid, and hybrids were not asked for";
+    return phrase("a hybrid, and hybrids were not asked for");
   if (cross.kinship > wish.most_kinship)
-    return fmt::format("the parents' kinship {:.4g} is above {:.4g}", cross.kinship,
-                       wish.most_kinship);
+    return phrase("the parents' kinship {:.4g} is above {:.4g}", cross.kinship, wish.most_kinship);
   if (!cross.plants)
-    return "no plants can be reckoned for it";
+    return phrase("no plants can be reckoned for it");
   return {};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/fit.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/mix.h"
 
 #include <fmt/format.h>
@@ -22,18 +23,19 @@ std::string capital(std::string_view word) {
   return text;
 }
 
+std::string room(double square_metres) {
+  return measured(Quantity::square_metres, square_metres, 2);
+}
+
 std::string short_by(double needed, double offered) {
-  return fmt::format("{:.2f} m² needed, {:.2f} m² there, {:.2f} m² short", needed, offered,
-                     needed - offered);
+  return phrase("{} needed, {} there, {} short", room(needed), room(offered),
+                room(needed - offered));
 }
 
 } // namespace
 
 std::string month_name(Date day) {
-  static constexpr std::array<std::string_view, 12> names{
-      "January", "February", "March",     "April",   "May",      "June",
-      "July",    "August",   "September", "October", "November", "December"};
-  return fmt::format("{} {}", names.at(day.month() - 1), day.year());
+  return phrase("{} {}", month_said(day.month()), day.year());
 }
 
 Result<void> add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volume>& mixes,
@@ -44,8 +46,8 @@ Result<void> add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volu
     one.parts.push_back({part.name, part.share});
   const auto litre = mix_for(one);
   if (!litre)
-    return refuse(book_fault(fmt::format("the mix '{}': {}", mix.name, litre.error().what),
-                             litre.error().remedy));
+    return refuse(
+        book_fault(phrase("the mix '{}': {}", mix.name, litre.error().what), litre.error().remedy));
   Volume finished{mix.name, {}};
   for (const auto litres : fill)
     finished.litres.push_back(litres * litre->finished_litres);
@@ -62,25 +64,25 @@ void tell_fit(SpaceNeeds& space, const std::vector<Date>& months) {
   const auto over = [&](double needed) { return needed > space.offered + hair; };
   const auto first = std::ranges::find_if(space.needed, over);
   const auto most = std::ranges::max_element(space.needed);
-  const auto name = capital(book::word(space.light));
+  const auto name = capital(book::said(space.light));
   const auto month = [&](auto at) {
     return month_name(months.at(static_cast<std::size_t>(at - space.needed.begin())));
   };
   if (first != space.needed.end())
     space.first_over = static_cast<std::size_t>(first - space.needed.begin());
   if (!over(space.today) && first == space.needed.end()) {
-    space.told = fmt::format("{} fits: at most {:.2f} of {:.2f} m².", name,
-                             std::max(space.today, *most), space.offered);
+    space.told = phrase("{} fits: at most {} of {}.", name, room(std::max(space.today, *most)),
+                        room(space.offered));
     return;
   }
-  space.told = over(space.today) ? fmt::format("{} does not fit today: {}.", name,
-                                               short_by(space.today, space.offered))
-                                 : fmt::format("{} does not fit from {}: {}.", name, month(first),
-                                               short_by(*first, space.offered));
+  space.told = over(space.today) ? phrase("{} does not fit today: {}.", name,
+                                          short_by(space.today, space.offered))
+                                 : phrase("{} does not fit from {}: {}.", name, month(first),
+                                          short_by(*first, space.offered));
   if (over(*most) && (over(space.today) ? *most > space.today + hair : most != first))
-    space.told += fmt::format(" Most in {}: {}.", month(most), short_by(*most, space.offered));
+    space.told += phrase(" Most in {}: {}.", month(most), short_by(*most, space.offered));
   if (space.offered <= 0)
-    space.told += " The book has no measured place of this light class.";
+    space.told += " " + phrase("The book has no measured place of this light class.");
 }
 
 } // namespace coneline::plan

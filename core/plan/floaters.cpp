@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/floaters.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/opening.h"
 
 #include <fmt/format.h>
@@ -15,24 +16,24 @@ namespace {
 Result<void> sound(const FloatersAsked& asked) {
   const auto seeds = static_cast<double>(asked.seeds);
   if (asked.seeds < 0 || asked.opened < 0)
-    return refuse(fault(fmt::format("{} floaters, {} opened", asked.seeds, asked.opened),
+    return refuse(fault(phrase("{} floaters, {} opened", asked.seeds, asked.opened),
                         "Counts are 0 or more."));
   if (!(0 <= asked.filled_low && asked.filled_low <= asked.filled_middle &&
         asked.filled_middle <= asked.filled_high && asked.filled_high <= seeds))
-    return refuse(fault(fmt::format("{:g} to {:g} filled of {} floaters", asked.filled_low,
-                                    asked.filled_high, asked.seeds),
+    return refuse(fault(phrase("{:g} to {:g} filled of {} floaters", asked.filled_low,
+                               asked.filled_high, asked.seeds),
                         "The range lies within the floaters."));
   if (!(asked.worth > 0))
-    return refuse(fault(fmt::format("a plant worth {:g}", asked.worth), "Give more than 0."));
+    return refuse(fault(phrase("a plant worth {:g}", asked.worth), "Give more than 0."));
   if (!(asked.cost >= 0) || !(asked.keep_cost >= 0))
     return refuse(
-        fault(fmt::format("a sown seed at {:g}, a kept one at {:g}", asked.cost, asked.keep_cost),
+        fault(phrase("a sown seed at {:g}, a kept one at {:g}", asked.cost, asked.keep_cost),
               "Give 0 or more."));
   if (!(asked.plant_of_filled.low >= 0 && asked.plant_of_filled.high <= 1 &&
         asked.plant_of_filled.low <= asked.plant_of_filled_middle &&
         asked.plant_of_filled_middle <= asked.plant_of_filled.high))
-    return refuse(fault(fmt::format("a filled seed becomes a plant {:g} to {:g} times",
-                                    asked.plant_of_filled.low, asked.plant_of_filled.high),
+    return refuse(fault(phrase("a filled seed becomes a plant {:g} to {:g} times",
+                               asked.plant_of_filled.low, asked.plant_of_filled.high),
                         "Give shares from 0 to 1."));
   return {};
 }
@@ -69,36 +70,35 @@ void advise(const FloatersAsked& asked, FloatersDecision& decision) {
   const double low = asked.filled_low / seeds;
   const double high = asked.filled_high / seeds;
   const auto filled =
-      fmt::format("{} to {} of the floaters may be filled", per_cent(low), per_cent(high));
+      phrase("{} to {} of the floaters may be filled", per_cent(low), per_cent(high));
   const auto pays = decision.break_even <= 1
-                        ? fmt::format("sowing pays above {}", per_cent(decision.break_even))
-                        : std::string("sowing costs more than the plants would be worth");
+                        ? phrase("sowing pays above {}", per_cent(decision.break_even))
+                        : std::string(phrase("sowing costs more than the plants would be worth"));
   const bool may_trust = asked.known == FloatKnown::trusted;
   if (low >= decision.break_even) {
     decision.advice = FloatersAdvice::sow;
-    decision.why = fmt::format("{}; {}. Sow them.", filled, pays);
+    decision.why = phrase("{}; {}. Sow them.", filled, pays);
   } else if (high >= decision.break_even) {
     decision.advice = decision.open_more > 0 && decision.open_more < asked.seeds
                           ? FloatersAdvice::open_more
                           : FloatersAdvice::keep;
     decision.why =
         decision.advice == FloatersAdvice::open_more
-            ? fmt::format("{}; {}, which lies within that. Open {} more before you decide.", filled,
-                          pays, decision.open_more)
-            : fmt::format("{}; {}, which lies within that, and opening more would leave too few. "
-                          "Keep them and float them again later.",
-                          filled, pays);
+            ? phrase("{}; {}, which lies within that. Open {} more before you decide.", filled,
+                     pays, decision.open_more)
+            : phrase("{}; {}, which lies within that, and opening more would leave too few. "
+                     "Keep them and float them again later.",
+                     filled, pays);
   } else if (!may_trust && decision.open_more > 0) {
     decision.advice = FloatersAdvice::open_more;
-    decision.why =
-        fmt::format("{}; {}. But {}: open {} more before any are thrown away.", filled, pays,
-                    asked.known == FloatKnown::unknown
-                        ? "whether the float test holds for this taxon is not known"
-                        : "good seed of this taxon floats too",
-                    decision.open_more);
+    decision.why = phrase("{}; {}. But {}: open {} more before any are thrown away.", filled, pays,
+                          asked.known == FloatKnown::unknown
+                              ? "whether the float test holds for this taxon is not known"
+                              : "good seed of this taxon floats too",
+                          decision.open_more);
   } else {
     decision.advice = FloatersAdvice::discard;
-    decision.why = fmt::format("{}; {}. Discard them.", filled, pays);
+    decision.why = phrase("{}; {}. Discard them.", filled, pays);
   }
 }
 
@@ -118,7 +118,7 @@ Result<FloatersDecision> decide_on_floaters(const FloatersAsked& asked) {
   decision.open_more = to_open(asked, decision.break_even);
   if (asked.seeds == 0) {
     decision.advice = FloatersAdvice::discard;
-    decision.why = "There are no floaters.";
+    decision.why = phrase("There are no floaters.");
     return decision;
   }
   advise(asked, decision);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/forecast.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/forecast_run.h"
 
 #include <fmt/format.h>
@@ -198,7 +199,7 @@ Result<Forecast> forecast_of(const ForecastInput& input, const ForecastRuns& ask
     return refuse(can.error());
   if (asked.runs < 1 || asked.runs > 1'000'000)
     return refuse(
-        usage_fault(fmt::format("a forecast of {} runs", asked.runs), "Ask for 1 to 1 000 000."));
+        usage_fault(phrase("a forecast of {} runs", asked.runs), "Ask for 1 to 1 000 000."));
   Forecast forecast(ways_of(input), input.standing.today, asked.runs);
   if (!Crew(forecast, input, asked).work())
     return refuse(fault("the forecast was stopped", "Ask again to have it whole."));

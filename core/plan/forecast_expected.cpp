@@ -57,6 +57,7 @@ class Expectation {
   void stand(std::size_t spot, const Plants& comes, const Plants& leaves);
   void happen(std::size_t event, const Plants& plants);
   [[nodiscard]] Plants comes_up(const LotWay& lot) const;
+  [[nodiscard]] static double trays(const LotWay& lot);
 
   const Ways& ways_;
   const ForecastInput& input_;
@@ -106,24 +107,47 @@ void Expectation::onward(const LotWay& lot, Plants leaves) {
   }
 }
 
+/// The mean over the draws of a cross of what one seed does, times the seeds.
 Plants Expectation::comes_up(const LotWay& lot) const {
   Plants up = nothing();
   if (!lot.cross)
     return up;
+  const auto until = static_cast<std::size_t>(lot.sprouts_until);
+  const auto add = [&](const double* chances, double seeds) {
+    for (std::size_t month = 0; month < until; ++month)
+      up[month] += seeds * chances[month];
+  };
+  if (lot.sowing) {
+    double seeds = 0;
+    for (const auto drawn : lot.seeds)
+      seeds += static_cast<double>(drawn) / static_cast<double>(lot.seeds.size());
+    for (const auto& draw : lot.chances)
+      add(draw.data(), seeds / static_cast<double>(lot.chances.size()));
+    return up;
+  }
   const auto& cross = input_.sprouting[*lot.cross];
   const auto listed = static_cast<std::size_t>(cross.months);
-  const auto until = static_cast<std::size_t>(lot.sprouts_until);
   for (const auto& draw : cross.draws)
-    for (std::size_t month = 0; month < until; ++month)
-      up[month] += static_cast<double>(lot.waiting) * draw[lot.tray * listed + month] /
-                   static_cast<double>(cross.draws.size());
+    add(draw.data() + lot.tray * listed,
+        static_cast<double>(lot.waiting) / static_cast<double>(cross.draws.size()));
   return up;
+}
+
+/// Of the trays of a lot.
+double Expectation::trays(const LotWay& lot) {
+  if (!lot.sowing)
+    return 1;
+  double sum = 0;
+  for (const auto drawn : lot.seeds)
+    sum += static_cast<double>(lot.trays_of(drawn));
+  return sum / static_cast<double>(lot.seeds.size());
 }
 
 void Expectation::tray(const LotWay& lot) {
   const auto up = comes_up(lot);
   Plants comes = up;
   comes[0] += static_cast<double>(lot.plants);
+  const auto sown_in = static_cast<std::size_t>(lot.sown_in);
   Plants leaves = nothing();
   Plants cleared = nothing();
   for (std::size_t i = 0; i < lot.leave.chance.size(); ++i) {
@@ -138,10 +162,11 @@ void Expectation::tray(const LotWay& lot) {
       leaves[month <= due ? due : potting] += chance * up[month];
     }
     const bool kept = lot.plants > 0 || lot.sprouts_until > 0;
-    cleared[kept ? std::max(due, static_cast<std::size_t>(lot.sprouts_until)) : 0] += chance;
+    cleared[kept ? std::max(due, static_cast<std::size_t>(lot.sprouts_until)) : sown_in] +=
+        chance * trays(lot);
   }
   Plants stands = nothing();
-  stands[0] = 1;
+  stands[sown_in] = trays(lot);
   stand(*lot.tray_spot, stands, cleared);
   stand(lot.spots.front(), comes, leaves);
   onward(lot, std::move(leaves));
@@ -176,7 +201,7 @@ std::vector<Contribution> made_of(const Ways& ways, const ForecastInput& input, 
     alone.lot(lot);
     auto& values = alone.sums()[series];
     if (values[month] > 1e-12)
-      lots.push_back({lot.code, std::move(values)});
+      lots.push_back({lot.name, std::move(values)});
   }
   std::ranges::stable_sort(
       lots, [&](const auto& a, const auto& b) { return a.values[month] > b.values[month]; });

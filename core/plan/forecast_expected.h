@@ -10,7 +10,7 @@ namespace coneline::plan {
 
 /// What one lot is expected to give a series, by month.
 struct Contribution {
-  Code code;
+  std::string lot; ///< its code; of seed to be sown, what it is and when it is sown
   ByMonth values;
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/forecast_input.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -18,7 +20,7 @@ Result<void> mixes_end(const book::Registers& registers) {
   const std::function<Result<void>(const book::Mix&)> follow =
       [&](const book::Mix& mix) -> Result<void> {
     if (!under_way.insert(mix.name).second)
-      return refuse(book_fault(fmt::format("the mix '{}' contains itself", mix.name),
+      return refuse(book_fault(phrase("the mix '{}' contains itself", mix.name),
                                "Take it out of its own parts, or rename the part."));
     for (const auto& part : mix.parts)
       if (const auto* inner = book::named(registers.mixes, part.name))
@@ -34,11 +36,11 @@ Result<void> mixes_end(const book::Registers& registers) {
         std::accumulate(mix.parts.begin(), mix.parts.end(), 0.0,
                         [](double all, const book::MixPart& part) { return all + part.share; });
     if (!(sum > 0) || !std::isfinite(sum))
-      return refuse(book_fault(fmt::format("the parts of the mix '{}' sum to nothing", mix.name),
+      return refuse(book_fault(phrase("the parts of the mix '{}' sum to nothing", mix.name),
                                "Give at least one part a share above 0."));
     if (!(mix.shrink >= 0 && mix.shrink < 1) || !(mix.loss >= 0))
       return refuse(book_fault(
-          fmt::format("the mix '{}' shrinks by {} and loses {}", mix.name, mix.shrink, mix.loss),
+          phrase("the mix '{}' shrinks by {} and loses {}", mix.name, mix.shrink, mix.loss),
           "A shrink is from 0 to below 1, a loss 0 or more."));
   }
   return {};
@@ -49,19 +51,19 @@ Result<void> routes_end(const book::Registers& registers) {
   for (const auto& route : registers.routes) {
     const auto& taxon = registers.taxon(route.taxon).name;
     if (route.steps.empty())
-      return refuse(book_fault(fmt::format("the route of '{}' has no steps", taxon),
+      return refuse(book_fault(phrase("the route of '{}' has no steps", taxon),
                                "Enter at least the tray; after the last step a plant is ready."));
     for (std::size_t step = 0; step < route.steps.size(); ++step) {
       const auto& here = route.steps[step];
       if (!(here.months.low >= 0 && here.months.low <= here.months.high &&
             here.months.high <= longest))
-        return refuse(book_fault(
-            fmt::format("step {} of the route of '{}' lasts {} to {} months: it has no end",
-                        step + 1, taxon, here.months.low, here.months.high),
-            "Give months from low to high, at most 1200."));
+        return refuse(
+            book_fault(phrase("step {} of the route of '{}' lasts {} to {} months: it has no end",
+                              step + 1, taxon, here.months.low, here.months.high),
+                       "Give months from low to high, at most 1200."));
       if (!(here.survival > 0 && here.survival <= 1))
-        return refuse(book_fault(fmt::format("step {} of the route of '{}' is survived by {}",
-                                             step + 1, taxon, here.survival),
+        return refuse(book_fault(phrase("step {} of the route of '{}' is survived by {}", step + 1,
+                                        taxon, here.survival),
                                  "Give a share above 0, at most 1."));
     }
   }
@@ -75,17 +77,17 @@ Result<void> assumptions_hold(const Assumptions& assumed) {
   for (const double weight :
        {assumed.survival_weight, assumed.season_weight, assumed.germination_weight})
     if (!(weight > 0))
-      return refuse(usage_fault(fmt::format("a weight of {} cannot be", weight),
+      return refuse(usage_fault(phrase("a weight of {} cannot be", weight),
                                 "A weight is a number of plants above 0."));
   if (assumed.sold_after && (*assumed.sold_after < 0 || *assumed.sold_after > 1200))
-    return refuse(usage_fault(fmt::format("sold after {} months", *assumed.sold_after),
+    return refuse(usage_fault(phrase("sold after {} months", *assumed.sold_after),
                               "Give 0 to 1200 months, or leave it out."));
   if (!(assumed.settling >= 0 && assumed.settling < 1))
-    return refuse(usage_fault(fmt::format("a settling of {}", assumed.settling),
+    return refuse(usage_fault(phrase("a settling of {}", assumed.settling),
                               "Give a share from 0 to below 1."));
   if (!(assumed.wet_kilograms_a_litre > 0 && assumed.wet_kilograms_a_litre < 10))
     return refuse(
-        usage_fault(fmt::format("{} kg for a litre of wet mix", assumed.wet_kilograms_a_litre),
+        usage_fault(phrase("{} kg for a litre of wet mix", assumed.wet_kilograms_a_litre),
                     "Weigh a watered pot and divide by its litres; it is above 0 and below 10."));
   return {};
 }
@@ -105,7 +107,29 @@ Result<void> draws_are_chances(const CrossSprouting& cross) {
   return {};
 }
 
+Result<void> can_be_sown(const Sowing& sowing) {
+  constexpr std::int64_t most = 1'000'000;
+  if (sowing.draws.empty())
+    return refuse(program_fault("a sowing without a number of seeds"));
+  for (const auto& draw : sowing.draws)
+    if (draw.seeds < 0 || draw.seeds > most)
+      return refuse(usage_fault(phrase("a sowing of {} seeds of {}", draw.seeds, sowing.cross),
+                                "Give 0 to 1 000 000 seeds."));
+  if (!(sowing.pace > 0 && sowing.pace <= 100))
+    return refuse(usage_fault(
+        phrase("seed of {} that takes {} times as long to come up", sowing.cross, sowing.pace),
+        "Give a factor above 0, at most 100."));
+  return {};
+}
+
 } // namespace
+
+double Sowing::mean_seeds() const {
+  double sum = 0;
+  for (const auto& draw : draws)
+    sum += static_cast<double>(draw.seeds);
+  return draws.empty() ? 0 : sum / static_cast<double>(draws.size());
+}
 
 StepHistory equivalent(std::int64_t alive, std::int64_t died, double season_weight) {
   const auto plants = static_cast<double>(alive + died);
@@ -120,7 +144,7 @@ Result<void> can_be_planned(const ForecastInput& input) {
   const auto months = input.standing.months;
   if (months < 1 || months > 120)
     return refuse(
-        usage_fault(fmt::format("a forecast of {} months", months), "Ask for 1 to 120 months."));
+        usage_fault(phrase("a forecast of {} months", months), "Ask for 1 to 120 months."));
   if (auto hold = assumptions_hold(input.assumed); !hold)
     return hold;
   if (auto end = routes_end(input.standing.registers); !end)
@@ -130,6 +154,9 @@ Result<void> can_be_planned(const ForecastInput& input) {
   for (const auto& cross : input.sprouting)
     if (auto are = draws_are_chances(cross); !are)
       return are;
+  for (const auto& sowing : input.sowings)
+    if (auto can = can_be_sown(sowing); !can)
+      return can;
   return {};
 }
 

@@ -14,7 +14,11 @@
 //     up before its tray is potted waits for that day, what comes up later is potted in the first
 //     potting month;
 //   - a tray takes its bench room until it is potted and nothing more can come up in it;
-//   - ready plants stand until they are sold or planted out, so many months later as is assumed.
+//   - ready plants stand until they are sold or planted out, so many months later as is assumed;
+//   - seed that is to be sown is drawn once a sowing, how much and when. It fills as many trays as
+//   its number needs, which take their room from that month on, come up as their cross does from
+//   then, are given up together and are due together. The grower's own sowings are made in the
+//   month he says, all others wait for a month in which he pots.
 
 #include "core/plan/needs.h"
 #include "core/stats/germination_posterior.h"
@@ -57,6 +61,30 @@ struct CrossSprouting {
   /// By draw, the curve and spread of the cross that it came from; empty where the route alone
   /// spoke.
   std::vector<stats::PosteriorPoint> points;
+  /// By draw, the share of the cross's seed that comes up, where the route alone spoke.
+  std::vector<double> shares;
+};
+
+enum class SeedFrom { at_hand, cone, told };
+
+/// One way in which a sowing may turn out.
+struct SeedDraw {
+  Date sown_on;           ///< the day from which on it can be sown
+  std::int64_t seeds = 0; ///< 0 to 1 000 000
+};
+
+/// Seed that is to be sown.
+struct Sowing {
+  SeedFrom from = SeedFrom::told;
+  std::optional<Code> code; ///< the batch or cone that has the seed
+  std::string cross;
+  book::TaxonId taxon;
+  std::vector<SeedDraw> draws; ///< equally likely; one where nothing is uncertain
+  double pace = 1;             ///< times as long as its cross takes to come up
+  std::string basis;           ///< what the number rests on
+
+  /// Of the seeds, over the draws.
+  [[nodiscard]] double mean_seeds() const;
 };
 
 /// What became of the plants of one taxon and step that have left it: equivalent plants, those of a
@@ -77,6 +105,7 @@ struct ForecastInput {
   std::map<Code, book::PlaceId> places; ///< where lots stand today
   /// What the book tells of a cross of the taxon that has not been sown yet: equally likely points.
   std::map<book::TaxonId, std::vector<stats::PosteriorPoint>> next_cross;
+  std::vector<Sowing> sowings;      ///< none where only what stands is asked about
   std::vector<std::string> remarks; ///< what the reader has to know of the input
 };
 
@@ -87,7 +116,7 @@ StepHistory equivalent(std::int64_t alive, std::int64_t died, double season_weig
 /// Refuses what no plan can be made from, and says what to change: fewer than 1 or more than 120
 /// months, a route without steps or with a step that never ends, a year without a potting month, a
 /// mix that is its own part by any way or whose parts come to nothing, shares and weights out of
-/// their range, draws that are no probabilities.
+/// their range, draws that are no probabilities, a sowing of a number that cannot be.
 Result<void> can_be_planned(const ForecastInput& input);
 
 } // namespace coneline::plan

@@ -82,6 +82,7 @@ CrossSprouting route_sprouting(const book::Route& route, const std::vector<Sprou
   const bool certain = route.germination >= 1 || !std::isfinite(weight);
   const auto drawn = certain ? std::vector<double>{route.germination}
                              : shares(route.germination, weight, seen, draws);
+  cross.shares = drawn;
   for (const double d : drawn) {
     std::vector<double> chances;
     for (std::size_t at = 0; at < trays.size(); ++at) {
@@ -94,6 +95,29 @@ CrossSprouting route_sprouting(const book::Route& route, const std::vector<Sprou
         chances.push_back(later * (month == 0 ? by - seen[at].over : by - before));
         before = by;
       }
+    }
+    cross.draws.push_back(std::move(chances));
+  }
+  return cross;
+}
+
+CrossSprouting route_sowing(const book::Route& route, const std::vector<double>& shares,
+                            Date sown_on, Date today, int months, double pace) {
+  const Calendar calendar(today, months, Assumptions{}.potting);
+  const book::Range range{route.germination_months.low * pace,
+                          route.germination_months.high * pace};
+  const double sown = calendar.time(sown_on);
+  CrossSprouting cross;
+  cross.months = months;
+  cross.trays = {Code()};
+  cross.shares = shares;
+  for (const double share : shares) {
+    std::vector<double> chances;
+    double before = 0;
+    for (int month = 0; month < months; ++month) {
+      const double by = over(range, sown, month + 1.0);
+      chances.push_back(share * (by - before));
+      before = by;
     }
     cross.draws.push_back(std::move(chances));
   }

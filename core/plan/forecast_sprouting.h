@@ -28,4 +28,9 @@ struct SproutingTray {
 CrossSprouting route_sprouting(const book::Route& route, const std::vector<SproutingTray>& trays,
                                Date today, int months, double weight, int draws = 99);
 
+/// What seed that is sown on a day to come brings, by draws of the share of its cross. `pace` times
+/// the route's months.
+CrossSprouting route_sowing(const book::Route& route, const std::vector<double>& shares,
+                            Date sown_on, Date today, int months, double pace);
+
 } // namespace coneline::plan

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/forecast_ways.h"
 
+#include "core/base/phrase.h"
+#include "core/plan/forecast_sowings.h"
 #include "core/plan/offered.h"
+#include "core/plan/stream_key.h"
 
 #include <fmt/format.h>
 
@@ -51,7 +54,11 @@ class Layout {
                                                                    {},
                                                                    {},
                                                                    {},
+                                                                   {},
+                                                                   {},
                                                                    input.assumed.sold_after} {
+    for (const auto& cross : input.sprouting)
+      know(cross.cross, cross.taxon, cross.draws.size());
     for (std::size_t cross = 0; cross < input.sprouting.size(); ++cross)
       for (std::size_t tray = 0; tray < input.sprouting[cross].trays.size(); ++tray)
         sprouting_.insert_or_assign(input.sprouting[cross].trays[tray], std::pair{cross, tray});
@@ -59,6 +66,7 @@ class Layout {
 
   void tray(const TrayStanding& tray);
   void group(const PlantsStanding& group);
+  void sowing(const Sowing& sowing);
   Ways done();
 
  private:
@@ -74,7 +82,11 @@ class Layout {
   LotWay along(const book::Route& route, std::size_t step, book::PotId pot, const Code& code,
                const std::string& cross);
   void leave_out(LeftOut lot, book::TaxonId taxon, book::PotId pot, Of of);
+  void sow(const Sowing& sowing, const book::Route& of_taxon, SownMonth month,
+           const std::string& name);
+  std::size_t know(const std::string& cross, book::TaxonId taxon, std::size_t draws);
   void tell_of_places();
+  void tell_of_sowings();
   [[nodiscard]] std::optional<book::PlaceId> place_of(const Code& code) const {
     const auto found = input_.places.find(code);
     return found == input_.places.end() ? std::nullopt : std::optional(found->second);
@@ -90,6 +102,8 @@ class Layout {
   std::map<std::tuple<book::PotId, book::PotId, book::MixId>, std::size_t> moves_;
   std::map<std::string, std::size_t> ready_;
   std::map<book::RouteId, const std::vector<WayStep>*> routes_;
+  std::map<std::pair<std::string, book::TaxonId>, std::size_t> crosses_;
+  std::map<std::string, int> sown_alike_; ///< how many sowings of one name there are
   std::set<std::string> remarks_;
 };
 
@@ -145,9 +159,9 @@ std::size_t Layout::move(book::PotId from, book::PotId into, book::MixId mix_id)
   const auto& before = registers_.pot(from);
   const double litres = pot.litres / pot.cells - before.litres / before.cells;
   if (litres <= 0)
-    remarks_.insert(fmt::format("'{}' holds no more than the root ball out of '{}': no mix is "
-                                "counted for that move. Check the route.",
-                                pot.name, before.name));
+    remarks_.insert(phrase("'{}' holds no more than the root ball out of '{}': no mix is "
+                           "counted for that move. Check the route.",
+                           pot.name, before.name));
   const auto& mix = registers_.mix(mix_id);
   const double finished = std::max(0.0, litres) * (1 + mix.loss) / (1 - input_.assumed.settling);
   const double shares =
@@ -176,12 +190,13 @@ const std::vector<WayStep>& Layout::route(const book::Route& route) {
   for (std::size_t at = 0; at < route.steps.size(); ++at) {
     const auto& step = route.steps[at];
     const double weight = input_.assumed.survival_weight;
-    Survival survival{step.survival, 1 - step.survival};
+    const auto survival_key = stream_key(phrase("survival {} {}", route.taxon.value, at));
+    Survival survival{step.survival, 1 - step.survival, survival_key};
     if (std::isfinite(weight)) {
       const auto seen = input_.history.find({route.taxon, at});
       const auto history = seen == input_.history.end() ? StepHistory{} : seen->second;
       survival = {weight * step.survival + history.alive,
-                  weight * (1 - step.survival) + history.died};
+                  weight * (1 - step.survival) + history.died, survival_key};
     }
     WayStep way{ways_.survivals.size(), {}};
     ways_.survivals.push_back(survival);
@@ -202,6 +217,8 @@ LotWay Layout::along(const book::Route& of_taxon, std::size_t step, book::PotId 
   const auto place = place_of(code);
   LotWay way;
   way.code = code;
+  way.name = code.text();
+  way.key = stream_key(way.name);
   way.first_step = step;
   auto before = pot;
   for (auto at = step; at < steps.size(); ++at) {
@@ -249,22 +266,85 @@ void Layout::group(const PlantsStanding& group) {
   if (!step) {
     leave_out({group.code, group.plants,
                of_taxon == nullptr ? "its taxon has no route"
-                                   : fmt::format("'{}' is larger than every pot of its route",
-                                                 registers_.pot(group.pot).name)},
+                                   : phrase("'{}' is larger than every pot of its route",
+                                            registers_.pot(group.pot).name)},
               group.taxon, group.pot, Of::plants);
     return;
   }
   const auto& here = of_taxon->steps[*step];
   if (here.pot != group.pot)
-    remarks_.insert(fmt::format("{} stands in '{}', which is not on its route; it is taken to be "
-                                "at the step of '{}'.",
-                                group.code.text(), registers_.pot(group.pot).name,
-                                registers_.pot(here.pot).name));
+    remarks_.insert(phrase("{} stands in '{}', which is not on its route; it is taken to be "
+                           "at the step of '{}'.",
+                           group.code.text(), registers_.pot(group.pot).name,
+                           registers_.pot(here.pot).name));
   auto way = along(*of_taxon, *step, group.pot, group.code, group.cross);
   way.leave =
       leave_months(ways_.calendar, here.months, time(group.since), ways_.calendar.now(),
                    *step + 1 == of_taxon->steps.size() ? Leaving::when_ready : Leaving::by_potting);
   way.plants = group.plants;
+  ways_.lots.push_back(std::move(way));
+}
+
+std::size_t Layout::know(const std::string& cross, book::TaxonId taxon, std::size_t draws) {
+  const auto [found, fresh] = crosses_.try_emplace({cross, taxon}, ways_.crosses.size());
+  if (fresh || ways_.crosses.size() < input_.sprouting.size())
+    ways_.crosses.push_back({draws, stream_key(phrase("cross {} {}", taxon.value, cross))});
+  return found->second;
+}
+
+void Layout::sowing(const Sowing& sowing) {
+  const auto* of_taxon = registers_.route(sowing.taxon);
+  if (of_taxon == nullptr) {
+    remarks_.insert(phrase("'{}' has no route: its seed to be sown is not in the plan.",
+                           registers_.taxon(sowing.taxon).name));
+    return;
+  }
+  auto name = sowing.code ? sowing.code->text() : phrase("seed of {}", sowing.cross);
+  const auto alike = ++sown_alike_[name];
+  const auto key = stream_key(phrase("sowing {} {}", name, alike));
+  if (alike > 1 && !sowing.code)
+    name += phrase(" ({})", alike);
+  ways_.sowings.push_back({sowing.draws.size(), key});
+  for (auto& month : sown_months(sowing, ways_.calendar, input_.standing.today))
+    sow(sowing, *of_taxon, std::move(month), name);
+}
+
+void Layout::sow(const Sowing& sowing, const book::Route& of_taxon, SownMonth month,
+                 const std::string& name) {
+  const auto& first = of_taxon.steps.front();
+  auto way = along(of_taxon, 0, first.pot, Code(), sowing.cross);
+  way.code = sowing.code.value_or(Code());
+  way.name = phrase("{}, sown in {}", name, month.sown_on.iso().substr(0, 7));
+  way.key = stream_key(phrase("sown {} {}", ways_.sowings.back().key, month.sown_on.iso()));
+  way.sowing = ways_.sowings.size() - 1;
+  way.sown_in = month.month;
+  way.cells = registers_.pot(first.pot).cells;
+  const double sown = time(month.sown_on);
+  way.leave = leave_months(ways_.calendar, first.months, sown, std::max(sown, ways_.calendar.now()),
+                           of_taxon.steps.size() == 1 ? Leaving::when_ready : Leaving::by_potting);
+  way.tray_spot = spot(first.pot, first.light, std::nullopt, Of::tray);
+  // Of those runs in which it is made in this month.
+  std::int64_t most = 0;
+  std::int64_t trays = 0;
+  std::int64_t made = 0;
+  for (const auto seeds : month.seeds) {
+    most = std::max(most, seeds);
+    trays += way.trays_of(seeds);
+    made += seeds > 0 ? 1 : 0;
+  }
+  const auto usual =
+      std::max<std::int64_t>(1, (trays + made / 2) / std::max<std::int64_t>(1, made));
+  const auto found = crosses_.find({sowing.cross, sowing.taxon});
+  const auto* known = found != crosses_.end() && found->second < input_.sprouting.size()
+                          ? &input_.sprouting[found->second]
+                          : nullptr;
+  auto sprouting = sprouting_of(input_, sowing, known, of_taxon, month.sown_on, usual);
+  way.cross = know(sowing.cross, sowing.taxon, sprouting.draws.size());
+  way.sprouts_until = std::min(kept_until(sprouting, 0, std::min<std::int64_t>(most, way.cells),
+                                          input_.assumed.tray_done_below),
+                               ways_.calendar.months());
+  way.seeds = std::move(month.seeds);
+  way.chances = std::move(sprouting.draws);
   ways_.lots.push_back(std::move(way));
 }
 
@@ -284,9 +364,9 @@ void Layout::tell_of_places() {
     used.insert(place);
   for (const auto id : used)
     if (const auto& place = registers_.place(id); place.square_metres() <= 0)
-      remarks_.insert(fmt::format("'{}' has no size, though lots stand there. Measure its length "
-                                  "and width, or say which bench of it they stand on.",
-                                  place.name));
+      remarks_.insert(phrase("'{}' has no size, though lots stand there. Measure its length "
+                             "and width, or say which bench of it they stand on.",
+                             place.name));
   for (const auto& route : registers_.routes)
     for (const auto& step : route.steps) {
       const auto& pot = registers_.pot(step.pot);
@@ -297,10 +377,29 @@ void Layout::tell_of_places() {
                std::max(place.length_mm, place.width_mm) >= std::max(pot.length_mm, pot.width_mm);
       });
       if (any && !fits)
-        remarks_.insert(fmt::format("'{}' ({:g} × {:g} mm) is larger than every measured place. "
-                                    "Check the pot's measures or measure a larger place.",
-                                    pot.name, pot.length_mm, pot.width_mm));
+        remarks_.insert(phrase("'{}' ({:g} × {:g} mm) is larger than every measured place. "
+                               "Check the pot's measures or measure a larger place.",
+                               pot.name, pot.length_mm, pot.width_mm));
     }
+}
+
+void Layout::tell_of_sowings() {
+  std::map<SeedFrom, double> seeds;
+  for (const auto& sowing : input_.sowings)
+    seeds[sowing.from] += sowing.mean_seeds();
+  const auto tell = [&](SeedFrom from, const char* text) {
+    if (const auto found = seeds.find(from); found != seeds.end())
+      remarks_.insert(phrase(fmt::runtime(text), found->second));
+  };
+  tell(SeedFrom::at_hand, "Counted in: {:.0f} seeds at hand that are judged filled, sown in the "
+                          "next month in which you pot once they have ripened.");
+  tell(SeedFrom::cone, "Counted in: the seed of ripening cones, about {:.0f}; how much and when is "
+                       "drawn.");
+  tell(SeedFrom::told, "Counted in: {:.0f} seeds that you say you will sow.");
+  const auto sown =
+      seeds.contains(SeedFrom::at_hand) ? std::llround(seeds.at(SeedFrom::at_hand)) : 0;
+  if (const auto left = input_.standing.seeds_not_sown - sown; left > 0)
+    remarks_.insert(phrase("{} seeds are not sown yet and not counted.", left));
 }
 
 Ways Layout::done() {
@@ -308,13 +407,11 @@ Ways Layout::done() {
     if (offered > 0)
       series(Shown::square_metres, std::string(book::word(light)));
   tell_of_places();
-  if (input_.standing.seeds_not_sown > 0)
-    remarks_.insert(
-        fmt::format("{} seeds are not sown yet and not counted.", input_.standing.seeds_not_sown));
+  tell_of_sowings();
   if (!ways_.left_out.empty())
     remarks_.insert(
-        fmt::format("{} lots are left out of pots and mix; their bench room is counted as it is.",
-                    ways_.left_out.size()));
+        phrase("{} lots are left out of pots and mix; their bench room is counted as it is.",
+               ways_.left_out.size()));
   remarks_.insert(input_.remarks.begin(), input_.remarks.end());
   ways_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(ways_);
@@ -328,6 +425,8 @@ Ways ways_of(const ForecastInput& input) {
     layout.tray(tray);
   for (const auto& group : input.standing.groups)
     layout.group(group);
+  for (const auto& sowing : input.sowings)
+    layout.sowing(sowing);
   return layout.done();
 }
 

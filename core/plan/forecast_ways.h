@@ -7,6 +7,7 @@
 
 #include "core/plan/forecast_times.h"
 
+#include <cstdint>
 #include <memory>
 
 namespace coneline::plan {
@@ -54,12 +55,29 @@ struct WayStep {
 struct Survival {
   double alive = 0;
   double died = 0;
+  std::uint64_t key = 0; ///< of its random numbers
   [[nodiscard]] double mean() const { return alive / (alive + died); }
 };
 
-/// One lot from where it stands. Lists by step begin with the one it is at.
+/// A cross whose seed may come up: those of ForecastInput::sprouting first, in their order, then
+/// those that are still to be sown.
+struct CrossWay {
+  std::size_t draws = 0; ///< how many there are to choose from
+  std::uint64_t key = 0; ///< of its random numbers
+};
+
+/// A sowing to come: which of its draws a run takes.
+struct SowingWay {
+  std::size_t draws = 0;
+  std::uint64_t key = 0;
+};
+
+/// One lot from where it stands, or a sowing to come in one of its months. Lists by step begin with
+/// the one it is at.
 struct LotWay {
-  Code code;
+  Code code;             ///< of a sowing: its batch's or cone's, or none
+  std::string name;      ///< the code, or what the sowing is
+  std::uint64_t key = 0; ///< of its random numbers
   std::size_t first_step = 0;
   std::vector<const WayStep*> steps;
   std::vector<std::size_t> spots;  ///< by step
@@ -70,10 +88,20 @@ struct LotWay {
 
   // of a tray
   std::int64_t waiting = 0;
-  std::optional<std::size_t> cross; ///< place in ForecastInput::sprouting
+  std::optional<std::size_t> cross; ///< place in Ways::crosses
   std::size_t tray = 0;             ///< place in CrossSprouting::trays
   std::optional<std::size_t> tray_spot;
   int sprouts_until = 0; ///< the month from which on it is given up
+
+  // of a sowing
+  std::optional<std::size_t> sowing;        ///< place in Ways::sowings
+  int sown_in = 0;                          ///< the month
+  int cells = 1;                            ///< seeds a tray takes
+  std::vector<std::int64_t> seeds;          ///< by draw of the sowing
+  std::vector<std::vector<double>> chances; ///< by draw of its cross, then by month
+  [[nodiscard]] std::int64_t trays_of(std::int64_t sown) const {
+    return (sown + cells - 1) / cells;
+  }
 };
 
 struct Ways {
@@ -83,6 +111,8 @@ struct Ways {
   std::vector<Event> events;
   std::vector<std::unique_ptr<std::vector<WayStep>>> routes;
   std::vector<Survival> survivals;
+  std::vector<CrossWay> crosses;
+  std::vector<SowingWay> sowings;
   std::vector<LotWay> lots;
   std::vector<double> always; ///< by series: what stands and is on no route
   std::vector<LeftOut> left_out;

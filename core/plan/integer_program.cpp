@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/integer_program.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <Cbc_C_Interface.h>
@@ -85,12 +87,14 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double 
   Cbc_setAllowableGap(model.get(), 1e-6);
   Cbc_setAllowableFractionGap(model.get(), gap);
   Cbc_solve(model.get());
-  if (Cbc_isProvenInfeasible(model.get()) != 0 ||
-      Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0)
-    return std::nullopt;
+  // Where what it began with is the best, nothing better is what the solver proves infeasible.
+  const bool nothing_better = Cbc_isProvenInfeasible(model.get()) != 0 ||
+                              Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0;
   const double* found = Cbc_bestSolution(model.get());
+  if (found == nullptr && nothing_better)
+    return std::nullopt;
   if (found == nullptr || Cbc_isAbandoned(model.get()) != 0)
-    return refuse(fault(fmt::format("no plan was found within {:g} seconds", seconds),
+    return refuse(fault(phrase("no plan was found within {:g} seconds", seconds),
                         "Plan fewer months or lots at a time, or allow more time."));
   Solved solved{{found, found + columns_.size()}, 0, Cbc_getBestPossibleObjValue(model.get())};
   for (std::size_t at = 0; at < columns_.size(); ++at) {
@@ -98,9 +102,12 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double 
       solved.values[at] = std::round(solved.values[at]);
     solved.cost += columns_[at].cost * solved.values[at];
   }
-  solved.bound = Cbc_isProvenOptimal(model.get()) != 0
-                     ? std::min(solved.cost, Cbc_getObjValue(model.get()))
-                     : std::min(solved.cost, solved.bound);
+  if (nothing_better)
+    solved.bound = solved.cost - gap * std::abs(solved.cost);
+  else
+    solved.bound = Cbc_isProvenOptimal(model.get()) != 0
+                       ? std::min(solved.cost, Cbc_getObjValue(model.get()))
+                       : std::min(solved.cost, solved.bound);
   return solved;
 }
 

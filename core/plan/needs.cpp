@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/needs.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/plan/offered.h"
 
@@ -122,9 +123,9 @@ void Sum::move_into(const book::Route& route, const Stay& before, const Stay& st
   pot(stay.pot).into[at] += plants;
   const double fresh = per_plant(into) - per_plant(from);
   if (fresh <= 0)
-    remarks_.insert(fmt::format("'{}' holds no more than the root ball out of '{}': no mix is "
-                                "counted for that move. Check the route.",
-                                into.name, from.name));
+    remarks_.insert(phrase("'{}' holds no more than the root ball out of '{}': no mix is "
+                           "counted for that move. Check the route.",
+                           into.name, from.name));
   fill_.try_emplace(route.steps[stay.step].mix, nothing()).first->second[at] +=
       plants * std::max(0.0, fresh);
 }
@@ -166,8 +167,8 @@ void Sum::walk(const book::Route& route, const Cohort& cohort) {
 void Sum::tray(const TrayStanding& tray) {
   const auto* route = input_.registers.route(tray.taxon);
   if (route == nullptr) {
-    leave_out({tray.code, tray.waiting + tray.seedlings, "its taxon has no route"}, tray.taxon,
-              tray.pot, 1);
+    leave_out({tray.code, tray.waiting + tray.seedlings, phrase("its taxon has no route")},
+              tray.taxon, tray.pot, 1);
     return;
   }
   std::size_t until = 0;
@@ -201,24 +202,23 @@ void Sum::group(const PlantsStanding& group) {
   const double containers = plants / input_.registers.pot(group.pot).cells;
   const auto* route = input_.registers.route(group.taxon);
   if (route == nullptr) {
-    leave_out({group.code, group.plants, "its taxon has no route"}, group.taxon, group.pot,
+    leave_out({group.code, group.plants, phrase("its taxon has no route")}, group.taxon, group.pot,
               containers);
     return;
   }
   const auto step = step_with(*route, input_.registers, group.pot);
   if (!step) {
     leave_out({group.code, group.plants,
-               fmt::format("'{}' is larger than every pot of its route",
-                           input_.registers.pot(group.pot).name)},
+               phrase("'{}' is larger than every pot of its route",
+                      input_.registers.pot(group.pot).name)},
               group.taxon, group.pot, containers);
     return;
   }
   const auto& of_step = input_.registers.pot(route->steps[*step].pot);
   if (of_step.id != group.pot)
-    remarks_.insert(fmt::format("{} stands in '{}', which is not on its route; it is taken to be "
-                                "at the step of '{}'.",
-                                group.code.text(), input_.registers.pot(group.pot).name,
-                                of_step.name));
+    remarks_.insert(phrase("{} stands in '{}', which is not on its route; it is taken to be "
+                           "at the step of '{}'.",
+                           group.code.text(), input_.registers.pot(group.pot).name, of_step.name));
   walk(*route, {plants, group.cross, group.taxon,
                 stays(*route, *step, group.pot, group.since, input_.today)});
 }
@@ -254,12 +254,11 @@ Result<Needs> Sum::done() {
   for (auto& [of, plants] : ready_)
     needs_.ready.push_back({of.first, of.second, std::move(plants)});
   if (input_.seeds_not_sown > 0)
-    remarks_.insert(
-        fmt::format("{} seeds are not sown yet and not counted.", input_.seeds_not_sown));
+    remarks_.insert(phrase("{} seeds are not sown yet and not counted.", input_.seeds_not_sown));
   if (!needs_.left_out.empty())
     remarks_.insert(
-        fmt::format("{} lots are left out of pots and mix; their bench room is counted as it is.",
-                    needs_.left_out.size()));
+        phrase("{} lots are left out of pots and mix; their bench room is counted as it is.",
+               needs_.left_out.size()));
   needs_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(needs_);
 }
@@ -269,7 +268,7 @@ Result<Needs> Sum::done() {
 Result<Needs> needs(const NeedsInput& input) {
   if (input.months < 1 || input.months > 600)
     return refuse(
-        usage_fault(fmt::format("needs of {} months", input.months), "Ask for 1 to 600 months."));
+        usage_fault(phrase("needs of {} months", input.months), "Ask for 1 to 600 months."));
   Sum sum(input);
   for (const auto& tray : input.trays)
     sum.tray(tray);

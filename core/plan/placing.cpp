@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/placing.h"
 
-#include "core/plan/fit.h"
+#include "core/base/phrase.h"
 #include "core/plan/placing_layout.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -124,13 +122,12 @@ double containers_on(const book::Place& place, double offered_square_metres, con
 Result<Placing> place_lots(const PlacingInput& input, const PlacingEffort& effort) {
   constexpr int most_months = 60;
   if (input.months < 1 || input.months > most_months)
-    return refuse(fault(fmt::format("a placing of {} months", input.months), "Give 1 to 60."));
+    return refuse(fault(phrase("a placing of {} months", input.months), "Give 1 to 60."));
   if (!(input.gap_mm >= 0))
-    return refuse(fault(fmt::format("a gap of {:g} mm between pots", input.gap_mm),
+    return refuse(fault(phrase("a gap of {:g} mm between pots", input.gap_mm),
                         "Give 0 for pots that touch."));
   if (!(effort.seconds > 0))
-    return refuse(
-        fault(fmt::format("{:g} seconds to place in", effort.seconds), "Give more than 0."));
+    return refuse(fault(phrase("{:g} seconds to place in", effort.seconds), "Give more than 0."));
   return Placer(input, effort).run();
 }
 

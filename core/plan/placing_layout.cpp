@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/placing_layout.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <limits>
@@ -75,13 +74,13 @@ const PlacingLayout::Stand* PlacingLayout::find(book::PlaceId id) const {
 std::string PlacingLayout::against(const Piece& piece, const Stand& stand) const {
   const auto& name = stand.place->name;
   if (stand.place->light != piece.light)
-    return fmt::format("'{}' is {}, it needs {}", name, book::word(stand.place->light),
-                       book::word(piece.light));
+    return phrase("'{}' is {}, it needs {}", name, book::said(stand.place->light),
+                  book::said(piece.light));
   if (!stands_the_cold(input_.registers.taxon(piece.taxon).frost.value, stand.frost))
-    return fmt::format("'{}' has {}", name, book::word(stand.frost));
+    return phrase("'{}' has {}", name, book::said(stand.frost));
   const auto& pot = input_.registers.pot(piece.pot);
   if (rows_across(stand.ground, pot).most(stand.ground.room()) < 1)
-    return fmt::format("'{}' is larger than '{}'", pot.name, name);
+    return phrase("'{}' is larger than '{}'", pot.name, name);
   return {};
 }
 
@@ -96,13 +95,13 @@ Result<void> PlacingLayout::know_pins() {
 Result<void> PlacingLayout::know_pin(const Code& code, book::PlaceId id) {
   const auto& place = input_.registers.place(id);
   const auto refused = [&](const std::string& why) {
-    return refuse(fault(fmt::format("{} is pinned to '{}', where it cannot stand: {}", code.text(),
-                                    place.name, why),
-                        "Take the pin out, or pin it to another place."));
+    return refuse(fault(
+        phrase("{} is pinned to '{}', where it cannot stand: {}", code.text(), place.name, why),
+        "Take the pin out, or pin it to another place."));
   };
   const auto* stand = find(id);
   if (stand == nullptr)
-    return refused(fmt::format("'{}' has no size of its own", place.name));
+    return refused(phrase("'{}' has no size of its own", place.name));
   std::string never;
   bool any = false;
   for (std::size_t at = 0; at < input_.pieces.size(); ++at) {
@@ -139,17 +138,18 @@ Result<void> PlacingLayout::pins_fit() const {
         constexpr double by_width = 1e9; // µm of length, mm of width
         if (const auto over = occupied.room_taken(place, month) - one.room; over > 0)
           return refuse(
-              fault(fmt::format("what is pinned to '{}' does not fit in {}: {:.2f} m² are missing",
-                                name, month_name(day),
-                                static_cast<double>(over) * one.ground.width_mm / by_width),
+              fault(phrase("what is pinned to '{}' does not fit in {}: {} are missing", name,
+                           month_name(day),
+                           measured(Quantity::square_metres,
+                                    static_cast<double>(over) * one.ground.width_mm / by_width, 2)),
                     "Take a pin out, or pin a lot to another place."));
         if (const double over = occupied.kilograms(place, month) - one.kilograms; over > hair)
-          return refuse(fault(
-              fmt::format("what is pinned to '{}' weighs {:.0f} kg/m² in {}: {:.0f} more than it "
-                          "bears",
-                          name, occupied.kilograms(place, month) / one.ground.square_metres(),
-                          month_name(day), over / one.ground.square_metres()),
-              "Take a pin out, or pin a lot to another place."));
+          return refuse(
+              fault(phrase("what is pinned to '{}' weighs {:.0f} kg/m² in {}: {:.0f} more than it "
+                           "bears",
+                           name, occupied.kilograms(place, month) / one.ground.square_metres(),
+                           month_name(day), over / one.ground.square_metres()),
+                    "Take a pin out, or pin a lot to another place."));
       }
   }
   return {};
@@ -214,32 +214,26 @@ std::vector<std::string> PlacingLayout::remarks() const {
     if (!ever_there(piece))
       continue;
     if (piece.place && find(*piece.place) == nullptr)
-      told.insert(fmt::format("'{}' has no size of its own, though lots stand there: they are put "
-                              "down anew. Measure its length and width, or say on which bench of "
-                              "it they stand.",
-                              input_.registers.place(*piece.place).name));
+      told.insert(phrase("'{}' has no size, though lots stand there: they are put down anew. "
+                         "Measure it, or say on which bench of it they stand.",
+                         input_.registers.place(*piece.place).name));
     const bool any = std::ranges::any_of(
         stands_, [&](const Stand& stand) { return stand.place->light == piece.light; });
     const bool can = std::ranges::any_of(
         stands_, [&](const Stand& stand) { return against(piece, stand).empty(); });
-    const auto& pot = input_.registers.pot(piece.pot);
     if (!any)
-      told.insert(fmt::format("No place of {} has a size. Measure one, or change the light of a "
-                              "step of the route.",
-                              book::word(piece.light)));
+      told.insert(phrase("No place of {} has a size. Measure one.", book::said(piece.light)));
     else if (!can)
-      told.insert(fmt::format("'{}' ({:g} × {:g} mm) can stand in no place of {}: each is smaller, "
-                              "or colder than its taxon stands. Check the pot's measures, or "
-                              "measure another place.",
-                              pot.name, pot.length_mm, pot.width_mm, book::word(piece.light)));
+      told.insert(phrase("'{}' is larger than every place of {} that is warm enough. Check the "
+                         "pot's measures, or measure another place.",
+                         input_.registers.pot(piece.pot).name, book::said(piece.light)));
   }
   for (const auto& [code, place] : input_.pins)
     if (std::ranges::none_of(input_.pieces, [&](const Piece& piece) {
           return piece.code == code && ever_there(piece);
         }))
-      told.insert(fmt::format("{} is pinned to '{}', but nothing of it is expected to stand in "
-                              "these months. Take the pin out.",
-                              code.text(), input_.registers.place(place).name));
+      told.insert(phrase("{} is pinned to '{}', but nothing of it will stand. Take the pin out.",
+                         code.text(), input_.registers.place(place).name));
   return {told.begin(), told.end()};
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/book/pedigree.h"
 #include "core/plan/crossing.h"
@@ -74,7 +75,7 @@ class Possible {
       cross.founders.push_back(registers.plants[at].id);
     if (founders.contains(one) || founders.contains(other))
       cross.remarks.emplace_back(
-          "the parents of one or both are not known, so their kinship is taken as 0");
+          phrase("the parents of one or both are not known, so their kinship is taken as 0"));
   }
 
   void expect_plants(PossibleCross& cross, book::TaxonId taxon) {
@@ -83,17 +84,17 @@ class Possible {
     const auto* route = route_of(input_.registers, taxon);
     if (!female.seeds)
       cross.remarks.push_back(
-          fmt::format("no seed of a cone of its taxon was ever counted, so no plants are reckoned "
-                      "for {}: say how many seeds to expect",
-                      female.code.text()));
+          phrase("no seed of a cone of its taxon was ever counted, so no plants are reckoned "
+                 "for {}: say how many seeds to expect",
+                 female.code.text()));
     if (route == nullptr)
       cross.remarks.push_back(
-          fmt::format("{} has no route, so no plants are reckoned: give its germination and steps",
-                      input_.registers.taxon(taxon).name));
+          phrase("{} has no route, so no plants are reckoned: give its germination and steps",
+                 input_.registers.taxon(taxon).name));
     if (!pollen.viability)
       cross.remarks.push_back(
-          fmt::format("the pollen {}, {} days old, was not tested, and is reckoned as all viable",
-                      pollen.code.text(), days_between(pollen.collected, input_.today)));
+          phrase("the pollen {}, {} days old, was not tested, and is reckoned as all viable",
+                 pollen.code.text(), days_between(pollen.collected, input_.today)));
     if (!female.seeds || route == nullptr)
       return;
     const auto own = input_.germination.find(taxon);
@@ -121,7 +122,7 @@ class Possible {
   void look_for_papers(PossibleCross& cross, const book::Plant& plant) const {
     const auto say = [&](std::string_view what) {
       cross.missing.push_back(
-          fmt::format("{} of {} ({})", what, plant.code.text(), book::plant_name(plant)));
+          phrase("{} of {} ({})", what, plant.code.text(), book::plant_name(plant)));
     };
     if (plant.papers.empty())
       say("papers");
@@ -161,8 +162,8 @@ Estimate product(const std::vector<std::pair<std::string, Estimate>>& factors) {
 Result<std::vector<PossibleCross>> possible_crosses(const CrossingInput& input) {
   if (const auto way = book::own_ancestor_in_words(input.registers.plants, input.parents);
       !way.empty())
-    return refuse(
-        book_fault("a plant is its own ancestor: " + way, "Correct the parents of one of them."));
+    return refuse(book_fault(phrase("a plant is its own ancestor: {}", way),
+                             "Correct the parents of one of them."));
   if (input.females.empty())
     return refuse(fault("no female has a cone that takes pollen now or will",
                         "Enter the cone when it is seen, or name a female that is expected to "

@@ -82,8 +82,8 @@ std::vector<double> month_ends(Date sown_on, Date today, int months) {
 } // namespace
 
 CrossSprouting posterior_sprouting(std::span<const stats::PosteriorPoint> points,
-                                   const std::vector<CountedTray>& trays, Date today, int months) {
-  constexpr std::uint32_t stream = 20'081;
+                                   const std::vector<CountedTray>& trays, Date today, int months,
+                                   std::uint32_t stream) {
   constexpr double hardly = 1e-7; // a rho below which trays do not differ
   boost::random::mt19937 source(stream);
   boost::random::uniform_01<double> even;

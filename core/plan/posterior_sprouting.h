@@ -24,8 +24,10 @@ struct CountedTray {
 };
 
 /// `points` are equally likely; a draw each. What came up since the last look, unseen, counts as
-/// coming up in this month. Same points and trays, same draws.
+/// coming up in this month. Same points, trays and stream, same draws; trays of one cross that are
+/// worked out apart need streams of their own.
 CrossSprouting posterior_sprouting(std::span<const stats::PosteriorPoint> points,
-                                   const std::vector<CountedTray>& trays, Date today, int months);
+                                   const std::vector<CountedTray>& trays, Date today, int months,
+                                   std::uint32_t stream = 20'081);
 
 } // namespace coneline::plan

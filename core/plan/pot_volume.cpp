@@ -2,6 +2,7 @@
 #include "core/plan/pot_volume.h"
 
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -13,7 +14,7 @@ Result<double> pot_litres(const PotMeasures& pot) {
   constexpr double most = 10'000;
   for (const double measure : {pot.top, pot.bottom, pot.height})
     if (!(measure >= 0 && measure <= most))
-      return refuse(fault(fmt::format("a pot that measures {} mm cannot be", write_real(measure)),
+      return refuse(fault(phrase("a pot that measures {} mm cannot be", write_real(measure)),
                           "Give its inside measures in millimetres."));
   if (pot.top == 0 || pot.height == 0)
     return refuse(fault("a pot without width or height holds nothing",

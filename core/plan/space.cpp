@@ -2,6 +2,7 @@
 #include "core/plan/space.h"
 
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -70,17 +71,17 @@ Stand stand(const Room& room, RowsAlong along, Pattern pattern) {
 std::optional<Fault> wrong_with(const Bench& bench) {
   for (const double side : {bench.length, bench.width})
     if (!(side > 0))
-      return fault(fmt::format("a bench side of {} mm cannot be", write_real(side)),
+      return fault(phrase("a bench side of {} mm cannot be", write_real(side)),
                    "Give length and width in millimetres.");
   if (!(bench.pot >= 1))
-    return fault(fmt::format("a pot of {} mm is below 1 mm", write_real(bench.pot)),
+    return fault(phrase("a pot of {} mm is below 1 mm", write_real(bench.pot)),
                  "Give its largest outside diameter in millimetres.");
   if (!(bench.gap >= 0))
-    return fault(fmt::format("a gap of {} mm cannot be", write_real(bench.gap)),
+    return fault(phrase("a gap of {} mm cannot be", write_real(bench.gap)),
                  "Give 0 for pots that touch.");
   for (const double measure : {bench.length, bench.width, bench.pot, bench.gap})
     if (!(measure <= most_millimetres))
-      return fault(fmt::format("{} mm is longer than a kilometre", write_real(measure)),
+      return fault(phrase("{} mm is longer than a kilometre", write_real(measure)),
                    "Check the unit: lengths are in millimetres.");
   return std::nullopt;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/target.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/plan/forecast_sprouting.h"
 #include "core/plan/posterior_sprouting.h"
@@ -87,6 +88,8 @@ ForecastInput of_sowing(const ForecastInput& line, const book::Route& route, con
     return route_sprouting(route, {{tray, 0, sown_on}}, own.standing.today, months,
                            own.assumed.germination_weight);
   }();
+  fresh.cross = target.cross;
+  fresh.taxon = target.taxon;
   own.sprouting = {std::move(fresh)};
   return own;
 }
@@ -129,7 +132,7 @@ void find_seeds(SowingChance& chance, const std::vector<Future>& futures, const 
 Result<ConesNeeded> cones_for(std::int64_t seeds, double seeds_a_cone, double succeeds,
                               double assurance) {
   if (!(seeds_a_cone > 0) || !std::isfinite(seeds_a_cone))
-    return refuse(fault(fmt::format("{} seeds a cone cannot be", seeds_a_cone),
+    return refuse(fault(phrase("{} seeds a cone cannot be", seeds_a_cone),
                         "Give the seeds that a good cone has, above 0."));
   const auto with_seed =
       static_cast<std::int64_t>(std::ceil(static_cast<double>(seeds) / seeds_a_cone - 1e-9));
@@ -145,25 +148,25 @@ Result<ConesNeeded> cones_for(std::int64_t seeds, double seeds_a_cone, double su
 Result<TargetPlan> plan_target(const ForecastInput& input, const Target& target,
                                const ForecastRuns& runs) {
   if (target.plants < 1)
-    return refuse(fault(fmt::format("a target of {} plants", target.plants), "Want 1 or more."));
+    return refuse(fault(phrase("a target of {} plants", target.plants), "Want 1 or more."));
   if (auto inside = stats::inside_0_and_1(target.assurance, "the assurance"); !inside)
     return refuse(inside.error());
   const auto& registers = input.standing.registers;
   const auto today = input.standing.today;
   const int months = months_between(today, target.by) + 1;
   if (months < 1 || months > 120)
-    return refuse(fault(fmt::format("{} is not in the 120 months from {}", month_name(target.by),
-                                    month_name(today)),
-                        "Name a month to come."));
+    return refuse(fault(
+        phrase("{} is not in the 120 months from {}", month_name(target.by), month_name(today)),
+        "Name a month to come."));
   const auto* route = registers.route(target.taxon);
   if (route == nullptr)
-    return refuse(book_fault(fmt::format("'{}' has no route", registers.taxon(target.taxon).name),
+    return refuse(book_fault(phrase("'{}' has no route", registers.taxon(target.taxon).name),
                              "Enter its route."));
   const auto step = std::ranges::find(route->steps, target.pot, &book::RouteStep::pot);
   if (step == route->steps.end())
     return refuse(
-        book_fault(fmt::format("the route of '{}' does not come to '{}'",
-                               registers.taxon(target.taxon).name, registers.pot(target.pot).name),
+        book_fault(phrase("the route of '{}' does not come to '{}'",
+                          registers.taxon(target.taxon).name, registers.pot(target.pot).name),
                    "Name a pot of its route, or add the step."));
   const auto at = static_cast<std::size_t>(step - route->steps.begin());
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/crossing_input.h"
 
+#include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/book/pedigree.h"
 #include "core/plan/needs.h"
@@ -106,9 +107,9 @@ class Gather {
     const auto& counts = enough ? own : of_taxon;
     if (counts.empty())
       return std::nullopt;
-    return next_of(counts, fmt::format("{}{} earlier cones of {}", what, counts.size(),
-                                       enough ? input_.registers.plant(plant).code.text()
-                                              : input_.registers.taxon(taxon(plant)).name));
+    return next_of(counts, phrase("{}{} earlier cones of {}", what, counts.size(),
+                                  enough ? input_.registers.plant(plant).code.text()
+                                         : input_.registers.taxon(taxon(plant)).name));
   }
 
   [[nodiscard]] std::optional<plan::Estimate>
@@ -123,16 +124,16 @@ class Gather {
     };
     if (fertile_scales) {
       const auto ceiling = ceiling_of(*fertile_scales);
-      const auto told = fmt::format("{} fertile scales, ", *fertile_scales);
+      const auto told = phrase("{} fertile scales, ", *fertile_scales);
       if (const auto share = of_earlier(plant, told, set))
         return at_most(scaled(*share, ceiling), ceiling);
-      if (const auto counted = of_earlier(plant, told + "two seeds each at most, ", seeds))
+      if (const auto counted = of_earlier(plant, told + phrase("two seeds each at most, "), seeds))
         return at_most(*counted, ceiling);
     }
     if (auto counted = of_earlier(plant, "", seeds))
       return counted;
     if (asked_.seeds_a_cone)
-      return plan::Estimate{*asked_.seeds_a_cone, std::nullopt, "as asked"};
+      return plan::Estimate{*asked_.seeds_a_cone, std::nullopt, phrase("as asked")};
     return std::nullopt;
   }
 
@@ -144,7 +145,7 @@ class Gather {
     if (!seeds || !share)
       return seeds;
     seeds = scaled(*seeds, *share);
-    seeds->source += fmt::format(", of which {:.0f} % were sown", 100 * *share);
+    seeds->source += phrase(", of which {:.0f} % were sown", 100 * *share);
     return seeds;
   }
 
@@ -186,9 +187,9 @@ class Gather {
       const auto first = std::ranges::min_element(cone.passes);
       const int since = first == cone.passes.end() ? 0 : days_between(*first, asked_.today);
       if (course.closed && *course.closed <= asked_.today)
-        leave_out(fmt::format("it closed on {}", course.closed->iso()));
+        leave_out(phrase("it closed on {}", course.closed->said()));
       else if (since > days_of_passes)
-        leave_out(fmt::format("its first pass was {} days ago", since));
+        leave_out(phrase("its first pass was {} days ago", since));
       else
         add_female(cone.cone.code, cone.cone.plant, state_of(course), course.fertile_scales);
     }
@@ -199,28 +200,28 @@ class Gather {
     std::string told;
     for (const auto& look : course.looks)
       if (look.date <= asked_.today)
-        told = fmt::format("{} on {}, ", book::word(look.scales), look.date.iso());
+        told = phrase("{} on {}, ", book::said(look.scales), look.date.said());
     const auto first = std::ranges::min_element(course.line.passes);
-    return told + (first == course.line.passes.end() ? "not pollinated yet"
-                                                     : fmt::format("first pass {}", first->iso()));
+    return told + (first == course.line.passes.end() ? phrase("not pollinated yet")
+                                                     : phrase("first pass {}", first->said()));
   }
 
   Result<void> named_females() {
     for (const auto& code : asked_.females) {
       const auto* plant = book::coded(input_.registers.plants, code);
       if (plant == nullptr)
-        return refuse(fault(fmt::format("{} is no plant of this book", code.text()),
+        return refuse(fault(phrase("{} is no plant of this book", code.text()),
                             "Name a female plant of the register."));
       if (plant->sex == book::Sex::male)
-        return refuse(fault(fmt::format("{} ({}) is a male plant: it has no cone to pollinate",
-                                        code.text(), book::plant_name(*plant)),
+        return refuse(fault(phrase("{} ({}) is a male plant: it has no cone to pollinate",
+                                   code.text(), book::plant_name(*plant)),
                             "Name a female plant, or correct the sex."));
-      add_female(code, plant->id, "expected");
+      add_female(code, plant->id, phrase("expected"));
     }
     if (asked_.every_female)
       for (const auto& plant : input_.registers.plants)
         if (plant.sex == book::Sex::female && !is_there(plant.id))
-          add_female(plant.code, plant.id, "expected");
+          add_female(plant.code, plant.id, phrase("expected"));
     return {};
   }
   [[nodiscard]] bool is_there(book::PlantId plant) const {
@@ -248,17 +249,17 @@ class Gather {
       input_.left_out.emplace_back(lot.code, std::move(why));
     };
     if (lot.collected > asked_.today)
-      return leave_out(fmt::format("it is collected on {}, later than the day asked about",
-                                   lot.collected.iso()));
+      return leave_out(
+          phrase("it is collected on {}, later than the day asked about", lot.collected.said()));
     if (father.sex == book::Sex::female)
-      return leave_out(fmt::format("it is said to come from {}, a female plant: correct the sex or "
-                                   "the plant",
-                                   father.code.text()));
+      return leave_out(phrase("it is said to come from {}, a female plant: correct the sex or "
+                              "the plant",
+                              father.code.text()));
     if (line.gone)
-      return leave_out(fmt::format("it is gone since {}", line.gone->iso()));
+      return leave_out(phrase("it is gone since {}", line.gone->said()));
     if (line.left && *line.left <= 1e-9)
-      return leave_out(fmt::format("it has run out: {:g} ml collected, {:g} ml used",
-                                   line.collected.value_or(0), line.used + line.discarded));
+      return leave_out(phrase("it has run out: {:g} ml collected, {:g} ml used",
+                              line.collected.value_or(0), line.used + line.discarded));
     input_.pollen.push_back(
         {lot.code, lot.plant, line.left, viability(line), lot.collected, lot.store});
   }
@@ -271,7 +272,7 @@ class Gather {
         found = plan::Estimate{
             static_cast<double>(test.germinated) / static_cast<double>(test.counted),
             book::Range{test.range.low, test.range.high},
-            fmt::format("{} of {} grains on {}", test.germinated, test.counted, test.date.iso())};
+            phrase("{} of {} grains on {}", test.germinated, test.counted, test.date.said())};
     return found;
   }
 
@@ -287,10 +288,10 @@ class Gather {
     input_.millilitres_a_cone = amounts.empty() ? assumed_millilitres : amounts[amounts.size() / 2];
     input_.remarks.push_back(
         amounts.empty()
-            ? fmt::format("{:g} ml of pollen for a cone are assumed (no source).",
-                          input_.millilitres_a_cone)
-            : fmt::format("{:g} ml of pollen for a cone: the middle of {} cones in the book.",
-                          input_.millilitres_a_cone, amounts.size()));
+            ? phrase("{:g} ml of pollen for a cone are assumed (no source).",
+                     input_.millilitres_a_cone)
+            : phrase("{:g} ml of pollen for a cone: the middle of {} cones in the book.",
+                     input_.millilitres_a_cone, amounts.size()));
   }
 
   void germination() {
@@ -317,7 +318,7 @@ class Gather {
     if (!fit || !(fit->mean > 0) || !(fit->mean < 1))
       return std::nullopt;
     plan::Estimate share{fit->mean, std::nullopt,
-                         fmt::format("{} trays of the taxon that are over", outcomes.size())};
+                         phrase("{} trays of the taxon that are over", outcomes.size())};
     // Trays alike but for chance still leave the mean itself unsure.
     const double trials =
         std::accumulate(outcomes.begin(), outcomes.end(), 0.0, [](double sum, const auto& each) {
@@ -333,7 +334,7 @@ class Gather {
 
   void room() {
     if (asked_.any_room) {
-      input_.remarks.emplace_back("Room on the benches is not asked about.");
+      input_.remarks.emplace_back(phrase("Room on the benches is not asked about."));
       return;
     }
     if (asked_.room) {
@@ -349,7 +350,8 @@ class Gather {
         offered += space.offered;
       }
     if (offered <= 0) {
-      input_.remarks.emplace_back("No place of the book is measured, so room is not asked about.");
+      input_.remarks.emplace_back(
+          phrase("No place of the book is measured, so room is not asked about."));
       return;
     }
     input_.room = free;
@@ -368,17 +370,17 @@ class Gather {
 Fault not_among(const plan::CrossingInput& input, const Code& code, std::string_view what) {
   for (const auto& [left_out, why] : input.left_out)
     if (left_out == code)
-      return fault(fmt::format("{} cannot be used: {}", code.text(), why),
-                   fmt::format("Choose another {}.", what));
+      return fault(phrase("{} cannot be used: {}", code.text(), why),
+                   phrase("Choose another {}.", what));
   if (const auto* plant = book::coded(input.registers.plants, code);
       plant != nullptr && what == "pollen lot")
     return fault(plant->sex == book::Sex::female
-                     ? fmt::format("{} ({}) is a female plant: it gives no pollen and cannot be "
-                                   "the father",
-                                   code.text(), book::plant_name(*plant))
-                     : fmt::format("{} is a plant, not a pollen lot", code.text()),
+                     ? phrase("{} ({}) is a female plant: it gives no pollen and cannot be "
+                              "the father",
+                              code.text(), book::plant_name(*plant))
+                     : phrase("{} is a plant, not a pollen lot", code.text()),
                  "Name one of its pollen lots, or another father's.");
-  return fault(fmt::format("{} is no {} to choose from", code.text(), what),
+  return fault(phrase("{} is no {} to choose from", code.text(), what),
                "The list of possible crosses shows those there are.");
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/crossing_report.h"
 
+#include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/report/trade_rules.h"
 
@@ -94,28 +95,33 @@ std::string_view aim_word(plan::Aim aim) {
 std::string estimate_text(const std::optional<plan::Estimate>& estimate) {
   if (!estimate)
     return "not known";
-  return estimate->range ? fmt::format("{:.0f}–{:.0f}, likely {:.0f}", estimate->range->low,
-                                       estimate->range->high, estimate->likely)
-                         : fmt::format("likely {:.0f}", estimate->likely);
+  return estimate->range ? phrase("{:.0f}–{:.0f}, likely {:.0f}", estimate->range->low,
+                                  estimate->range->high, estimate->likely)
+                         : phrase("likely {:.0f}", estimate->likely);
 }
 
 std::string bound_text(const plan::Proposal& proposal) {
   return proposal.proven
-             ? fmt::format("{} {:.4g}, bound {:.4g}, gap {:.2g} %: proven the best there is",
-                           proposal.measure, proposal.sum, proposal.bound, 100 * proposal.gap)
-             : fmt::format("{} {:.4g}, bound {:.4g}: at most {:.2g} % from the best",
-                           proposal.measure, proposal.sum, proposal.bound, 100 * proposal.gap);
+             ? phrase("{} {:.4g}, bound {:.4g}, gap {:.2g} %: proven the best there is",
+                      proposal.measure, proposal.sum, proposal.bound, 100 * proposal.gap)
+             : phrase("{} {:.4g}, bound {:.4g}: at most {:.2g} % from the best", proposal.measure,
+                      proposal.sum, proposal.bound, 100 * proposal.gap);
 }
 
 std::vector<std::string> crossing_rules() {
-  return {"Kinship of the parents is the inbreeding of their offspring; a parent that is not known "
-          "is taken as related to nobody, so kinship may be higher than said.",
+  return {
+      to_phrase(
+          "Kinship of the parents is the inbreeding of their offspring; a parent that is not known "
+          "is taken as related to nobody, so kinship may be higher than said."),
+      to_phrase(
           "Hybrids are named by their parents joined by ×, the seed parent first (ICN Art. H.2); "
-          "both parents are kept as plants, never read from a name.",
+          "both parents are kept as plants, never read from a name."),
+      to_phrase(
           "Plants = seeds sown × viable share of the pollen × germination × survival along the "
-          "route; ranges are 10 to 90 % and leave survival at one value.",
+          "route; ranges are 10 to 90 % and leave survival at one value."),
+      to_phrase(
           "Many cycads are protected: what is said of papers is no legal advice; the authority "
-          "decides."};
+          "decides.")};
 }
 
 std::vector<TaxonKinship> kinship_by_taxon(const plan::CrossingInput& input) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/forecast_input.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/posterior_sprouting.h"
 #include "core/report/needs_input.h"
 #include "core/work/coming.h"
@@ -79,7 +80,7 @@ void know_germination(plan::ForecastInput& input, store::Reading& reading) {
   }
   for (const auto& tray : known.left_out)
     input.remarks.push_back(
-        fmt::format("{}: {}; nothing more is expected of it.", tray.code.text(), tray.why));
+        phrase("{}: {}; nothing more is expected of it.", tray.code.text(), tray.why));
 }
 
 } // namespace

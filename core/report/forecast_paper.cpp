@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/forecast_paper.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/report/forecast_report.h"
 
@@ -40,7 +41,7 @@ double rounded(double value, int decimals) {
 /// Months down, one column a series; months in which nothing happens are left out.
 PlanTable ranges(const plan::Forecast& forecast, Shown shown,
                  std::span<const std::size_t> columns) {
-  PlanTable table{std::string(heading_of(shown)), {"month"}, {}};
+  PlanTable table{heading_of(shown), {phrase("month")}, {}};
   const int decimals = decimals_of(shown);
   for (const auto at : columns)
     table.header.push_back(forecast.series()[at].name);
@@ -79,46 +80,47 @@ PlanTable numbers(const plan::Forecast& forecast, Shown shown) {
 
 PlanPaper with_words(const plan::Forecast& forecast, const plan::ForecastInput& input) {
   const auto& registers = input.standing.registers;
-  PlanPaper paper{"Season plan", foot_of(registers.title, input.standing.today), {}, {}, {}};
-  paper.sentences.push_back(
-      fmt::format("{} months from {}, drawn {} times over. Ranges are 10 – 50 "
-                  "– 90 %.",
-                  forecast.months().size(), input.standing.today.iso(), forecast.runs()));
+  PlanPaper paper{
+      phrase("Season plan"), foot_of(registers.title, input.standing.today), {}, {}, {}};
+  paper.sentences.push_back(phrase("{} months from {}, drawn {} times over. Ranges are 10 – 50 "
+                                   "– 90 %.",
+                                   forecast.months().size(), input.standing.today.iso(),
+                                   forecast.runs()));
   for (const auto& told : crowding_told(forecast, registers))
     paper.sentences.push_back(told);
   for (const auto& remark : forecast.ways().remarks)
     paper.sentences.push_back(remark);
   for (const auto& rule : forecast_rules(input.assumed))
     paper.sentences.push_back(rule);
-  paper.cautions = {"Dry mix dusts and can carry Legionella; wet it, wear mask and gloves.",
-                    "Watered pots are heavy: mind the load a bench bears, and your back."};
+  paper.cautions = {phrase("Dry mix dusts and can carry Legionella; wet it, wear mask and gloves."),
+                    phrase("Watered pots are heavy: mind the load a bench bears, and your back.")};
   return paper;
 }
 
 } // namespace
 
-std::string_view heading_of(Shown shown) {
+std::string heading_of(Shown shown) {
   switch (shown) {
   case Shown::into:
-    return "Plants into each pot";
+    return phrase("Plants into each pot");
   case Shown::standing:
-    return "Plants standing at the month's end";
+    return phrase("Plants standing at the month's end");
   case Shown::mix:
-    return "Litres of finished mix";
+    return phrase("Litres of finished mix");
   case Shown::part:
-    return "Litres of each part";
+    return phrase("Litres of each part");
   case Shown::square_metres:
-    return "Square metres of bench, by light class";
+    return phrase("Square metres of bench, by light class");
   case Shown::load:
-    return "Kilograms a square metre";
+    return phrase("Kilograms a square metre");
   case Shown::place_metres:
-    return "Square metres taken in each place";
+    return phrase("Square metres taken in each place");
   case Shown::place_load:
-    return "Kilograms a square metre in each place";
+    return phrase("Kilograms a square metre in each place");
   case Shown::unplaced_metres:
-    return "Square metres without a place yet";
+    return phrase("Square metres without a place yet");
   case Shown::ready:
-    return "Plants becoming ready, by cross";
+    return phrase("Plants becoming ready, by cross");
   }
   return "";
 }
@@ -151,15 +153,16 @@ std::vector<std::string> crowding_told(const plan::Forecast& forecast,
     if (worst == one.over.end() || *worst <= 0)
       continue;
     const auto at = static_cast<std::size_t>(worst - one.over.begin());
-    told.push_back(fmt::format(
-        "'{}' has {:.2f} m². Over full with {:.0f} % in {}{}.", one.name, one.offered,
-        per_cent * *worst, plan::month_name(forecast.months()[at]),
-        one.likely_full ? fmt::format("; more likely than not from {}",
-                                      plan::month_name(forecast.months()[*one.likely_full]))
-                        : ""));
+    told.push_back(phrase("'{}' has {}. Over full with {:.0f} % in {}{}.", phrase_of(one.name),
+                          measured(Quantity::square_metres, one.offered, 2), per_cent * *worst,
+                          plan::month_name(forecast.months()[at]),
+                          one.likely_full
+                              ? phrase("; more likely than not from {}",
+                                       plan::month_name(forecast.months()[*one.likely_full]))
+                              : ""));
   }
   if (told.empty())
-    told.emplace_back("Everything finds room in every future drawn.");
+    told.push_back(phrase("Everything finds room in every future drawn."));
   return told;
 }
 

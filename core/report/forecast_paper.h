@@ -9,7 +9,7 @@
 namespace coneline::report {
 
 /// "Plants into pots", "Litres of finished mix" and so on.
-std::string_view heading_of(plan::Shown shown);
+std::string heading_of(plan::Shown shown);
 int decimals_of(plan::Shown shown);
 
 /// "'sun' has 3.20 m². Over full with 84 % in May 2027; more likely than not from April 2027."

@@ -3,6 +3,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/plan/offered.h"
 
 #include <fmt/format.h>
@@ -74,8 +75,8 @@ Result<Shown> read_shown(std::string_view word) {
     return found->shown;
   std::string words;
   for (const auto& known : spelt)
-    words += fmt::format("{}'{}'", words.empty() ? "" : ", ", known.word);
-  return refuse(usage_fault(fmt::format("a forecast has no '{}'", word), "It has " + words + "."));
+    words += phrase("{}'{}'", words.empty() ? "" : ", ", known.word);
+  return refuse(usage_fault(phrase("a forecast has no '{}'", word), "It has " + words + "."));
 }
 
 std::vector<Crowding> crowding(const plan::Forecast& forecast, const book::Registers& registers) {
@@ -105,27 +106,30 @@ std::vector<Crowding> crowding(const plan::Forecast& forecast, const book::Regis
 
 std::vector<std::string> forecast_rules(const plan::Assumptions& assumed) {
   std::vector<std::string> rules{
-      "Ranges leave one future in ten below and one in ten above; what is not sown yet is not in "
-      "them.",
-      "Months in a step are drawn evenly over the route's range; what is overdue is due this "
-      "month.",
-      "Survival is drawn once a taxon, step and season, germination once a cross and tray, from "
-      "all "
-      "curves that fit its counts and the book's other crosses.",
-      "A tray is given up, and its room freed, once it is potted and one more seedling is "
-      "unlikely.",
-      "Standing counts and room are those of the month's end, pots touching."};
+      phrase("Ranges leave one future in ten below and one in ten above; what is not sown yet is "
+             "not in "
+             "them."),
+      phrase(
+          "Months in a step are drawn evenly over the route's range; what is overdue is due this "
+          "month."),
+      phrase("Survival is drawn once a taxon, step and season, germination once a cross and tray, "
+             "from "
+             "all "
+             "curves that fit its counts and the book's other crosses."),
+      phrase("A tray is given up, and its room freed, once it is potted and one more seedling is "
+             "unlikely."),
+      phrase("Standing counts and room are those of the month's end, pots touching.")};
   rules.push_back(
-      fmt::format("The route's survival weighs as {:g} plants against the book's own history, a "
-                  "season strays as {:g} plants would.",
-                  assumed.survival_weight, assumed.season_weight));
-  rules.push_back(assumed.sold_after
-                      ? fmt::format("A ready plant is sold or planted out after {} months.",
-                                    *assumed.sold_after)
-                      : "Ready plants stay in their pots: no sale is foreseen.");
-  rules.push_back(fmt::format("A litre of watered pot weighs {:g} kg (common practice, no source: "
-                              "weigh one of yours).",
-                              assumed.wet_kilograms_a_litre));
+      phrase("The route's survival weighs as {:g} plants against the book's own history, a "
+             "season strays as {:g} plants would.",
+             assumed.survival_weight, assumed.season_weight));
+  rules.push_back(
+      assumed.sold_after
+          ? phrase("A ready plant is sold or planted out after {} months.", *assumed.sold_after)
+          : phrase("Ready plants stay in their pots: no sale is foreseen."));
+  rules.push_back(phrase("A litre of watered pot weighs {:g} kg (common practice, no source: "
+                         "weigh one of yours).",
+                         assumed.wet_kilograms_a_litre));
   return rules;
 }
 

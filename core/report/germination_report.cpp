@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/germination_report.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/route_walk.h"
 #include "core/report/ranking.h"
 #include "core/stats/share_posterior.h"
@@ -89,37 +90,37 @@ Sprouting sprouting_of(const TrayReport& tray, Date as_of) {
 }
 
 std::string told(const TrayReport& tray) {
-  const std::string nothing = tray.germinated == 0 ? "nothing came up; " : "";
+  const std::string nothing = tray.germinated == 0 ? phrase("nothing came up; ") : "";
   switch (tray.sprouting) {
   case Sprouting::not_looked_at:
-    return "not looked at yet";
+    return phrase("not looked at yet");
   case Sprouting::over:
-    return tray.germinated == 0 ? "nothing came up; no seed left in it" : "done";
+    return tray.germinated == 0 ? phrase("nothing came up; no seed left in it") : phrase("done");
   case Sprouting::still:
-    return nothing + fmt::format("still sprouting: {} waiting, until {} by its route", tray.waiting,
-                                 tray.sprouts_until->iso());
+    return nothing + phrase("still sprouting: {} waiting, until {} by its route", tray.waiting,
+                            tray.sprouts_until->said());
   case Sprouting::past:
-    return nothing + fmt::format("{} waiting, past {}, the end by its route", tray.waiting,
-                                 tray.sprouts_until->iso());
+    return nothing + phrase("{} waiting, past {}, the end by its route", tray.waiting,
+                            tray.sprouts_until->said());
   case Sprouting::not_known:
-    return nothing + fmt::format("{} waiting; no route says for how long", tray.waiting);
+    return nothing + phrase("{} waiting; no route says for how long", tray.waiting);
   }
   return {};
 }
 
 std::string told(const CrossReport& cross) {
-  std::string text = cross.figures.germinated == 0 ? "Nothing came up. " : "";
+  std::string text = cross.figures.germinated == 0 ? phrase("Nothing came up. ") : "";
   const auto not_looked_at =
       std::ranges::count(cross.trays, Sprouting::not_looked_at, &TrayReport::sprouting);
   if (not_looked_at == std::ssize(cross.trays))
-    return "Not looked at yet.";
+    return phrase("Not looked at yet.");
   if (cross.trays_sprouting > 0)
-    text += fmt::format("{} of {} trays can still sprout, {} seeds waiting: the share can rise.",
-                        cross.trays_sprouting, cross.trays.size(), cross.waiting);
+    text += phrase("{} of {} trays can still sprout, {} seeds waiting: the share can rise.",
+                   cross.trays_sprouting, cross.trays.size(), cross.waiting);
   else if (cross.waiting > 0)
-    text += fmt::format("{} seeds wait past their route's months.", cross.waiting);
+    text += phrase("{} seeds wait past their route's months.", cross.waiting);
   else
-    text += "No seed is left in the trays.";
+    text += phrase("No seed is left in the trays.");
   return text;
 }
 
@@ -195,7 +196,7 @@ Grouped grouped(std::span<const work::ObservedTray> trays, const Asked& asked,
       groups[key_of(tray, asked)].push_back(std::move(*with_times));
     else
       report.left_out.push_back(
-          {tray.lot.code, faults.empty() ? "nothing is sown in it" : faults.front().what});
+          {tray.lot.code, faults.empty() ? phrase("nothing is sown in it") : faults.front().what});
   }
   return groups;
 }
@@ -273,10 +274,10 @@ void add_figures(GerminationReport& report) {
 
 Result<void> sound(const Asked& asked) {
   if (!(asked.confidence > 0 && asked.confidence < 1))
-    return refuse(usage_fault(fmt::format("a confidence of {}", asked.confidence),
+    return refuse(usage_fault(phrase("a confidence of {}", asked.confidence),
                               "Write a share between 0 and 1, such as 0.95."));
   if (asked.season_begins < 1 || asked.season_begins > 12)
-    return refuse(usage_fault(fmt::format("a season that begins in month {}", asked.season_begins),
+    return refuse(usage_fault(phrase("a season that begins in month {}", asked.season_begins),
                               "Write a month from 1 to 12."));
   return {};
 }
@@ -316,7 +317,7 @@ stats::CountRange CrossReport::expected() const {
 }
 
 std::string GerminationReport::time_unit() const {
-  return degree_days ? fmt::format("degree-days above {:g} °C", degree_days->base) : "days";
+  return degree_days ? phrase("degree-days above {:g} °C", degree_days->base) : "days";
 }
 
 Result<GerminationReport> germination_report(std::span<const work::ObservedTray> trays,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/harvest_view.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/opening.h"
 #include "core/stats/probability.h"
 
@@ -105,18 +106,20 @@ Result<void> decide(HarvestView& view, const book::Registers& registers,
                     const HarvestAsked& asked) {
   const auto& part = view.table.empty;
   if (part.on_hand == 0) {
-    view.decision_told = "No floaters on the table.";
+    view.decision_told = phrase("No floaters on the table.");
     return {};
   }
   view.seed_cost = seed_cost(asked.figures, registers, view.history.taxon);
   const auto plant = plant_of_filled(view.history, registers);
   if (!plant) {
-    view.decision_told = "For the floaters' worth the taxon needs a route.";
+    view.decision_told = phrase("For the floaters' worth the taxon needs a route.");
     return {};
   }
   if (!asked.figures.plant_worth || !view.seed_cost) {
-    view.decision_told = "Say what a plant is worth and what a sown seed costs (or a litre of mix "
-                         "and a square metre of bench a month), and the break-even is reckoned.";
+    view.decision_told =
+        phrase("Say what a plant is worth and what a sown seed costs (or a litre of "
+               "mix and a square metre of bench a month), and the break-even is "
+               "reckoned.");
     return {};
   }
   plan::FloatersAsked floaters;
@@ -142,34 +145,34 @@ std::string soak_step(const HarvestTable& table, Date today) {
   if (!table.soaks_until || *table.soaks_until < today || !table.floated.empty())
     return {};
   return *table.soaks_until == today
-             ? "They have soaked: take them out and float them."
-             : fmt::format("They soak until {}: change the water daily, float them then.",
-                           table.soaks_until->iso());
+             ? phrase("They have soaked: take them out and float them.")
+             : phrase("They soak until {}: change the water daily, float them then.",
+                      table.soaks_until->said());
 }
 
 std::string next_step(const HarvestView& view, Date today, double assurance) {
   const auto& table = view.table;
   if (table.on_hand() == 0)
-    return "Nothing of it is left on the table.";
+    return phrase("Nothing of it is left on the table.");
   if (!table.cleaned)
-    return "Take the fleshy coat off and soak the seed; put down what is lost.";
+    return phrase("Take the fleshy coat off and soak the seed; put down what is lost.");
   if (auto soak = soak_step(table, today); !soak.empty())
     return soak;
   if (table.unsorted > 0)
-    return fmt::format("Float the {} unsorted seeds: count what sinks and what floats.",
-                       table.unsorted);
+    return phrase("Float the {} unsorted seeds: count what sinks and what floats.", table.unsorted);
   if (table.test == book::SeedTest::floating && table.floated.size() == 1 && !table.soaks_until &&
       table.empty.on_hand > 0)
-    return "Dry seed floats falsely: soak the floaters for a day or more and float them again.";
+    return phrase(
+        "Dry seed floats falsely: soak the floaters for a day or more and float them again.");
   if (table.empty.on_hand > 0 && table.empty.opened == 0)
-    return fmt::format("Cut some floaters open: {} show a tenth filled {:.0f} times in 100.",
-                       view.floated.open_for_tenth, 100 * assurance);
+    return phrase("Cut some floaters open: {} show a tenth filled {:.0f} times in 100.",
+                  view.floated.open_for_tenth, 100 * assurance);
   if (table.filled.on_hand > 0 && table.filled.opened == 0)
-    return "Cut a few of those judged filled open too, so that the batch can be reckoned.";
+    return phrase("Cut a few of those judged filled open too, so that the batch can be reckoned.");
   if (table.empty.on_hand > 0 && view.decision)
     return view.decision->why;
-  return table.kept ? "Sow, or look at the stored seed again when it is due."
-                    : "Store them to ripen on, or sow.";
+  return table.kept ? phrase("Sow, or look at the stored seed again when it is due.")
+                    : phrase("Store them to ripen on, or sow.");
 }
 
 } // namespace

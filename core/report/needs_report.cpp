@@ -3,6 +3,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 namespace coneline::report {
 
@@ -63,11 +64,15 @@ Json json_of(const plan::SpaceNeeds& space, const plan::Needs& needs) {
 } // namespace
 
 std::vector<std::string> needs_rules() {
-  return {"Expected values of what stands in the book today; what is not sown yet is not in it.",
-          "A step lasts the middle of its range of months; what is overdue is due this month.",
+  return {
+      to_phrase(
+          "Expected values of what stands in the book today; what is not sown yet is not in it."),
+      to_phrase(
+          "A step lasts the middle of its range of months; what is overdue is due this month."),
+      to_phrase(
           "Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep "
-          "taking room.",
-          "Standing counts and room are those of the month's end, pots touching."};
+          "taking room."),
+      to_phrase("Standing counts and room are those of the month's end, pots touching.")};
 }
 
 std::string needs_csv(const plan::Needs& needs, const book::Title& title) {

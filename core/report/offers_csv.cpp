@@ -3,6 +3,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -42,7 +43,7 @@ class Row {
     if (!number)
       wrong(column, number.error());
     else if (*number < low)
-      wrong(column, fault(fmt::format("{} is below {}", value, low), "Correct it."));
+      wrong(column, fault(phrase("{} is below {}", value, low), "Correct it."));
     return number.value_or(otherwise);
   }
   std::int64_t whole(std::string_view column, std::int64_t low, std::int64_t otherwise) {
@@ -54,7 +55,7 @@ class Row {
     if (!number)
       wrong(column, number.error());
     else if (*number < low || *number > most)
-      wrong(column, fault(fmt::format("{} is not from {} to {}", value, low, most), "Correct it."));
+      wrong(column, fault(phrase("{} is not from {} to {}", value, low, most), "Correct it."));
     return number.value_or(otherwise);
   }
   std::optional<double> weight() {
@@ -83,13 +84,13 @@ class Row {
 Result<void> known_columns(const CsvTable& table) {
   for (const auto name : needed)
     if (!table.column(name))
-      return refuse(fault(fmt::format("the header has no column '{}'", name),
+      return refuse(fault(phrase("the header has no column '{}'", name),
                           "It needs good, supplier, form, litres and cents.")
                         .at({table.file, 1, std::string(name)}));
   for (const auto& name : table.columns)
     if (std::ranges::find(needed, name) == needed.end() &&
         std::ranges::find(possible, name) == possible.end())
-      return refuse(fault(fmt::format("the column '{}' is not known", name),
+      return refuse(fault(phrase("the column '{}' is not known", name),
                           "Beside the needed ones there may be expansion, delivery_cents, "
                           "lead_days, least and kilograms.")
                         .at({table.file, 1, name}));

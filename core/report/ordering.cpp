@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/ordering.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -95,15 +97,15 @@ Json order_json(const Ordered& ordered) {
 PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date today,
                       const std::vector<Date>& months) {
   constexpr double per_cent = 100;
-  PlanPaper paper{"Order list", foot_of(title, today), {}, {}, {}};
+  PlanPaper paper{phrase("Order list"), foot_of(title, today), {}, {}, {}};
   paper.sentences.push_back(ordered.list.lines.empty()
-                                ? "Nothing has to be ordered."
-                                : fmt::format("{} in all.", money(ordered.list.cents)));
+                                ? phrase("Nothing has to be ordered.")
+                                : phrase("{} in all.", money(ordered.list.cents)));
   paper.sentences.push_back(
-      fmt::format("No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 "
-                  "futures; {:g} were asked for.",
-                  money(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
-                  per_cent * ordered.assurance));
+      phrase("No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 "
+             "futures; {:g} were asked for.",
+             money(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
+             per_cent * ordered.assurance));
   PlanTable orders{
       "orders",
       {"order by", "good", "supplier", "form", "packs", "litres", "price", "kg", "for month"},
@@ -124,8 +126,9 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
     needs.rows.push_back(std::move(row));
   }
   paper.tables.push_back(std::move(needs));
-  paper.cautions = {"Lift 25 kg at most, close to the body; two for more, or a barrow.",
-                    "Dry mix dusts and can carry Legionella: wet it, wear mask and gloves."};
+  paper.cautions = {
+      phrase("Lift 25 kg at most, close to the body; two for more, or a barrow."),
+      phrase("Dry mix dusts and can carry Legionella: wet it, wear mask and gloves.")};
   return paper;
 }
 

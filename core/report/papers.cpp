@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/papers.h"
 
+#include "core/base/phrase.h"
 #include "core/store/proof.h"
 
 #include <fmt/format.h>
@@ -71,11 +72,11 @@ class Collect {
       break;
     case Kind::pollen:
     case Kind::place:
-      return refuse(fault(fmt::format("a {} has no papers of its own", kind_word(code.kind())),
+      return refuse(fault(phrase("a {} has no papers of its own", kind_said(code.kind())),
                           "Give a plant, cone, purchase, batch, tray or pot group, or a sale."));
     }
     return refuse(
-        fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+        fault(phrase("there is no {} {} in this book", kind_said(code.kind()), code.text()),
               "Check the code, or the book."));
   }
 
@@ -85,17 +86,17 @@ class Collect {
       return refuse(entry.error());
     if (entry->verb != book::Verb::sell || !entry->lot)
       return refuse(
-          fault(fmt::format("entry {} is no sale: it is '{}'", id.value, book::word(entry->verb)),
+          fault(phrase("entry {} is no sale: it is '{}'", id.value, book::said(entry->verb)),
                 "The history of a lot lists its entries."));
     if (const auto by = reading_.reversed_by(id))
       return refuse(
-          fault(fmt::format("the sale of entry {} was reversed by entry {}", id.value, by->value),
+          fault(phrase("the sale of entry {} was reversed by entry {}", id.value, by->value),
                 "Give a sale that stands."));
     of_lot(reading_.lot(*entry->lot));
     const auto lot = reading_.lot(*entry->lot).code.text();
     const auto& sale = std::get<book::Sale>(entry->detail);
-    papers_.subject = fmt::format("sale of {} (entry {}) out of {}{}", entry->date.iso(), id.value,
-                                  lot, sale.buyer.empty() ? "" : " to " + sale.buyer);
+    papers_.subject = phrase("sale of {} (entry {}) out of {}{}", entry->date.said(), id.value, lot,
+                             sale.buyer.empty() ? "" : " to " + sale.buyer);
     papers_.count = 0;
     papers_.sold = true;
     for (const auto& movement : entry->movements)
@@ -148,9 +149,9 @@ class Collect {
         add_parents_of(father);
       }
       if (passes.empty())
-        papers_.missing.push_back(fmt::format("no pollination of {} is recorded, so the father is "
-                                              "not known",
-                                              registers_.cone(*cone).code.text()));
+        papers_.missing.push_back(phrase("no pollination of {} is recorded, so the father is "
+                                         "not known",
+                                         registers_.cone(*cone).code.text()));
       else if (cross.unknown_father)
         papers_.missing.emplace_back("some of the pollen came from a father that is not known");
     } else {
@@ -206,8 +207,8 @@ class Collect {
       if (used.lot) {
         const auto& lot = registers_.pollen_lot(*used.lot);
         const auto& father = registers_.plant(lot.plant);
-        pollen = fmt::format("{} of {} ({}), collected {}", lot.code.text(), father.code.text(),
-                             book::plant_name(father), lot.collected.iso());
+        pollen = phrase("{} of {} ({}), collected {}", lot.code.text(), father.code.text(),
+                        book::plant_name(father), lot.collected.said());
       }
       papers_.passes.push_back({entry.id, entry.date, registers_.cone(*entry.cone).code,
                                 std::string(book::word(pass.method)), std::move(pollen),
@@ -257,7 +258,7 @@ class Collect {
       const auto* rule = listing_of(asked_.rules, taxon);
       if (rule == nullptr) {
         papers_.missing.push_back(
-            fmt::format("the table of rules has no listing for {}: look it up", taxon));
+            phrase("the table of rules has no listing for {}: look it up", taxon));
         continue;
       }
       papers_.listings.push_back(*rule);
@@ -279,11 +280,11 @@ class Collect {
       if (!plant.acquired)
         say("the day it came is not recorded");
       if (plant.taxon_certainty != book::Certainty::certain)
-        say(fmt::format("the name {} is {}", taxon, book::word(plant.taxon_certainty)));
+        say(phrase("the name {} is {}", taxon, book::said(plant.taxon_certainty)));
       for (const auto& paper : plant.papers)
         if (paper.number.empty() || !paper.issued || paper.authority.empty())
-          say(fmt::format("number, day or authority of the {} is not recorded",
-                          paper.kind.empty() ? "paper" : paper.kind));
+          say(phrase("number, day or authority of the {} is not recorded",
+                     paper.kind.empty() ? "paper" : paper.kind));
     }
     if (papers_.purchase) {
       if (papers_.purchase->supplier.empty())
@@ -295,9 +296,9 @@ class Collect {
     for (const auto& disposal : papers_.disposals)
       unexplained += disposal.as == book::State::unexplained ? disposal.count : 0;
     if (unexplained != 0)
-      missing.push_back(fmt::format("recounts {} {} that nothing explains",
-                                    unexplained > 0 ? "found missing" : "found more by",
-                                    std::abs(unexplained)));
+      missing.push_back(phrase("recounts {} {} that nothing explains",
+                               unexplained > 0 ? "found missing" : "found more by",
+                               std::abs(unexplained)));
   }
 
   store::Reading& reading_;

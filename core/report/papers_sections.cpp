@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/report/papers.h"
 
@@ -94,7 +95,7 @@ PapersSection harvests(const Papers& papers) {
         {fmt::format("{} {}", kind_word(harvest.code.kind()), harvest.code.text()),
          day(harvest.date), std::to_string(harvest.seeds)});
   section.lines = {
-      {"", fmt::format("{} in = {} on hand + {} ended", papers.in, papers.on_hand, papers.ended)}};
+      {"", phrase("{} in = {} on hand + {} ended", papers.in, papers.on_hand, papers.ended)}};
   return section;
 }
 
@@ -146,10 +147,9 @@ PapersSection chain(const Papers& papers) {
   PapersSection section{"The record", {}, {}, {}, !papers.chain_holds};
   section.lines = {
       {"", papers.chain_holds
-               ? fmt::format(
-                     "The book was proven when this was printed: {} entries, each linked to the "
-                     "one before it by SHA-256.",
-                     papers.entries)
+               ? phrase("The book was proven when this was printed: {} entries, each linked to the "
+                        "one before it by SHA-256.",
+                        papers.entries)
                : "The book did NOT prove when this was printed: see what is missing."},
       {"last link", papers.last_link.empty() ? "none" : papers.last_link},
       {"", "Whoever holds this paper can have it shown later that the entries behind it were not "

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/placing_paper.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
 
 #include <fmt/format.h>
@@ -76,40 +77,53 @@ std::vector<std::string> no_room_told(const plan::PlacingInput& input,
     std::string lots;
     for (const auto piece : one.pieces)
       lots += (lots.empty() ? "" : ", ") + input.pieces[piece].code.text();
-    told.push_back(fmt::format("{:.2f} m² of {} find no room in {}: {}.", one.square_metres,
-                               book::word(one.light), plan::month_name(placing.months[one.month]),
-                               lots));
+    told.push_back(phrase(
+        "{} of {} find no room in {}: {}.", measured(Quantity::square_metres, one.square_metres, 2),
+        book::said(one.light), plan::month_name(placing.months[one.month]), lots));
   }
+  told.insert(told.end(), placing.remarks.begin(), placing.remarks.end());
   return told;
 }
 
 std::string proof_told(const plan::Placing& placing) {
-  auto told = placing.moved == 1 ? std::string("1 move") : fmt::format("{} moves", placing.moved);
+  auto told = phrase_n(placing.moved, "{} move", "{} moves");
   if (placing.proven)
-    return told + "; no placing is better.";
-  return told +
-         fmt::format("; this placing costs {:.2f}, none costs less than {:.2f} (a move costs "
-                     "1, a lot without a place 5 a month and more).",
-                     placing.cost, placing.bound);
+    return phrase("{}; no placing is better.", told);
+  if (placing.moves_bound > 0)
+    told = phrase("{} (at least {})", told, placing.moves_bound);
+  return told + phrase("; this placing costs {:.2f}, none costs less than {:.2f} (a move costs "
+                       "1, a lot without a place 5 a month and more).",
+                       placing.cost, placing.bound);
 }
 
 PlanPaper placing_paper(const plan::PlacingInput& input, const plan::Placing& placing) {
-  PlanPaper paper{"Bench list", foot_of(input.registers.title, input.today), {}, {}, {}};
+  PlanPaper paper{phrase("Bench list"), foot_of(input.registers.title, input.today), {}, {}, {}};
   paper.sentences.push_back(proof_told(placing));
   for (auto& told : no_room_told(input, placing))
     paper.sentences.push_back(std::move(told));
   if (placing.no_room.empty())
-    paper.sentences.emplace_back("Everything finds room.");
+    paper.sentences.push_back(phrase("Everything finds room."));
   paper.tables = {to_do(input, placing), room(input, placing), benches(input, placing)};
-  paper.cautions = {"Watered pots are heavy: lift 25 kg at most, close to the body, two for more.",
-                    "A bench bears what its maker says; walk-ways stay free."};
+  paper.cautions = {
+      phrase("Watered pots are heavy: lift 25 kg at most, close to the body, two for more."),
+      phrase("A bench bears what its maker says; walk-ways stay free.")};
   return paper;
 }
 
 Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing) {
-  Json json{{"moves", placing.moved},   {"cost", placing.cost},   {"bound", placing.bound},
-            {"proven", placing.proven}, {"to_do", Json::array()}, {"no_room", Json::array()},
-            {"benches", Json::array()}, {"taken", Json::object()}};
+  Json json{{"moves", placing.moved},
+            {"cost", placing.cost},
+            {"bound", placing.bound},
+            {"proven", placing.proven},
+            {"moves_bound", placing.moves_bound},
+            {"gap", placing.cost > placing.bound + 1e-9
+                        ? (placing.cost - placing.bound) / placing.cost
+                        : 0},
+            {"remarks", placing.remarks},
+            {"to_do", Json::array()},
+            {"no_room", Json::array()},
+            {"benches", Json::array()},
+            {"taken", Json::object()}};
   for (const auto& move : placing.moves) {
     const auto from = name_of(input, move.from);
     json["to_do"].push_back({{"month", month_of(placing.months[move.month])},

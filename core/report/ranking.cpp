@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/ranking.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/told_apart.h"
 
 #include <fmt/format.h>
@@ -54,25 +55,27 @@ std::vector<std::string> alike_told(const GerminationReport& report) {
                 : i + 1 == members.size() ? " and "
                                           : "; ") +
                report.crosses[members[i]].name;
-    sentences.push_back(fmt::format("{}: {} cannot be told apart.", letters_of(set), names));
+    sentences.push_back(phrase("{}: {} cannot be told apart.", letters_of(set), names));
   }
   return sentences;
 }
 
 std::string_view alike_method_told() {
-  return "Crosses that share a letter cannot be told apart: the difference between their shares "
-         "may "
-         "be chance. Every pair is compared, with the spread between trays counted in and Holm's "
-         "adjustment over all pairs. Cannot be told apart does not mean equal.";
+  return to_phrase(
+      "Crosses that share a letter cannot be told apart: the difference between their shares "
+      "may "
+      "be chance. Every pair is compared, with the spread between trays counted in and Holm's "
+      "adjustment over all pairs. Cannot be told apart does not mean equal.");
 }
 
 std::string_view band_told() {
-  return "The steps are what was seen, each tray counting for as long as it was looked at "
-         "(Turnbull's estimate). The band is, day by day, the range in which the share germinated "
-         "by that day lies, from "
-         "the covariance of the curve's three values (delta method on the logit), widened by the "
-         "spread between trays. It is for each day alone and takes the family of the curve to be "
-         "right.";
+  return to_phrase(
+      "The steps are what was seen, each tray counting for as long as it was looked at "
+      "(Turnbull's estimate). The band is, day by day, the range in which the share germinated "
+      "by that day lies, from "
+      "the covariance of the curve's three values (delta method on the logit), widened by the "
+      "spread between trays. It is for each day alone and takes the family of the curve to be "
+      "right.");
 }
 
 std::string lacking_told(const GerminationReport& report) {
@@ -85,16 +88,16 @@ std::string lacking_told(const GerminationReport& report) {
       trays += tray.days_lacking > 0 ? 1 : 0;
       lacking += tray.days_lacking;
     }
-  auto text = fmt::format("Degree-days above {:g} °C by the {} method.", report.degree_days->base,
-                          stats::degree_days_word(report.degree_days->method));
+  auto text = phrase("Degree-days above {:g} °C by the {} method.", report.degree_days->base,
+                     stats::degree_days_word(report.degree_days->method));
   if (lacking > 0)
-    text += fmt::format(" {} days of {} trays have no temperature and count like the mean of the "
-                        "tray's other days.",
-                        lacking, trays);
+    text += phrase(" {} days of {} trays have no temperature and count like the mean of the "
+                   "tray's other days.",
+                   lacking, trays);
   else
-    text += " No day lacks a temperature.";
+    text += " " + phrase("No day lacks a temperature.");
   if (!report.left_out.empty())
-    text += fmt::format(" {} trays are left out, see below.", report.left_out.size());
+    text += phrase(" {} trays are left out, see below.", report.left_out.size());
   return text;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/report_file.h"
 
+#include "core/base/phrase.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -18,7 +19,7 @@ Result<std::string> germination_as(const GerminationReport& report, std::string_
     return germination_html(report);
   if (form == "xlsx")
     return germination_xlsx(report);
-  return refuse(usage_fault(fmt::format("no report is written as '{}'", form),
+  return refuse(usage_fault(phrase("no report is written as '{}'", form),
                             "Choose csv, counts, json, html or xlsx."));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/targets.h"
 
+#include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/plan/offered.h"
 #include "core/work/cone_course.h"
@@ -46,10 +47,10 @@ std::vector<TargetConflict> over_seed(const std::vector<TargetTold>& targets) {
   for (auto& [cross, one] : by_cross) {
     if (one.wanted <= one.there)
       continue;
-    one.told = fmt::format("{} of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.",
-                           one.targets.size() == 1 ? "One target"
-                                                   : fmt::format("{} targets", one.targets.size()),
-                           one.name, one.wanted, one.there, one.wanted - one.there);
+    one.told = phrase("{} of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.",
+                      one.targets.size() == 1 ? phrase("One target")
+                                              : phrase("{} targets", one.targets.size()),
+                      one.name, one.wanted, one.there, one.wanted - one.there);
     found.push_back(std::move(one));
   }
   return found;
@@ -86,10 +87,12 @@ std::vector<TargetConflict> over_room(const std::vector<TargetTold>& targets,
     one.wanted += stands;
     if (one.wanted <= one.there)
       continue;
-    one.told = fmt::format("{} in {}: what stands and the targets of that month take {:.2f} m² of "
-                           "{:.2f} m²; {:.2f} m² are missing.",
-                           one.name, plan::month_name(key.first), one.wanted, one.there,
-                           one.wanted - one.there);
+    one.told =
+        phrase("{} in {}: what stands and the targets of that month take {} of {}; {} are missing.",
+               book::said(key.second), plan::month_name(key.first),
+               measured(Quantity::square_metres, one.wanted, 2),
+               measured(Quantity::square_metres, one.there, 2),
+               measured(Quantity::square_metres, one.wanted - one.there, 2));
     found.push_back(std::move(one));
   }
   return found;
@@ -113,8 +116,8 @@ ConeGives cone_gives(store::Reading& reading, const book::Registers& registers, 
   if (cones == 0)
     return gives;
   gives.seeds = std::exp(logarithms / cones);
-  gives.source = fmt::format("the mean of {} earlier cone{} of {}", cones, cones == 1 ? "" : "s",
-                             registers.taxon(taxon).name);
+  gives.source = phrase_n(cones, "the mean of {} earlier cone of {}",
+                          "the mean of {} earlier cones of {}", registers.taxon(taxon).name);
   return gives;
 }
 

@@ -2,6 +2,7 @@
 #include "core/stats/assured.h"
 
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/stats/as_written.h"
 #include "core/stats/probability.h"
 
@@ -78,7 +79,7 @@ Result<Rational> product(std::span<const double> shares) {
   Rational all = 1;
   for (const double share : shares) {
     if (!(share > 0 && share <= 1))
-      return refuse(fault(fmt::format("a stage in which {} survive cannot be", write_real(share)),
+      return refuse(fault(phrase("a stage in which {} survive cannot be", write_real(share)),
                           "Give the share that survives: above 0 and at most 1, so 80 % is 0.8."));
     all *= as_written(share);
   }
@@ -89,7 +90,7 @@ Result<Rational> product(std::span<const double> shares) {
 
 Result<Sowing> seeds_to_sow(std::int64_t plants, std::span<const double> shares, double assurance) {
   if (plants < 1)
-    return refuse(fault(fmt::format("{} plants need no seeds", plants), "Give 1 or more."));
+    return refuse(fault(phrase("{} plants need no seeds", plants), "Give 1 or more."));
   const auto share = product(shares);
   if (!share)
     return refuse(share.error());
@@ -97,8 +98,8 @@ Result<Sowing> seeds_to_sow(std::int64_t plants, std::span<const double> shares,
     return refuse(ok.error());
   const Rational wanted = plants / *share;
   if (wanted > most_seeds)
-    return refuse(fault(fmt::format("{} plants would take {:.3g} seeds, more than any nursery sows",
-                                    plants, static_cast<double>(wanted)),
+    return refuse(fault(phrase("{} plants would take {:.3g} seeds, more than any nursery sows",
+                               plants, static_cast<double>(wanted)),
                         "Check the plants and the shares."));
   const auto expected = rounded_up(wanted);
   const Assurance known(plants, *share, assurance);

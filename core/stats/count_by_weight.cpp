@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/count_by_weight.h"
 
+#include "core/base/phrase.h"
+
 #include <boost/math/distributions/students_t.hpp>
 #include <fmt/format.h>
 
@@ -28,7 +30,7 @@ std::vector<double> near_the_mean(std::span<const double> hundreds, const Hundre
 
 Result<CountByWeight> count_by_weight(std::span<const double> hundreds, double all) {
   if (!(all > 0) || !std::isfinite(all))
-    return refuse(fault(fmt::format("all the seed weighs {}", all),
+    return refuse(fault(phrase("all the seed weighs {}", all),
                         "Give a weight above 0, in the unit of the weighings."));
   auto weight = hundred_seed_weight(hundreds);
   if (!weight)
@@ -38,11 +40,11 @@ Result<CountByWeight> count_by_weight(std::span<const double> hundreds, double a
   if (!weight->agree) {
     if (hundreds.size() < enough_to_leave_out)
       return refuse(
-          fault(fmt::format("the weighings differ by {:.1f} % (coefficient of variation), at most "
-                            "{:.0f} % would do",
-                            weight->variation, most_weight_variation),
-                fmt::format("Weigh eight more times 100 seeds and give all {}, or count by hand.",
-                            hundreds.size() + 8)));
+          fault(phrase("the weighings differ by {:.1f} % (coefficient of variation), at most "
+                       "{:.0f} % would do",
+                       weight->variation, most_weight_variation),
+                phrase("Weigh eight more times 100 seeds and give all {}, or count by hand.",
+                       hundreds.size() + 8)));
     const auto kept = near_the_mean(hundreds, *weight);
     count.left_out = hundreds.size() - kept.size();
     used = kept.size();
@@ -53,7 +55,7 @@ Result<CountByWeight> count_by_weight(std::span<const double> hundreds, double a
   count.of_hundred = *weight;
   const double seeds = 100 * all / weight->mean;
   if (seeds > most_seeds)
-    return refuse(fault(fmt::format("{:.0f} seeds by weight", seeds),
+    return refuse(fault(phrase("{:.0f} seeds by weight", seeds),
                         "Weigh all of it in the same unit as the hundreds."));
   const double t = quantile(boost::math::students_t(static_cast<double>(used - 1)), 0.975);
   const double error = weight->variation / 100 / std::sqrt(static_cast<double>(used));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_boundary.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -13,9 +15,9 @@ namespace {
 std::string at_once(const IntervalCounts& counts) {
   const double from = counts.bounds[counts.latest_begin()];
   const double to = counts.bounds[counts.earliest_end()];
-  const auto when = from == 0 ? fmt::format("by day {:g}", to)
-                              : fmt::format("between day {:g} and day {:g}", from, to);
-  return fmt::format("all came up at once, {}: no curve can be told from it", when);
+  const auto when =
+      from == 0 ? phrase("by day {:g}", to) : phrase("between day {:g} and day {:g}", from, to);
+  return phrase("all came up at once, {}: no curve can be told from it", when);
 }
 
 } // namespace
@@ -34,7 +36,7 @@ std::vector<std::string> boundaries_of(std::span<const Tray> trays, const Interv
   }
   if (counts.seen.empty())
     return {waiting > 0
-                ? fmt::format("nothing came up by day {:g}; {} seeds still wait", last_day, waiting)
+                ? phrase("nothing came up by day {:g}; {} seeds still wait", last_day, waiting)
                 : "nothing came up, and no seed is left"};
   std::vector<std::string> told;
   if (!fit)
@@ -45,9 +47,9 @@ std::vector<std::string> boundaries_of(std::span<const Tray> trays, const Interv
     return told;
   if (const double progress = fit->curve.progress_by(last_day);
       waiting > 0 && progress < end_in_sight)
-    told.push_back(fmt::format("the end of the curve is not yet in sight: by day {:g} it had come "
-                               "to {:.0f} % of its height, which is little known",
-                               last_day, 100 * progress));
+    told.push_back(phrase("the end of the curve is not yet in sight: by day {:g} it had come "
+                          "to {:.0f} % of its height, which is little known",
+                          last_day, 100 * progress));
   if (fit->boundary && waiting > 0)
     told.emplace_back("the curve runs to all of the seed, which is a limit and no estimate");
   return told;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_data.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -16,18 +18,17 @@ void faults_of_look(const Look& look, std::size_t place, std::vector<TrayFault>&
     faults.push_back({place, column, std::move(what), std::move(remedy)});
   };
   if (!std::isfinite(look.day) || look.day < 0)
-    add(TrayColumn::day, fmt::format("day {} lies before the sowing", look.day),
+    add(TrayColumn::day, phrase("day {} lies before the sowing", look.day),
         "Days count from the day of sowing, which is 0.");
   if (look.germinated < 0)
-    add(TrayColumn::germinated, fmt::format("{} germinated is below zero", look.germinated),
+    add(TrayColumn::germinated, phrase("{} germinated is below zero", look.germinated),
         "Write how many germinated since the inspection before.");
   if (look.removed < 0)
-    add(TrayColumn::removed, fmt::format("{} removed is below zero", look.removed),
+    add(TrayColumn::removed, phrase("{} removed is below zero", look.removed),
         "Write how many were taken out dead since the inspection before.");
   if (look.day == 0 && look.germinated > 0)
     add(TrayColumn::germinated,
-        fmt::format("{} germinated on day 0, the day of sowing", look.germinated),
-        "Check the day.");
+        phrase("{} germinated on day 0, the day of sowing", look.germinated), "Check the day.");
 }
 
 /// The sums are compared after every look, so that the look is named at which they pass the seeds
@@ -50,13 +51,11 @@ void faults_of_sums(const Tray& tray, std::vector<TrayFault>& faults) {
     const auto column = by_germinated ? TrayColumn::germinated : TrayColumn::removed;
     const auto too_many =
         by_germinated ? look.germinated - left : look.removed - (left - look.germinated);
-    const auto found =
-        removed == 0 && look.removed == 0
-            ? fmt::format("{} germinated", germinated + look.germinated)
-            : fmt::format("{} germinated and {} removed", germinated + look.germinated,
-                          removed + (by_germinated ? 0 : look.removed));
-    faults.push_back({i, column,
-                      fmt::format("{} of {} sown: {} too many", found, tray.sown, too_many),
+    const auto found = removed == 0 && look.removed == 0
+                           ? phrase("{} germinated", germinated + look.germinated)
+                           : phrase("{} germinated and {} removed", germinated + look.germinated,
+                                    removed + (by_germinated ? 0 : look.removed));
+    faults.push_back({i, column, phrase("{} of {} sown: {} too many", found, tray.sown, too_many),
                       "Correct the count or the seeds sown."});
     return;
   }
@@ -77,22 +76,21 @@ std::int64_t Tray::removed() const {
 std::vector<TrayFault> faults_of(const Tray& tray) {
   std::vector<TrayFault> faults;
   if (tray.sown < 0) {
-    faults.push_back({std::nullopt, TrayColumn::sown,
-                      fmt::format("{} sown is below zero", tray.sown),
+    faults.push_back({std::nullopt, TrayColumn::sown, phrase("{} sown is below zero", tray.sown),
                       "Write how many seeds were sown."});
     return faults;
   }
   if (tray.sown > most_sown)
     faults.push_back(
         {std::nullopt, TrayColumn::sown,
-         fmt::format("{} sown in one tray, and no tray holds more than {}", tray.sown, most_sown),
+         phrase("{} sown in one tray, and no tray holds more than {}", tray.sown, most_sown),
          "Check the digits."});
   for (std::size_t i = 0; i < tray.looks.size(); ++i) {
     faults_of_look(tray.looks[i], i, faults);
     if (i > 0 && tray.looks[i].day == tray.looks[i - 1].day)
       faults.push_back(
           {i, TrayColumn::day,
-           fmt::format("tray '{}' has two inspections on day {}", tray.tray, tray.looks[i].day),
+           phrase("tray '{}' has two inspections on day {}", tray.tray, tray.looks[i].day),
            "Put both counts into one row."});
   }
   faults_of_sums(tray, faults);

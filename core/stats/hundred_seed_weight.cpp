@@ -2,6 +2,7 @@
 #include "core/stats/hundred_seed_weight.h"
 
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -12,12 +13,12 @@ namespace coneline::stats {
 
 Result<HundredSeedWeight> hundred_seed_weight(std::span<const double> weights) {
   if (weights.size() < 2)
-    return refuse(fault(fmt::format("{} weighings are too few to compare", weights.size()),
+    return refuse(fault(phrase("{} weighings are too few to compare", weights.size()),
                         "Weigh at least two times 100 seeds, better eight."));
   for (std::size_t i = 0; i < weights.size(); ++i)
     if (!std::isfinite(weights[i]) || weights[i] <= 0)
       return refuse(
-          fault(fmt::format("weighing {} is {}, which is no weight", i + 1, write_real(weights[i])),
+          fault(phrase("weighing {} is {}, which is no weight", i + 1, write_real(weights[i])),
                 "Write a number above zero."));
   const auto n = static_cast<double>(weights.size());
   const double mean = std::accumulate(weights.begin(), weights.end(), 0.0) / n;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/hypergeometric.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/as_written.h"
 #include "core/stats/probability.h"
 
@@ -174,19 +175,18 @@ std::int64_t first_that(std::int64_t low, std::int64_t high, Condition holds) {
 Result<CutTest> checked(const CutTest& test) {
   const auto [seeds, opened, filled] = test;
   if (seeds < 0 || opened < 0 || filled < 0)
-    return refuse(fault(fmt::format("a count cannot be below zero, and this is {}",
-                                    std::min({seeds, opened, filled})),
-                        "Write how many there are."));
+    return refuse(fault(
+        phrase("a count cannot be below zero, and this is {}", std::min({seeds, opened, filled})),
+        "Write how many there are."));
   if (seeds > most_seeds)
-    return refuse(fault(fmt::format("{} seeds are more than any nursery counts", seeds),
-                        "Check the digits."));
-  if (opened > seeds)
     return refuse(
-        fault(fmt::format("{} opened of {} seeds: {} too many", opened, seeds, opened - seeds),
-              "Count the opened ones among the seeds."));
+        fault(phrase("{} seeds are more than any nursery counts", seeds), "Check the digits."));
+  if (opened > seeds)
+    return refuse(fault(phrase("{} opened of {} seeds: {} too many", opened, seeds, opened - seeds),
+                        "Count the opened ones among the seeds."));
   if (filled > opened)
     return refuse(
-        fault(fmt::format("{} filled of {} opened: {} too many", filled, opened, filled - opened),
+        fault(phrase("{} filled of {} opened: {} too many", filled, opened, filled - opened),
               "Write opened:filled, such as 10:9."));
   return test;
 }

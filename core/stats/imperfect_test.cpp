@@ -2,6 +2,7 @@
 #include "core/stats/imperfect_test.h"
 
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/stats/probability.h"
 
 #include <fmt/format.h>
@@ -33,12 +34,12 @@ Result<ShareEstimate> rogan_gladen(std::int64_t called_filled, std::int64_t test
     return refuse(ok.error());
   const double youden = quality.sensitivity + quality.specificity - 1;
   if (youden <= 1e-12) // 0.7 + 0.3 is a little off 1 in doubles
-    return refuse(fault(fmt::format("sensitivity and specificity add up to {}, which is not above "
-                                    "1: such a test says nothing",
-                                    write_real(quality.sensitivity + quality.specificity)),
+    return refuse(fault(phrase("sensitivity and specificity add up to {}, which is not above "
+                               "1: such a test says nothing",
+                               write_real(quality.sensitivity + quality.specificity)),
                         "Cut seeds open instead, or check whether the two are exchanged."));
   if (tested < 1 || called_filled < 0 || called_filled > tested)
-    return refuse(fault(fmt::format("{} of {} is no share", called_filled, tested),
+    return refuse(fault(phrase("{} of {} is no share", called_filled, tested),
                         "Give how many of those tested were called filled."));
   const auto apparent = part(static_cast<double>(called_filled), static_cast<double>(tested));
   return ShareEstimate{(apparent.share + quality.specificity - 1) / youden,
@@ -50,15 +51,15 @@ Result<ShareEstimate> tenenbein(const DoubleSample& s) {
       std::min({s.cut_filled_called_filled, s.cut_filled_called_empty, s.cut_empty_called_filled,
                 s.cut_empty_called_empty, s.uncut_called_filled, s.uncut_called_empty});
   if (fewest < 0)
-    return refuse(fault(fmt::format("a count cannot be below zero, and this is {}", fewest),
+    return refuse(fault(phrase("a count cannot be below zero, and this is {}", fewest),
                         "Write how many there are."));
   const auto real = [](std::int64_t count) { return static_cast<double>(count); };
   const double cut_of_filled = real(s.cut_filled_called_filled) + real(s.cut_empty_called_filled);
   const double cut_of_empty = real(s.cut_filled_called_empty) + real(s.cut_empty_called_empty);
   if (cut_of_filled == 0 || cut_of_empty == 0)
-    return refuse(fault(fmt::format("none was cut open of those called {}",
-                                    cut_of_filled == 0 ? "filled" : "empty"),
-                        "Cut some of both groups: without it the test cannot be corrected."));
+    return refuse(fault(
+        phrase("none was cut open of those called {}", cut_of_filled == 0 ? "filled" : "empty"),
+        "Cut some of both groups: without it the test cannot be corrected."));
   const double called_filled = cut_of_filled + real(s.uncut_called_filled);
   const double all = called_filled + cut_of_empty + real(s.uncut_called_empty);
   // The likelihood falls into three parts, which the information keeps apart.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/next_value.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/probability.h"
 
 #include <boost/math/distributions/students_t.hpp>
@@ -15,11 +16,11 @@ Result<Interval> next_value(std::span<const double> seen, double confidence) {
   if (!inside)
     return refuse(inside.error());
   if (seen.size() < 2)
-    return refuse(fault(fmt::format("{} values seen", seen.size()), "Two are the fewest."));
+    return refuse(fault(phrase("{} values seen", seen.size()), "Two are the fewest."));
   double sum = 0;
   for (const double value : seen) {
     if (!(value > 0) || !std::isfinite(value))
-      return refuse(fault(fmt::format("a value of {}", value), "Give numbers above 0."));
+      return refuse(fault(phrase("a value of {}", value), "Give numbers above 0."));
     sum += std::log(value);
   }
   const auto n = static_cast<double>(seen.size());

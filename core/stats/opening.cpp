@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/opening.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/hypergeometric.h"
 #include "core/stats/probability.h"
 
@@ -12,12 +13,11 @@ Result<std::int64_t> seeds_to_open(std::int64_t seeds, std::int64_t filled, doub
   if (const auto ok = checked({seeds, 0, 0}); !ok)
     return refuse(ok.error());
   if (filled < 1)
-    return refuse(fault(fmt::format("{} filled seeds cannot be found by cutting", filled),
+    return refuse(fault(phrase("{} filled seeds cannot be found by cutting", filled),
                         "Give the number of filled seeds worth finding, 1 or more."));
   if (filled > seeds)
-    return refuse(
-        fault(fmt::format("{} filled of {} seeds: {} too many", filled, seeds, filled - seeds),
-              fmt::format("Give a number from 1 to {}.", seeds)));
+    return refuse(fault(phrase("{} filled of {} seeds: {} too many", filled, seeds, filled - seeds),
+                        phrase("Give a number from 1 to {}.", seeds)));
   if (const auto ok = inside_0_and_1(assurance, "the assurance"); !ok)
     return refuse(ok.error());
   std::int64_t low = 1;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/replicates.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <numeric>
@@ -31,7 +33,7 @@ std::optional<int> largest_range(int average) {
 Result<ReplicateCheck> check_replicates(const std::array<int, 4>& percentages) {
   for (const int percentage : percentages)
     if (percentage < 0 || percentage > 100)
-      return refuse(fault(fmt::format("{} germinated of 100 sown cannot be", percentage),
+      return refuse(fault(phrase("{} germinated of 100 sown cannot be", percentage),
                           "Give each replicate as a number from 0 to 100."));
   const int sum = std::accumulate(percentages.begin(), percentages.end(), 0);
   const auto [low, high] = std::ranges::minmax(percentages);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/share_interval.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/probability.h"
 
 #include <boost/math/distributions/beta.hpp>
@@ -32,11 +33,11 @@ struct Seen {
 
 Result<Seen> seen(std::int64_t successes, std::int64_t trials, double confidence) {
   if (trials < 1)
-    return refuse(fault(fmt::format("a share of {} has no value", trials),
-                        "Give at least one that was tried."));
+    return refuse(
+        fault(phrase("a share of {} has no value", trials), "Give at least one that was tried."));
   if (successes < 0 || successes > trials)
-    return refuse(fault(fmt::format("{} of {} is no share", successes, trials),
-                        fmt::format("The first number is from 0 to {}.", trials)));
+    return refuse(fault(phrase("{} of {} is no share", successes, trials),
+                        phrase("The first number is from 0 to {}.", trials)));
   return inside_0_and_1(confidence, "the confidence").transform([&](double known) {
     return Seen{static_cast<double>(successes), static_cast<double>(trials), (1 - known) / 2};
   });

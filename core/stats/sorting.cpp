@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/sorting.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/batch_interval.h"
 
 #include <fmt/format.h>
@@ -10,7 +11,7 @@ namespace coneline::stats {
 namespace {
 
 Fault in_part(Fault why, const char* part) {
-  why.what = fmt::format("of those that {}: {}", part, why.what);
+  why.what = phrase("of those that {}: {}", part, why.what);
   return why;
 }
 

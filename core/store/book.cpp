@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/book.h"
 
+#include "core/base/phrase.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
@@ -27,9 +28,9 @@ constexpr int no_series_yet = 10;
 Result<void> make_file(const std::filesystem::path& path) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
-    return refuse(book_fault(fmt::format("'{}' cannot be made: {}", path.string(),
-                                         std::generic_category().message(errno)),
-                             "Choose another name or folder."));
+    return refuse(book_fault(
+        phrase("'{}' cannot be made: {}", path.string(), std::generic_category().message(errno)),
+        "Choose another name or folder."));
   ::close(file);
   return {};
 }
@@ -54,7 +55,7 @@ const std::filesystem::path& Book::path() const {
 Result<Book> Book::make(const std::filesystem::path& path, const book::Title& title) {
   std::error_code error;
   if (std::filesystem::exists(std::filesystem::symlink_status(path, error)))
-    return refuse(book_fault(fmt::format("'{}' is there already", path.string()),
+    return refuse(book_fault(phrase("'{}' is there already", path.string()),
                              "Choose another name, or open it."));
   // Made under another name, so that a stop half way leaves no half book.
   const std::filesystem::path unfinished = path.string() + ".unfinished";
@@ -87,21 +88,21 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
   if (auto looks = engine::looks_like_a_book(path); !looks)
     return refuse(looks.error());
   if (access == Access::write && ::access(path.c_str(), W_OK) != 0)
-    return refuse(book_fault(fmt::format("'{}' may only be read", path.string()),
+    return refuse(book_fault(phrase("'{}' may only be read", path.string()),
                              "Ask for the right to write to it."));
   auto file = std::make_unique<File>(path);
   try {
     // First only to read, so that a file that is not ours stays exactly as it is.
     engine::open(file->session, path, engine::Mode::read);
     if (!engine::is_ours(file->session))
-      return refuse(book_fault(fmt::format("'{}' is no book of Coneline", path.string()),
+      return refuse(book_fault(phrase("'{}' is no book of Coneline", path.string()),
                                "Name another file, or make a new book."));
     const int version = engine::version(file->session);
     const int newest = migrations().back().version;
     if (access == Access::read && version < newest)
-      return refuse(book_fault(fmt::format("'{}' has version {}, and this program reads {}",
-                                           path.string(), version, newest),
-                               "Open it once to write; a copy of the old one is kept."));
+      return refuse(book_fault(
+          phrase("'{}' has version {}, and this program reads {}", path.string(), version, newest),
+          "Open it once to write; a copy of the old one is kept."));
     if (access == Access::write && version <= newest) {
       file->session.close();
       engine::open(file->session, path, engine::Mode::write);

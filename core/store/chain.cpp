@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/chain.h"
 
+#include "core/base/phrase.h"
 #include "core/store/reading.h"
 
 #include <fmt/format.h>
@@ -20,20 +21,19 @@ std::int64_t last_entry(Tables& tables) {
 
 /// What can still be said of an entry that cannot be read.
 std::string name_of(Tables& tables, std::int64_t id) {
-  std::string name = fmt::format("entry {}", id);
+  std::string name = phrase("entry {}", id);
   tables.ask("SELECT date, verb FROM entry WHERE id = :id").with(id).each([&](const Row& row) {
-    name += fmt::format(" of {} ({})", row.text("date"), row.text("verb"));
+    name += phrase(" of {} ({})", row.text("date"), row.text("verb"));
   });
   return name;
 }
 
 std::string name_of(const book::Entry& entry, StoredNames& names) {
   std::string what =
-      fmt::format("entry {} of {} ({}", entry.id.value, entry.date.iso(), book::word(entry.verb));
+      phrase("entry {} of {} ({}", entry.id.value, entry.date.said(), book::said(entry.verb));
   for (const auto& [from, to, count] : entry.movements)
-    what +=
-        fmt::format("; now {} '{}' of [{}] to '{}' of [{}]", count.value(), book::word(from.state),
-                    names.lot(from.lot), book::word(to.state), names.lot(to.lot));
+    what += phrase("; now {} '{}' of [{}] to '{}' of [{}]", count.value(), book::said(from.state),
+                   names.lot(from.lot), book::said(to.state), names.lot(to.lot));
   return what + ")";
 }
 
@@ -51,10 +51,10 @@ class ProveChain {
     for (std::int64_t first = 1; first <= last; first += entries_at_once)
       block(first, std::min(last, first + entries_at_once - 1));
     for (const auto& [id, hash] : stored_)
-      broken(fmt::format("entry {} is missing, and its link is still there", id));
+      broken(phrase("entry {} is missing, and its link is still there", id));
     if (broken_ > 1)
       proof_.faults.push_back(
-          fmt::format("the chain: {} further links do not hold either", broken_ - 1));
+          phrase("the chain: {} further links do not hold either", broken_ - 1));
     proof_.last = std::move(previous_);
     return std::move(proof_);
   }
@@ -66,7 +66,7 @@ class ProveChain {
       entries = reading_.entries_between({first}, {last});
     } catch (const std::exception& unreadable) {
       if (first == last) {
-        broken(fmt::format("{} cannot be read: {}", name_of(tables_, first), unreadable.what()));
+        broken(phrase("{} cannot be read: {}", name_of(tables_, first), unreadable.what()));
         if (const auto found = stored_.find(first); found != stored_.end()) {
           previous_ = found->second;
           stored_.erase(found);
@@ -84,8 +84,7 @@ class ProveChain {
   void judge(const book::Entry& entry) {
     const auto found = stored_.find(entry.id.value);
     if (found == stored_.end()) {
-      broken(
-          fmt::format("{} has no link: it was not written by the program", name_of(entry, names_)));
+      broken(phrase("{} has no link: it was not written by the program", name_of(entry, names_)));
       return;
     }
     std::string wanted;
@@ -95,9 +94,9 @@ class ProveChain {
       wanted = unreadable.what();
     }
     if (wanted != found->second)
-      broken(fmt::format("{} is not what was written, or an entry before it was taken out: its "
-                         "link is {}, and what stands there gives {}",
-                         name_of(entry, names_), found->second, wanted));
+      broken(phrase("{} is not what was written, or an entry before it was taken out: its "
+                    "link is {}, and what stands there gives {}",
+                    name_of(entry, names_), found->second, wanted));
     previous_ = std::move(found->second);
     stored_.erase(found);
   }

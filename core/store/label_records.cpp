@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/store/reading.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
@@ -15,7 +16,7 @@ namespace {
 Kind kind_of_word(const std::string& word) {
   const auto kind = kind_named(word);
   if (!kind)
-    throw std::runtime_error(fmt::format("the kind '{}' of a printed label", word));
+    throw std::runtime_error(phrase("the kind '{}' of a printed label", word));
   return *kind;
 }
 
@@ -30,7 +31,7 @@ Result<void> is_there(Tables& tables, const Code& code) {
     query.with(kind_word(code.kind()));
   if (!query.number())
     return refuse(
-        fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+        fault(phrase("there is no {} {} in this book", kind_said(code.kind()), code.text()),
               "Check the code, or the book."));
   return {};
 }
@@ -38,11 +39,11 @@ Result<void> is_there(Tables& tables, const Code& code) {
 Result<void> is_free(Tables& tables, const char* table, const char* what, const std::string& name,
                      std::int64_t id) {
   if (name.empty())
-    return refuse(fault(fmt::format("a {} without a name", what), "Give it a name."));
+    return refuse(fault(phrase("a {} without a name", what), "Give it a name."));
   const auto other =
       tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
   if (other && *other != id)
-    return refuse(fault(fmt::format("there is a {} '{}' already", what, name),
+    return refuse(fault(phrase("there is a {} '{}' already", what, name),
                         "Choose another name, or change that one."));
   return {};
 }
@@ -152,7 +153,7 @@ Result<book::PrinterScaleId> Writing::put(const book::PrinterScale& scale) {
     return refuse(fault("the scale of a printer without a name", "Name the printer."));
   for (const double length : {scale.across_mm, scale.down_mm})
     if (!std::isfinite(length) || length < 90 || length > 110)
-      return refuse(fault(fmt::format("a 100 mm ruler of {} mm", length),
+      return refuse(fault(phrase("a 100 mm ruler of {} mm", length),
                           "Measure the ruler of the test page; more than 10 mm off is a setting of "
                           "the printer: print at 100 %, without fitting to the page."));
   const auto there =
@@ -172,7 +173,7 @@ Result<book::LabelPrintId> Writing::put(const book::LabelPrint& print) {
   if (auto there = is_there(tables(), print.code); !there)
     return refuse(there.error());
   if (print.copies < 1 || print.copies > 10'000)
-    return refuse(fault(fmt::format("{} copies of a label", print.copies), "Give 1 to 10000."));
+    return refuse(fault(phrase("{} copies of a label", print.copies), "Give 1 to 10000."));
   return book::LabelPrintId{written(tables(), "label_print",
                                     {"kind", "number", "printed", "stock", "copies"}, 0,
                                     [&](Statement& statement) {

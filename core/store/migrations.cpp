@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/migrations.h"
 
+#include "core/base/phrase.h"
 #include "core/store/chain.h"
 #include "core/store/engine/sqlite.h"
 #include "sql.h"
@@ -45,8 +46,8 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
   const int newest = steps.back().version;
   if (there > newest)
     return refuse(book_fault(
-        fmt::format("'{}' was written by a newer program: its version is {}, this program knows {}",
-                    path.string(), there, newest),
+        phrase("'{}' was written by a newer program: its version is {}, this program knows {}",
+               path.string(), there, newest),
         "Use the newer program. Nothing was changed."));
   if (there > 0 && there < newest)
     engine::copy(session, copy_before_migration(path, there));

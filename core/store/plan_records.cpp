@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Offers, goods and pins, read and written.
+#include "core/base/phrase.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 
@@ -147,9 +148,9 @@ Result<void> Writing::put(const book::PlaceLimits& limits) {
 Result<void> Writing::put(const book::Pin& pin) {
   const auto registers = this->registers();
   if (const auto& place = registers.place(pin.place); place.square_metres() <= 0)
-    return refuse(fault(
-        fmt::format("'{}' has no size, so that nothing can be told to stand there", place.name),
-        "Measure its length and width, or pin to a bench of it."));
+    return refuse(
+        fault(phrase("'{}' has no size, so that nothing can be told to stand there", place.name),
+              "Measure its length and width, or pin to a bench of it."));
   tables()
       .ask("INSERT INTO pin (lot_id, place_id) VALUES (:lot, :place) ON CONFLICT (lot_id) DO "
            "UPDATE SET place_id = excluded.place_id")

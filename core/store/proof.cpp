@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/proof.h"
 
+#include "core/base/phrase.h"
 #include "core/store/chain.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/migrations.h"
@@ -40,7 +41,7 @@ class Prover {
       every_lot_leads_back();
       reversals_mirror();
     } catch (const std::exception& unreadable) {
-      say(fmt::format("the ledger cannot be read to its end: {}", unreadable.what()));
+      say(phrase("the ledger cannot be read to its end: {}", unreadable.what()));
     }
     return std::move(proof_);
   }
@@ -50,7 +51,7 @@ class Prover {
 
   std::string name(book::LotId id) const {
     const auto found = lots_.find(id.value);
-    return found == lots_.end() ? fmt::format("lot {}", id.value) : found->second.code.text();
+    return found == lots_.end() ? phrase("lot {}", id.value) : found->second.code.text();
   }
 
   /// Guards taken out of a file would let a later program write what is not true.
@@ -63,8 +64,8 @@ class Prover {
     const std::set<std::string> found(there.begin(), there.end());
     for (const auto& wanted : engine::schema(fresh))
       if (!found.contains(wanted))
-        say(fmt::format("the file's own guard or table '{}' is missing or was changed",
-                        wanted.substr(0, wanted.find(':'))));
+        say(phrase("the file's own guard or table '{}' is missing or was changed",
+                   wanted.substr(0, wanted.find(':'))));
   }
 
   void chain_holds() {
@@ -75,9 +76,9 @@ class Prover {
       say(std::move(fault));
     if (!printed_.empty() &&
         !tables_.ask("SELECT entry_id FROM entry_link WHERE hash = :hash").with(printed_).number())
-      say(fmt::format("the link {} is not in this book's chain: entries before it were changed and "
-                      "the chain made anew, or it belongs to another book",
-                      printed_));
+      say(phrase("the link {} is not in this book's chain: entries before it were changed and "
+                 "the chain made anew, or it belongs to another book",
+                 printed_));
   }
 
   void read() {
@@ -93,7 +94,7 @@ class Prover {
         .each([&](const Row& row) {
           const auto count = row.whole("count");
           if (count <= 0) {
-            say(fmt::format("entry {}: a movement of {}", row.whole("entry_id"), count));
+            say(phrase("entry {}: a movement of {}", row.whole("entry_id"), count));
             return;
           }
           lines_.push_back(
@@ -112,16 +113,16 @@ class Prover {
       const auto from = lots_.find(movement.from.lot.value);
       const auto to = lots_.find(movement.to.lot.value);
       if (from == lots_.end() || to == lots_.end()) {
-        say(fmt::format("entry {}: a movement of a lot that is missing", entry));
+        say(phrase("entry {}: a movement of a lot that is missing", entry));
         continue;
       }
       if (from->second.origin != to->second.origin)
-        say(fmt::format("entry {}: {} and {} come from different cones", entry,
-                        name(movement.from.lot), name(movement.to.lot)));
+        say(phrase("entry {}: {} and {} come from different cones", entry, name(movement.from.lot),
+                   name(movement.to.lot)));
       for (const auto& account : {movement.from, movement.to})
         if (!book::holds(lots_.at(account.lot.value).code.kind(), account.state))
-          say(fmt::format("entry {}: {} cannot hold what is '{}'", entry, name(account.lot),
-                          book::word(account.state)));
+          say(phrase("entry {}: {} cannot hold what is '{}'", entry, name(account.lot),
+                     book::said(account.state)));
     }
   }
 
@@ -143,8 +144,8 @@ class Prover {
         const bool may = book::standing(account.state) == book::Standing::beginning ||
                          account.state == book::State::unexplained;
         if (!may && balances[account] < 0 && below.insert(account).second)
-          say(fmt::format("{} has {} '{}' on {}", name(account.lot), balances[account],
-                          book::word(account.state), day.iso()));
+          say(phrase("{} has {} '{}' on {}", name(account.lot), balances[account],
+                     book::said(account.state), day.said()));
       }
     }
     proof_.accounts = static_cast<std::int64_t>(balances.size());
@@ -178,8 +179,8 @@ class Prover {
     }
     for (const auto& [origin, sum] : sums) {
       if (sum.in != sum.on_hand + sum.ended)
-        say(fmt::format("{}: {} seeds in, but {} on hand and {} ended", origin_name(origin), sum.in,
-                        sum.on_hand, sum.ended));
+        say(phrase("{}: {} seeds in, but {} on hand and {} ended", origin_name(origin), sum.in,
+                   sum.on_hand, sum.ended));
       proof_.seeds_in += sum.in;
       proof_.on_hand += sum.on_hand;
       proof_.ended += sum.ended;
@@ -196,7 +197,7 @@ class Prover {
                             .with(id)
                             .number();
     return number ? tables_.code(cone != nullptr ? Kind::cone : Kind::purchase, *number).text()
-                  : fmt::format("a {} that is missing", cone != nullptr ? "cone" : "purchase");
+                  : phrase("a {} that is missing", cone != nullptr ? "cone" : "purchase");
   }
 
   /// Every lot that holds or held something was filled from the beginning or from another lot of
@@ -220,7 +221,7 @@ class Prover {
     }
     for (const auto& [lot, sources] : filled_from)
       if (!reached.contains(lot))
-        say(fmt::format("{} leads back to no cone and no purchase", name({lot})));
+        say(phrase("{} leads back to no cone and no purchase", name({lot})));
   }
 
   void reversals_mirror() {
@@ -238,8 +239,8 @@ class Prover {
             std::swap(movement.from, movement.to);
           if (mirrored != by_entry[row.whole("id")] ||
               dates[row.whole("reverses")] != dates[row.whole("id")])
-            say(fmt::format("entry {} does not mirror entry {}, which it reverses", row.whole("id"),
-                            row.whole("reverses")));
+            say(phrase("entry {} does not mirror entry {}, which it reverses", row.whole("id"),
+                       row.whole("reverses")));
         });
   }
 

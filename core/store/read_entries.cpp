@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/store/reading.h"
 #include "core/store/tables.h"
 #include "sql.h"
@@ -183,8 +184,8 @@ Entries Reading::standing_entries(book::Verb verb) {
 Result<book::Entry> Reading::entry(book::EntryId id) {
   auto found = filled(tables_, tables_.ask(sql::entry_by_id).with(id));
   if (found.empty())
-    return refuse(fault(fmt::format("there is no entry {}", id.value),
-                        "The history of a lot lists its entries."));
+    return refuse(
+        fault(phrase("there is no entry {}", id.value), "The history of a lot lists its entries."));
   return std::move(found.front());
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/reading.h"
 
+#include "core/base/phrase.h"
 #include "core/store/tables.h"
 #include "sql.h"
 
@@ -44,10 +45,9 @@ Balance balance_of(const Row& row) {
 Result<void> of_this_book(const Code& code, int series) {
   if (code.series() == series)
     return {};
-  return refuse(
-      fault(fmt::format("{} is the label of another book: its series is {}, this book's is {}",
-                        code.text(), code.series(), series),
-            "Open the book it belongs to."));
+  return refuse(fault(phrase("{} is the label of another book: its series is {}, this book's is {}",
+                             code.text(), code.series(), series),
+                      "Open the book it belongs to."));
 }
 
 book::Title Reading::title() {
@@ -71,7 +71,7 @@ book::Lot Reading::lot(book::LotId id) {
   std::optional<book::Lot> lot;
   tables_.ask(sql::lot_by_id).with(id).each([&](const Row& row) { lot = lot_of(row, tables_); });
   if (!lot)
-    throw std::out_of_range(fmt::format("there is no lot {}", id.value));
+    throw std::out_of_range(phrase("there is no lot {}", id.value));
   return *lot;
 }
 
@@ -85,7 +85,7 @@ Result<book::Lot> Reading::lot(const Code& code) {
       .each([&](const Row& row) { lot = lot_of(row, tables_); });
   if (!lot)
     return refuse(
-        fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+        fault(phrase("there is no {} {} in this book", kind_said(code.kind()), code.text()),
               "Check the code, or the book."));
   return *lot;
 }

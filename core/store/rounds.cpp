@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Rounds and sightings, read and written.
+#include "core/base/phrase.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 #include "sql.h"
@@ -34,10 +35,10 @@ Result<void> sound(const book::Round& round) {
     return refuse(fault("a round that has ended with a tray still in the hand",
                         "Enter the look at it, or put it down."));
   if (round.ended && *round.ended < round.began)
-    return refuse(fault(fmt::format("a round that began on {} and ended on {}, {} days before",
-                                    round.began.iso(), round.ended->iso(),
-                                    days_between(*round.ended, round.began)),
-                        "Check the day."));
+    return refuse(
+        fault(phrase("a round that began on {} and ended on {}, {} days before", round.began.said(),
+                     round.ended->said(), days_between(*round.ended, round.began)),
+              "Check the day."));
   return {};
 }
 
@@ -108,7 +109,7 @@ Result<book::RoundId> Writing::put(const book::Round& round) {
     asked.with(round.id);
   const auto written = asked.number();
   if (!written)
-    return refuse(book_fault(fmt::format("there is no round {}", round.id.value)));
+    return refuse(book_fault(phrase("there is no round {}", round.id.value)));
   if (!stands)
     for (int position = 0; const auto& stop : round.stops)
       tables()

@@ -2,6 +2,7 @@
 #include "core/store/statement.h"
 
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -24,7 +25,7 @@ std::int64_t Row::whole(const std::string& column) const {
   default:
     if (auto value = parse_whole(row_.get<std::string>(column)))
       return *value;
-    throw std::runtime_error(fmt::format("the column {} holds no whole number", column));
+    throw std::runtime_error(phrase("the column {} holds no whole number", column));
   }
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What loggers measured, and where lots stood meanwhile.
+#include "core/base/phrase.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 #include "sql.h"
@@ -54,14 +55,14 @@ std::vector<book::Stay> Reading::stays() {
 
 Result<void> Writing::add(const book::Temperature& reading) {
   if (!std::isfinite(reading.celsius))
-    return refuse(fault(fmt::format("a temperature of {}", reading.celsius), "Give a number."));
+    return refuse(fault(phrase("a temperature of {}", reading.celsius), "Give a number."));
   const auto at = reading.at.iso();
   if (tables()
           .ask("SELECT id FROM temperature WHERE place_id = :place AND at = :at")
           .with(reading.place)
           .with(at)
           .number())
-    return refuse(fault(fmt::format("the place has a reading of {} already", at),
+    return refuse(fault(phrase("the place has a reading of {} already", at),
                         "A place has one reading a moment."));
   tables()
       .ask("INSERT INTO temperature (place_id, at, celsius) VALUES (:place, :at, :celsius)")

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/store/chain.h"
 #include "core/store/writing.h"
 
@@ -176,14 +177,14 @@ struct WriteDetail {
 
 Result<void> sound(const book::PollenNote& note) {
   if (note.millilitres && !(*note.millilitres > 0))
-    return refuse(fault(fmt::format("{} ml of pollen", *note.millilitres),
-                        "Give an amount above 0, or none."));
+    return refuse(
+        fault(phrase("{} ml of pollen", *note.millilitres), "Give an amount above 0, or none."));
   if (note.counted.has_value() != note.germinated.has_value())
     return refuse(
         fault("a viability test counts grains and those that germinated", "Give both counts."));
   if (note.counted &&
       (*note.counted < 1 || *note.germinated < 0 || *note.germinated > *note.counted))
-    return refuse(fault(fmt::format("{} germinated of {} counted", *note.germinated, *note.counted),
+    return refuse(fault(phrase("{} germinated of {} counted", *note.germinated, *note.counted),
                         "Count at least one grain, and no more germinated than counted."));
   return {};
 }
@@ -193,7 +194,7 @@ Result<void> sound_diary(const book::Entry& entry) {
     return sound(*note);
   if (const auto* look = std::get_if<book::ConeLook>(&entry.detail);
       look != nullptr && look->fertile_scales && *look->fertile_scales < 1)
-    return refuse(fault(fmt::format("{} fertile scales", *look->fertile_scales),
+    return refuse(fault(phrase("{} fertile scales", *look->fertile_scales),
                         "Give a count above 0, or none."));
   if (const auto* note = std::get_if<book::PlantNote>(&entry.detail);
       note != nullptr && note->male_cone.has_value() == note->to.has_value())
@@ -218,13 +219,13 @@ Result<void> sound(const book::Entry& entry) {
                           "Name the pollen lot, or say that the father is not known."));
     for (const auto& pollen : pass->pollen)
       if (pollen.millilitres && !(*pollen.millilitres > 0))
-        return refuse(fault(fmt::format("{} ml of pollen", *pollen.millilitres),
+        return refuse(fault(phrase("{} ml of pollen", *pollen.millilitres),
                             "Give an amount above 0, or none."));
   }
   if (const auto* weighed = std::get_if<book::Weighing>(&entry.detail))
     for (const double grams : weighed->hundreds)
       if (!(grams > 0) || !(weighed->grams > 0))
-        return refuse(fault(fmt::format("100 seeds of {} g, all of it {} g", grams, weighed->grams),
+        return refuse(fault(phrase("100 seeds of {} g, all of it {} g", grams, weighed->grams),
                             "Give weights above 0."));
   if (entry.place && !entry.lot)
     return refuse(program_fault("a place without a lot to stand there"));
@@ -250,17 +251,17 @@ Result<void> Writing::is_mirror(const book::Entry& entry) {
   if (!first)
     return refuse(first.error());
   if (first->reverses)
-    return refuse(fault(fmt::format("entry {} is itself a reversal", first->id.value),
+    return refuse(fault(phrase("entry {} is itself a reversal", first->id.value),
                         "Make the entry again instead of reversing its reversal."));
   if (const auto by = reversed_by(first->id))
-    return refuse(fault(
-        fmt::format("entry {} was reversed already, by entry {}", first->id.value, by->value)));
+    return refuse(
+        fault(phrase("entry {} was reversed already, by entry {}", first->id.value, by->value)));
   auto mirrored = first->movements;
   for (auto& movement : mirrored)
     std::swap(movement.from, movement.to);
   if (mirrored != entry.movements || first->date != entry.date)
     return refuse(
-        fault(fmt::format("this is not the mirror of entry {}", first->id.value),
+        fault(phrase("this is not the mirror of entry {}", first->id.value),
               "A reversal has the day of the first entry and its movements the other way round."));
   return {};
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
 #include "sql.h"
@@ -78,12 +79,11 @@ class RowToWrite {
 Result<void> is_new_name(Tables& tables, const std::string& table, const std::string& name,
                          std::int64_t id) {
   if (name.empty())
-    return refuse(fault(fmt::format("a {} without a name", table), "Give it a name."));
+    return refuse(fault(phrase("a {} without a name", table), "Give it a name."));
   const auto other =
       tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
   if (other && *other != id)
-    return refuse(
-        fault(fmt::format("there is a {} '{}' already", table, name), "Choose another name."));
+    return refuse(fault(phrase("there is a {} '{}' already", table, name), "Choose another name."));
   return {};
 }
 
@@ -96,14 +96,14 @@ Result<std::int64_t> new_number(Tables& tables, const std::string& table, const 
                          .with(number)
                          .number();
   if (other && *other != id)
-    return refuse(fault(fmt::format("the code {} stands on another {} already", code.text(),
-                                    kind_word(code.kind())),
-                        "Use the next free code."));
+    return refuse(fault(
+        phrase("the code {} stands on another {} already", code.text(), kind_said(code.kind())),
+        "Use the next free code."));
   return number;
 }
 
 Fault out_of_range(std::string_view what, double value, std::string_view expected) {
-  return fault(fmt::format("{} of {}", what, value), fmt::format("It is {}.", expected));
+  return fault(phrase("{} of {}", what, value), phrase("It is {}.", expected));
 }
 
 Result<void> is_above_zero(std::string_view what, double value) {
@@ -128,22 +128,20 @@ Result<void> sound(const book::Pot& pot) {
   if (pot.cells < 1)
     return refuse(out_of_range("cells", pot.cells, "1 for a pot, more for a tray"));
   if (pot.shape == book::Shape::round && pot.length_mm != pot.width_mm)
-    return refuse(fault(fmt::format("a round pot of {} × {} mm", pot.length_mm, pot.width_mm),
+    return refuse(fault(phrase("a round pot of {} × {} mm", pot.length_mm, pot.width_mm),
                         "Give its diameter twice."));
   return {};
 }
 
 Result<void> sound(const book::Mix& mix) {
   if (mix.parts.empty())
-    return refuse(
-        fault(fmt::format("the mix '{}' has no parts", mix.name), "Name at least one part."));
+    return refuse(fault(phrase("the mix '{}' has no parts", mix.name), "Name at least one part."));
   for (const auto& part : mix.parts) {
-    if (auto is = is_above_zero(fmt::format("a share of '{}'", part.name), part.share); !is)
+    if (auto is = is_above_zero(phrase("a share of '{}'", part.name), part.share); !is)
       return is;
     if (std::ranges::count(mix.parts, part.name, &book::MixPart::name) > 1)
-      return refuse(
-          fault(fmt::format("the part '{}' stands twice in the mix '{}'", part.name, mix.name),
-                "Add them up."));
+      return refuse(fault(phrase("the part '{}' stands twice in the mix '{}'", part.name, mix.name),
+                          "Add them up."));
   }
   if (!std::isfinite(mix.shrink) || mix.shrink < 0 || mix.shrink >= 1)
     return refuse(out_of_range("a shrink", mix.shrink, "a share from 0 to below 1"));
@@ -203,8 +201,8 @@ Result<book::PlaceId> Writing::put(const book::Place& place) {
   if (!number)
     return refuse(number.error());
   if (!(place.length_mm >= 0) || !(place.width_mm >= 0) || !std::isfinite(place.square_metres()))
-    return refuse(fault(fmt::format("a place of {} × {} mm", place.length_mm, place.width_mm),
-                        "Give 0 or more."));
+    return refuse(
+        fault(phrase("a place of {} × {} mm", place.length_mm, place.width_mm), "Give 0 or more."));
   return book::PlaceId{RowToWrite(tables(), "place")
                            .set("number", *number)
                            .set("name", place.name)
@@ -303,9 +301,9 @@ Result<void> may_be_parent(Tables& tables, const std::optional<book::PlantId>& p
         .with(*parent)
         .each([&](const Row& row) {
           if (row.one_of<book::Sex>("sex") == wrong)
-            is = refuse(fault(fmt::format("{} is a {} plant and cannot be the {}",
-                                          tables.code(Kind::plant, row.whole("number")).text(),
-                                          book::word(wrong), role),
+            is = refuse(fault(phrase("{} is a {} plant and cannot be the {}",
+                                     tables.code(Kind::plant, row.whole("number")).text(),
+                                     book::said(wrong), role),
                               "Name another plant, or correct the sex."));
         });
   return is;
@@ -337,8 +335,8 @@ Result<void> Writing::is_not_its_own_ancestor(const book::Plant& plant) {
     const auto number = tables().ask("SELECT number FROM plant WHERE id = :id").with(at).number();
     line += ", parent of " + tables().code(Kind::plant, number.value_or(at)).text();
   }
-  return refuse(fault(fmt::format("{} would be its own ancestor: {}, parent of {}",
-                                  plant.code.text(), line, plant.code.text()),
+  return refuse(fault(phrase("{} would be its own ancestor: {}, parent of {}", plant.code.text(),
+                             line, plant.code.text()),
                       "Check both parents."));
 }
 
@@ -441,7 +439,7 @@ Result<book::PurchaseId> Writing::put(const book::Purchase& purchase) {
 
 Result<void> Writing::put(const book::Figure& figure) {
   if (figure.name.empty() || !std::isfinite(figure.value))
-    return refuse(fault(fmt::format("the figure '{}' of {}", figure.name, figure.value),
+    return refuse(fault(phrase("the figure '{}' of {}", figure.name, figure.value),
                         "Give a name and a number."));
   tables()
       .ask("INSERT INTO figure (name, value) VALUES (:name, :value) "

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/writing.h"
 
+#include "core/base/phrase.h"
 #include "core/store/chain.h"
 
 #include <fmt/format.h>
@@ -47,22 +48,22 @@ Result<book::LotId> Writing::add(const book::Lot& lot) {
   const auto kind = lot.code.kind();
   const bool is_lot = kind == Kind::batch || kind == Kind::tray || kind == Kind::pot_group;
   if (!is_lot)
-    return refuse(fault(
-        fmt::format("{} is the code of a {}, not of a lot", lot.code.text(), kind_word(kind))));
+    return refuse(
+        fault(phrase("{} is the code of a {}, not of a lot", lot.code.text(), kind_said(kind))));
   if (auto ours = of_this_book(lot.code, tables().series()); !ours)
     return refuse(ours.error());
   if ((kind == Kind::batch) == lot.pot.has_value())
-    return refuse(fault(fmt::format("a {} {} a pot or tray it stands in", kind_word(kind),
-                                    lot.pot ? "has not" : "needs")));
+    return refuse(fault(phrase("a {} {} a pot or tray it stands in", kind_said(kind),
+                               lot.pot ? "has not" : "needs")));
   const auto number = lot.code.number_in_series();
   if (tables()
           .ask("SELECT id FROM lot WHERE kind = :kind AND number = :number")
           .with(kind_word(kind))
           .with(number)
           .number())
-    return refuse(fault(
-        fmt::format("the code {} stands on another {} already", lot.code.text(), kind_word(kind)),
-        "Use the next free code."));
+    return refuse(
+        fault(phrase("the code {} stands on another {} already", lot.code.text(), kind_said(kind)),
+              "Use the next free code."));
   const auto* cone = std::get_if<book::ConeId>(&lot.origin);
   const auto* purchase = std::get_if<book::PurchaseId>(&lot.origin);
   const auto id = tables()

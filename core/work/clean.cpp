@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/clean.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -13,7 +14,7 @@ Result<Done> clean(store::Book& book, const Clean& wanted) {
     if (!batch)
       return refuse(batch.error());
     if (wanted.soak_days < 0)
-      return refuse(fault(fmt::format("{} days of soaking", wanted.soak_days), "Give 0 or more."));
+      return refuse(fault(phrase("{} days of soaking", wanted.soak_days), "Give 0 or more."));
     auto state = state_meant(writing, *batch, std::nullopt, wanted.noted.on);
     if (!state && !wanted.lost.none())
       return refuse(state.error());
@@ -24,8 +25,7 @@ Result<Done> clean(store::Book& book, const Clean& wanted) {
       entry.movements = {
           {{batch->id, *state}, {batch->id, book::State::lost_in_cleaning}, wanted.lost}};
     return entered(
-        writing, entry,
-        fmt::format("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value()),
+        writing, entry, phrase("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value()),
         {poison_caution, "Eye guard with a brush on a drill; change the soaking water daily."});
   });
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/coming.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -39,7 +41,7 @@ std::map<Key, Seen> sound_crosses(const std::vector<ObservedTray>& trays,
     const auto faults = stats::faults_of(counts_of(tray));
     if (!faults.empty() || tray.sown == 0) {
       left_out.push_back(
-          {tray.lot.code, faults.empty() ? "nothing is sown in it" : faults.front().what});
+          {tray.lot.code, faults.empty() ? phrase("nothing is sown in it") : faults.front().what});
       continue;
     }
     auto& cross = crosses[{tray.origin.name, tray.origin.taxon}];
@@ -95,11 +97,11 @@ ComingCross coming_of(const Key& key, const Seen& seen, const stats::Germination
 
 Result<void> sound(const stats::ComingAsked& asked) {
   if (!(asked.confidence > 0 && asked.confidence < 1))
-    return refuse(usage_fault(fmt::format("a confidence of {}", asked.confidence),
+    return refuse(usage_fault(phrase("a confidence of {}", asked.confidence),
                               "Write a share between 0 and 1, such as 0.8."));
   for (const double days : asked.within)
     if (!(days > 0 && days <= stats::Coming::furthest))
-      return refuse(usage_fault(fmt::format("within {} days", days),
+      return refuse(usage_fault(phrase("within {} days", days),
                                 "Write days from now, above 0 and at most 3650."));
   return {};
 }
@@ -109,12 +111,11 @@ Result<void> sound(const stats::ComingAsked& asked) {
 std::string told(const stats::GerminationPrior& prior, double confidence) {
   const auto share = stats::share_range(prior.share, confidence);
   const auto days = stats::exponential_range(prior.half, confidence);
-  const auto known = prior.crosses == 0 ? std::string("no other cross of the taxon")
-                     : prior.crosses == 1
-                         ? std::string("1 other cross of the taxon")
-                         : fmt::format("{} other crosses of the taxon", prior.crosses);
-  return fmt::format("{}: {:.0f}–{:.0f} % germinable, half of it up by day {:.0f}–{:.0f}", known,
-                     100 * share.low, 100 * share.high, days.low, days.high);
+  const auto known = prior.crosses == 0   ? std::string(phrase("no other cross of the taxon"))
+                     : prior.crosses == 1 ? std::string(phrase("1 other cross of the taxon"))
+                                          : phrase("{} other crosses of the taxon", prior.crosses);
+  return phrase("{}: {:.0f}–{:.0f} % germinable, half of it up by day {:.0f}–{:.0f}", known,
+                100 * share.low, 100 * share.high, days.low, days.high);
 }
 
 double usual_day(const book::Route* route) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/cone_course.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/next_value.h"
 #include "core/work/resolve.h"
 
@@ -51,20 +52,20 @@ std::map<book::TaxonId, std::vector<double>> ripened(const std::vector<ConeCours
 }
 
 Expected ripe_months(const book::Taxon& taxon, const std::vector<double>& own) {
-  Expected expected{about_low, about_high, "about twelve months (common practice, no source)"};
+  Expected expected{about_low, about_high,
+                    phrase("about twelve months (common practice, no source)")};
   if (const auto& given = taxon.ripening.value)
     expected = {given->low, given->high,
-                fmt::format("the taxon{}", taxon.ripening.source.empty()
-                                               ? ""
-                                               : " (" + taxon.ripening.source + ")")};
+                phrase("the taxon{}",
+                       taxon.ripening.source.empty() ? "" : " (" + taxon.ripening.source + ")")};
   if (own.empty())
     return expected;
   const auto [least, most] = std::ranges::minmax(own);
   if (own.size() >= enough_cones)
-    return {least, most, fmt::format("{} cones of this book", own.size())};
+    return {least, most, phrase("{} cones of this book", own.size())};
   return {std::min(expected.low, least), std::max(expected.high, most),
-          fmt::format("{}, and {} of this book", expected.basis,
-                      counted(static_cast<std::int64_t>(own.size()), "cone", "cones"))};
+          phrase("{}, and {} of this book", expected.basis,
+                 counted(static_cast<std::int64_t>(own.size()), "cone", "cones"))};
 }
 
 std::optional<Expected> seeds_expected(const ConeCourse& course,
@@ -77,16 +78,16 @@ std::optional<Expected> seeds_expected(const ConeCourse& course,
       shares.push_back(seeds.back() / (2.0 * static_cast<double>(*other->fertile_scales)));
   }
   const auto told = [](std::size_t n) {
-    return fmt::format("{} earlier cones of the plant: right 8 times in 10", n);
+    return phrase("{} earlier cones of the plant: right 8 times in 10", n);
   };
   if (course.fertile_scales) {
     const auto ceiling = 2.0 * static_cast<double>(*course.fertile_scales);
     const auto share = stats::next_value(shares, sure_of_seeds);
     if (!share)
-      return Expected{0, ceiling, "two a fertile scale at most"};
+      return Expected{0, ceiling, phrase("two a fertile scale at most")};
     return Expected{std::floor(share->low * ceiling),
                     std::min(ceiling, std::ceil(share->high * ceiling)),
-                    "scales and " + told(shares.size())};
+                    phrase("scales and {}", told(shares.size()))};
   }
   const auto range = stats::next_value(seeds, sure_of_seeds);
   if (!range)
@@ -136,20 +137,20 @@ Result<Done> check_scales(store::Book& book, const CheckScales& wanted) {
       if (course.line.cone.id != cone->id)
         continue;
       if (course.line.harvested_on && *course.line.harvested_on < wanted.noted.on)
-        return refuse(fault(fmt::format("{} was harvested on {}, before this look",
-                                        wanted.cone.text(), course.line.harvested_on->iso()),
+        return refuse(fault(phrase("{} was harvested on {}, before this look", wanted.cone.text(),
+                                   course.line.harvested_on->said()),
                             "Check the cone and the day."));
       if (course.closed && *course.closed < wanted.noted.on &&
           (wanted.scales == book::Scales::loose || wanted.scales == book::Scales::tight))
-        return refuse(fault(fmt::format("{} closed on {}, before this look", wanted.cone.text(),
-                                        course.closed->iso()),
-                            "Reverse that entry if it was wrong; a ripe cone is coming apart."));
+        return refuse(fault(
+            phrase("{} closed on {}, before this look", wanted.cone.text(), course.closed->said()),
+            "Reverse that entry if it was wrong; a ripe cone is coming apart."));
     }
     auto entry = entry_for(book::Verb::check_scales, wanted.noted);
     entry.cone = cone->id;
     entry.detail = book::ConeLook{wanted.scales, wanted.fertile_scales};
     return entered(writing, entry,
-                   fmt::format("scales of {}: {}", wanted.cone.text(), book::word(wanted.scales)));
+                   phrase("scales of {}: {}", wanted.cone.text(), book::said(wanted.scales)));
   });
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/correct.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -50,14 +51,14 @@ Result<void> agrees_with_cones(const book::Registers& registers, const book::Pla
   if (plant.sex == book::Sex::male)
     for (const auto& cone : registers.cones)
       if (cone.plant == plant.id)
-        return refuse(fault(fmt::format("{} cannot be male: {} is a female cone of it",
-                                        plant.code.text(), cone.code.text()),
+        return refuse(fault(phrase("{} cannot be male: {} is a female cone of it",
+                                   plant.code.text(), cone.code.text()),
                             "Check the plant's code."));
   if (plant.sex == book::Sex::female)
     for (const auto& lot : registers.pollen_lots)
       if (lot.plant == plant.id)
-        return refuse(fault(fmt::format("{} cannot be female: the pollen {} came from it",
-                                        plant.code.text(), lot.code.text()),
+        return refuse(fault(phrase("{} cannot be female: the pollen {} came from it",
+                                   plant.code.text(), lot.code.text()),
                             "Check the plant's code."));
   return {};
 }
@@ -85,7 +86,7 @@ Result<void> give_parent(const std::string& written, const book::Registers& regi
   }
   const auto* plant = book::coded(registers.plants, *code);
   if (plant == nullptr)
-    return refuse(fault(fmt::format("there is no plant {}", code->text()),
+    return refuse(fault(phrase("there is no plant {}", code->text()),
                         "Enter it first, or say the parent in words."));
   id = plant->id;
   return {};
@@ -121,8 +122,7 @@ Result<Done> correct(store::Book& book, const Correct& wanted) {
     const auto registers = writing.registers();
     const auto* stands = book::coded(registers.plants, wanted.plant);
     if (stands == nullptr)
-      return refuse(
-          fault(fmt::format("there is no plant {}", wanted.plant.text()), "Check the code."));
+      return refuse(fault(phrase("there is no plant {}", wanted.plant.text()), "Check the code."));
     auto plant = *stands;
     if (auto edited = wanted.edit(plant, registers); !edited)
       return refuse(edited.error());
@@ -130,13 +130,13 @@ Result<Done> correct(store::Book& book, const Correct& wanted) {
     if (!id)
       return refuse(id.error());
     if (!id->stored())
-      return refuse(fault(fmt::format("nothing changes on {}", wanted.plant.text()),
+      return refuse(fault(phrase("nothing changes on {}", wanted.plant.text()),
                           "Give what is to stand there."));
     Done done;
     done.entries = {*id};
     for (const auto& change : changes_between(*stands, plant, registers))
-      done.told += fmt::format("{}{} of {}: '{}' instead of '{}'", done.told.empty() ? "" : "; ",
-                               change.field, wanted.plant.text(), change.stands, change.stood);
+      done.told += phrase("{}{} of {}: '{}' instead of '{}'", done.told.empty() ? "" : "; ",
+                          change.field, wanted.plant.text(), change.stands, change.stood);
     return done;
   });
 }

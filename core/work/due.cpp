@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/due.h"
 
+#include "core/base/phrase.h"
 #include "core/work/due/list.h"
 
 #include <fmt/format.h>
@@ -47,9 +48,9 @@ namespace {
 
 void say_missed(Due& due, Date day, const DueHabits& habits) {
   if (due.to && *due.to < day)
-    due.missed = fmt::format("missed: the time for it ended on {}", due.to->iso());
+    due.missed = phrase("missed: the time for it ended on {}", due.to->said());
   else if (!due.to && due.from.plus_days(habits.days_until_late) < day)
-    due.missed = fmt::format("late: {} days", days_between(due.from, day));
+    due.missed = phrase("late: {} days", days_between(due.from, day));
 }
 
 } // namespace

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/find_code.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 namespace coneline::work {
@@ -34,17 +36,17 @@ Result<Code> find_code(store::Reading& reading, const book::Registers& registers
       if (exists(reading, registers, candidate))
         likely.push_back(candidate);
     if (likely.size() == 1)
-      code.error().remedy = fmt::format("Is {} meant?", likely.front().text());
+      code.error().remedy = phrase("Is {} meant?", likely.front().text());
     return code;
   }
   if (code->series() != registers.title.series)
     return refuse(
-        fault(fmt::format("{} is the label of another book: its series is {}, this book's is {}",
-                          code->text(), code->series(), registers.title.series),
+        fault(phrase("{} is the label of another book: its series is {}, this book's is {}",
+                     code->text(), code->series(), registers.title.series),
               "Open the book it belongs to."));
   if (!exists(reading, registers, *code))
     return refuse(
-        fault(fmt::format("there is no {} {} in this book", kind_word(code->kind()), code->text()),
+        fault(phrase("there is no {} {} in this book", kind_said(code->kind()), code->text()),
               "Check the code, or the book."));
   return code;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/float_history.h"
 
+#include "core/base/phrase.h"
 #include "core/work/germination.h"
 #include "core/work/harvest_table.h"
 #include "core/work/resolve.h"
@@ -18,13 +19,12 @@ std::string counts_told(const FloatHistory& history) {
   const auto& of = history.floated;
   std::vector<std::string> said;
   if (of.opened > 0)
-    said.push_back(fmt::format("of {} cut open {} {} filled",
-                               counted(of.opened, "floater", "floaters"), of.opened_filled,
-                               of.opened_filled == 1 ? "was" : "were"));
+    said.push_back(phrase("of {} cut open {} {} filled", counted(of.opened, "floater", "floaters"),
+                          of.opened_filled, of.opened_filled == 1 ? "was" : "were"));
   if (of.tried > 0)
     said.push_back(
-        fmt::format("of {} sown {} came up", counted(of.tried, "floater", "floaters"), of.came_up));
-  return said.empty() ? "no floater was cut open or sown to its end"
+        phrase("of {} sown {} came up", counted(of.tried, "floater", "floaters"), of.came_up));
+  return said.empty() ? phrase("no floater was cut open or sown to its end")
                       : fmt::format("{}", fmt::join(said, ", "));
 }
 
@@ -32,20 +32,20 @@ std::string told_of(const FloatHistory& history) {
   auto counts = counts_told(history);
   counts.front() = counts.front() == 'n' ? 'N' : 'O';
   const auto& range = history.learned.floated_filled.range;
-  const auto filled = fmt::format("{:.0f} to {:.0f} % of its floaters are filled ({:.0f} % range)",
-                                  100 * range.low, 100 * range.high, 100 * float_confidence);
+  const auto filled = phrase("{:.0f} to {:.0f} % of its floaters are filled ({:.0f} % range)",
+                             100 * range.low, 100 * range.high, 100 * float_confidence);
   switch (history.verdict) {
   case FloatVerdict::trusted:
-    return fmt::format("{} in your book; the float test can be trusted for this taxon: {}.", counts,
-                       filled);
+    return phrase("{} in your book; the float test can be trusted for this taxon: {}.", counts,
+                  filled);
   case FloatVerdict::not_trusted:
-    return fmt::format("{} in your book; good seed of this taxon floats too: {}.", counts, filled);
+    return phrase("{} in your book; good seed of this taxon floats too: {}.", counts, filled);
   case FloatVerdict::not_known:
     break;
   }
-  return fmt::format("{} in your book; that does not say yet whether the float test can be trusted "
-                     "for this taxon: {}.",
-                     counts, filled);
+  return phrase("{} in your book; that does not say yet whether the float test can be trusted "
+                "for this taxon: {}.",
+                counts, filled);
 }
 
 void judge(FloatHistory& history) {
@@ -158,7 +158,7 @@ Result<FloatHistory> float_history(store::Reading& reading, const book::Register
                                    const std::string& taxon, Date as_of) {
   const auto* found = book::named(registers.taxa, taxon);
   if (found == nullptr)
-    return refuse(fault(fmt::format("there is no taxon '{}'", taxon), "Check the name."));
+    return refuse(fault(phrase("there is no taxon '{}'", taxon), "Check the name."));
   return Histories(reading, registers, as_of, found->id).of(*found);
 }
 
@@ -169,7 +169,7 @@ Result<Done> accept_float_test(store::Book& book, const std::string& taxon, Date
     if (!history)
       return refuse(history.error());
     if (!history->suggested)
-      return refuse(fault(fmt::format("nothing to accept for {}: {}", taxon, history->told),
+      return refuse(fault(phrase("nothing to accept for {}: {}", taxon, history->told),
                           "Cut floaters open, or sow some, and ask again."));
     auto changed = registers.taxon(history->taxon);
     changed.float_test = {*history->suggested, fmt::format("this book as of {}: {}", as_of.iso(),
@@ -177,8 +177,8 @@ Result<Done> accept_float_test(store::Book& book, const std::string& taxon, Date
     if (auto put = writing.put(changed); !put)
       return refuse(put.error());
     Done done;
-    done.told = fmt::format("{}: the float test is {} from now on. {}", taxon,
-                            book::word(*history->suggested), history->told);
+    done.told = phrase("{}: the float test is {} from now on. {}", taxon,
+                       book::said(*history->suggested), history->told);
     return done;
   });
 }

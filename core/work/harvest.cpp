@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/harvest.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/count_by_weight.h"
 #include "core/work/resolve.h"
 
@@ -44,10 +45,10 @@ Result<CountedSeeds> counted_seeds(const Harvest& wanted) {
   auto count = Count::of(by_weight->seeds);
   if (!count)
     return refuse(count.error());
-  auto how = fmt::format(", counted by weight ({} to {}; weighings differ by {:.1f} %)",
-                         by_weight->low, by_weight->high, by_weight->of_hundred.variation);
+  auto how = phrase(", counted by weight ({} to {}; weighings differ by {:.1f} %)", by_weight->low,
+                    by_weight->high, by_weight->of_hundred.variation);
   if (by_weight->left_out > 0)
-    how += fmt::format("; {} weighings left out", by_weight->left_out);
+    how += phrase("; {} weighings left out", by_weight->left_out);
   return CountedSeeds{*count, how};
 }
 
@@ -62,10 +63,10 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
     for (const auto& pass : writing.entries_of(cone->id))
       if (pass.verb == book::Verb::pollinate && !writing.reversed_by(pass.id) &&
           pass.date > wanted.noted.on)
-        return refuse(fault(fmt::format("{} was pollinated on {}, {} days after this harvest",
-                                        wanted.cone.text(), pass.date.iso(),
-                                        days_between(wanted.noted.on, pass.date)),
-                            "Check the day."));
+        return refuse(
+            fault(phrase("{} was pollinated on {}, {} days after this harvest", wanted.cone.text(),
+                         pass.date.said(), days_between(wanted.noted.on, pass.date)),
+                  "Check the day."));
     auto code = writing.next_code(Kind::batch);
     if (!code)
       return refuse(code.error());
@@ -82,9 +83,8 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
         begin(writing, batch, book::State::cone, book::State::unsorted, seeds->count, entry);
     if (!done)
       return done;
-    done->told =
-        fmt::format("{} from {} are batch {}{}", counted(seeds->count.value(), "seed", "seeds"),
-                    wanted.cone.text(), code->text(), seeds->how);
+    done->told = phrase("{} from {} are batch {}{}", counted(seeds->count.value(), "seed", "seeds"),
+                        wanted.cone.text(), code->text(), seeds->how);
     done->cautions = {poison_caution};
     return done;
   });
@@ -96,7 +96,7 @@ Result<Done> buy_in(store::Book& book, const BuyIn& wanted) {
     const auto* taxon = book::named(registers.taxa, wanted.taxon);
     if (taxon == nullptr)
       return refuse(
-          fault(fmt::format("there is no taxon '{}'", wanted.taxon), "Enter the taxon first."));
+          fault(phrase("there is no taxon '{}'", wanted.taxon), "Enter the taxon first."));
     auto place = place_coded(registers, wanted.place);
     if (!place)
       return refuse(place.error());
@@ -123,10 +123,10 @@ Result<Done> buy_in(store::Book& book, const BuyIn& wanted) {
                       wanted.pot ? book::State::plant : book::State::unsorted, wanted.count, entry);
     if (!done)
       return done;
-    done->told = fmt::format("{} from {} are {} {}",
-                             wanted.pot ? counted(wanted.count.value(), "plant", "plants")
-                                        : counted(wanted.count.value(), "seed", "seeds"),
-                             wanted.supplier, kind_word(code->kind()), code->text());
+    done->told = phrase("{} from {} are {} {}",
+                        wanted.pot ? counted(wanted.count.value(), "plant", "plants")
+                                   : counted(wanted.count.value(), "seed", "seeds"),
+                        wanted.supplier, kind_said(code->kind()), code->text());
     done->cautions = {permit_caution};
     if (!wanted.pot)
       done->cautions.emplace_back(poison_caution);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/harvest_table.h"
 
+#include "core/base/phrase.h"
 #include "core/work/clean.h"
 #include "core/work/resolve.h"
 #include "core/work/sort.h"
@@ -96,8 +97,8 @@ using What = TableCount::What;
 Result<void> enough(std::int64_t there, std::int64_t wanted, const char* of) {
   if (wanted <= there)
     return {};
-  return refuse(fault(fmt::format("{} {} on the table, and {} are counted: {} too many", there, of,
-                                  wanted, wanted - there),
+  return refuse(fault(phrase("{} {} on the table, and {} are counted: {} too many", there,
+                             phrase_of(of), wanted, wanted - there),
                       "Count again."));
 }
 
@@ -118,12 +119,12 @@ Result<void> HarvestTable::add(const TableCount& count) {
     switch (count.what) {
     case What::lost:
     case What::floated:
-      return enough(unsorted, all, "unsorted seeds are");
+      return enough(unsorted, all, to_phrase("unsorted seeds are"));
     case What::again:
     case What::floaters:
-      return enough(empty.on_hand, all, "floaters are");
+      return enough(empty.on_hand, all, to_phrase("floaters are"));
     case What::sinkers:
-      return enough(filled.on_hand, all, "sinkers are");
+      return enough(filled.on_hand, all, to_phrase("sinkers are"));
     }
     return {};
   }();

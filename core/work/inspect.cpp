@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/inspect.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -14,14 +15,12 @@ Result<void> sown_by(store::Reading& reading, const book::Lot& tray, Date day) {
     if (entry.verb == book::Verb::sow && !reading.reversed_by(entry.id)) {
       if (entry.date <= day)
         return {};
-      return refuse(
-          fault(fmt::format("{} was sown on {}, {} days after this look", tray.code.text(),
-                            entry.date.iso(), days_between(day, entry.date)),
-                "Check the day."));
+      return refuse(fault(phrase("{} was sown on {}, {} days after this look", tray.code.text(),
+                                 entry.date.said(), days_between(day, entry.date)),
+                          "Check the day."));
     }
-  return refuse(
-      fault(fmt::format("{} was never sown, or its sowing was reversed", tray.code.text()),
-            "Check the code."));
+  return refuse(fault(phrase("{} was never sown, or its sowing was reversed", tray.code.text()),
+                      "Check the code."));
 }
 
 std::string found(const Inspect& wanted) {
@@ -33,7 +32,7 @@ std::string found(const Inspect& wanted) {
   add(wanted.roots, "new root", "new roots");
   add(wanted.leaves, "first leaf", "first leaves");
   add(wanted.dead, "dead seed out", "dead seeds out");
-  return text.empty() ? "nothing new" : text;
+  return text.empty() ? phrase("nothing new") : text;
 }
 
 } // namespace
@@ -56,7 +55,7 @@ Result<Done> inspect(store::Writing& writing, const Inspect& wanted) {
   move(book::State::root, book::State::leaf, with_root);
   move(book::State::sown, book::State::leaf, wanted.leaves.value() - with_root);
   move(book::State::sown, book::State::dead, wanted.dead.value());
-  return entered(writing, entry, fmt::format("{} in {}", found(wanted), wanted.tray.text()));
+  return entered(writing, entry, phrase("{} in {}", found(wanted), wanted.tray.text()));
 }
 
 Result<Done> inspect(store::Book& book, const Inspect& wanted) {

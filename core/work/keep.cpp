@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/keep.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 #include "core/work/stores.h"
 
@@ -35,12 +36,12 @@ void fill_in_dates(store::Reading& reading, const book::Lot& batch, book::Keepin
 Result<void> in_order(const book::Keeping& keeping, Date day) {
   for (const auto& end : {keeping.until_from, keeping.until_to})
     if (end && *end < day)
-      return refuse(fault(fmt::format("kept from {} until {}, {} days earlier", day.iso(),
-                                      end->iso(), days_between(*end, day)),
+      return refuse(fault(phrase("kept from {} until {}, {} days earlier", day.said(), end->said(),
+                                 days_between(*end, day)),
                           "Check the dates."));
   if (keeping.until_from && keeping.until_to && *keeping.until_to < *keeping.until_from)
-    return refuse(fault(fmt::format("the end runs from {} back to {}", keeping.until_from->iso(),
-                                    keeping.until_to->iso()),
+    return refuse(fault(phrase("the end runs from {} back to {}", keeping.until_from->said(),
+                               keeping.until_to->said()),
                         "Put the earlier date first."));
   return {};
 }
@@ -58,7 +59,7 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
         seeds += balance.count;
     if (seeds == 0)
       return refuse(
-          fault(fmt::format("{} has no seed on {}", wanted.batch.text(), wanted.noted.on.iso()),
+          fault(phrase("{} has no seed on {}", wanted.batch.text(), wanted.noted.on.said()),
                 "Check code and day."));
     book::Keeping keeping{wanted.store, wanted.celsius, wanted.until_from, wanted.until_to};
     if (auto is = in_order(keeping, wanted.noted.on); !is)
@@ -71,11 +72,12 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
     entry.lot = batch->id;
     entry.place = *place;
     entry.detail = keeping;
-    return entered(
-        writing, entry,
-        fmt::format("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"), wanted.batch.text(),
-                    wanted.store,
-                    keeping.until_from ? ", to look at from " + keeping.until_from->iso() : ""));
+    return entered(writing, entry,
+                   phrase("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"),
+                          wanted.batch.text(), wanted.store,
+                          keeping.until_from
+                              ? phrase(", to look at from {}", keeping.until_from->said())
+                              : std::string()));
   });
 }
 

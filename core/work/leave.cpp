@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/leave.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/opening.h"
 #include "core/work/harvest_table.h"
 #include "core/work/resolve.h"
@@ -58,35 +59,33 @@ Result<std::vector<std::string>> before_floaters_go(store::Reading& reading, con
   if (table->test != book::SeedTest::floating ||
       taxon.float_test.value == book::FloatTest::reliable)
     return std::vector<std::string>{};
-  const auto why =
-      taxon.float_test.value == book::FloatTest::unreliable
-          ? fmt::format("good seed of {} floats too", taxon.name)
-          : fmt::format("whether the float test holds for {} is not known", taxon.name);
+  const auto why = taxon.float_test.value == book::FloatTest::unreliable
+                       ? phrase("good seed of {} floats too", taxon.name)
+                       : phrase("whether the float test holds for {} is not known", taxon.name);
   const auto& part = table->empty;
   if (part.opened == 0 && wanted.floaters == Floaters::ask_for_opened) {
     // A tenth filled would be a loss worth the cutting.
     const auto filled = (part.seeds + 9) / 10;
     const auto few = stats::seeds_to_open(part.seeds, filled, 0.95).value_or(part.seeds);
-    return refuse(
-        fault(fmt::format("none of the {} floaters of {} was cut open, and {}", part.seeds,
-                          lot.code.text(), why),
-              fmt::format("Cut {} open first (a tenth filled would show 95 times in 100), "
-                          "or say that you are sure (--sure).",
-                          few)));
+    return refuse(fault(phrase("none of the {} floaters of {} was cut open, and {}", part.seeds,
+                               lot.code.text(), why),
+                        phrase("Cut {} open first (a tenth filled would show 95 times in 100), "
+                               "or say that you are sure (--sure).",
+                               few)));
   }
   const auto judged = table->judged(0.95);
   if (!judged)
     return std::vector<std::string>{};
-  return std::vector<std::string>{
-      fmt::format("Mind that {}: {} to {} of the {} floaters may be filled.", why,
-                  judged->floated.low, judged->floated.high, part.seeds)};
+  return std::vector<std::string>{phrase("Mind that {}: {} to {} of the {} floaters may be filled.",
+                                         why, judged->floated.low, judged->floated.high,
+                                         part.seeds)};
 }
 
 } // namespace
 
 Result<Done> leave(store::Book& book, const Leave& wanted) {
   if (wanted.cents && *wanted.cents < 0)
-    return refuse(fault(fmt::format("a price of {} cents", *wanted.cents), "Give 0 or more."));
+    return refuse(fault(phrase("a price of {} cents", *wanted.cents), "Give 0 or more."));
   return book.write([&](store::Writing& writing) -> Result<Done> {
     auto lot = writing.lot(wanted.lot);
     if (!lot)
@@ -106,7 +105,7 @@ Result<Done> leave(store::Book& book, const Leave& wanted) {
     auto cautions = cautions_of(wanted.way);
     cautions.insert(cautions.begin(), said->begin(), said->end());
     return entered(writing, entry,
-                   fmt::format("{} of {} {}", wanted.count.value(), wanted.lot.text(), way.told),
+                   phrase("{} of {} {}", wanted.count.value(), wanted.lot.text(), way.told),
                    std::move(cautions));
   });
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/line_back.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -30,8 +32,8 @@ std::string codes_of(const book::Registers& registers, const book::Cross& cross)
 }
 
 OriginName name_of(const book::Registers& registers, const book::Purchase& purchase) {
-  return {fmt::format("{} of {}, from {}", purchase.code.text(), purchase.bought.iso(),
-                      purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier),
+  return {phrase("{} of {}, from {}", purchase.code.text(), purchase.bought.said(),
+                 purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier),
           registers.taxon(purchase.taxon).name, purchase.taxon, purchase.code};
 }
 
@@ -64,14 +66,14 @@ std::string what_happened(Kind kind, const Flows& flows, book::LotId lot) {
   const auto came =
       std::ranges::find_if(flows, [&](const store::Flow& flow) { return arrives(flow, lot); });
   if (came == flows.end())
-    return "taken back";
+    return phrase("taken back");
   if (came->from.state == book::State::bought_in)
-    return "bought in";
+    return phrase("bought in");
   if (kind == Kind::tray)
-    return "sown";
+    return phrase("sown");
   if (kind == Kind::pot_group)
-    return came->from.state == book::State::plant ? "potted on" : "potted";
-  return came->from.state == book::State::cone ? "counted" : "split off";
+    return came->from.state == book::State::plant ? phrase("potted on") : phrase("potted");
+  return came->from.state == book::State::cone ? phrase("counted") : phrase("split off");
 }
 
 LineStep step_of(const book::Lot& lot, const Flows& flows, const std::set<book::LotId>& line) {
@@ -106,7 +108,7 @@ LineStep step_of(const book::Lot& lot, const Flows& flows, const std::set<book::
 LineStep beginning(const Code& code, const Flows& flows, const std::set<book::LotId>& line) {
   LineStep step;
   step.code = code;
-  step.what = code.kind() == Kind::cone ? "harvested" : "bought in";
+  step.what = code.kind() == Kind::cone ? phrase("harvested") : phrase("bought in");
   for (const auto& flow : flows) {
     if (!begins(flow))
       continue;

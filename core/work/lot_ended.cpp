@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/lot_ended.h"
 
+#include "core/base/phrase.h"
 #include "core/work/tell.h"
 
 #include <fmt/format.h>
@@ -15,9 +16,9 @@ Result<void> refuse_ended(store::Reading& reading, const book::Lot& lot) {
   std::string last;
   for (const auto& entry : entries)
     if (!entry.movements.empty() && !entry.reverses && !reading.reversed_by(entry.id))
-      last = fmt::format(": {}, {}", entry.date.iso(), tell(reading, entry));
-  return refuse(fault(fmt::format("{} has ended, nothing is left in this {}{}", lot.code.text(),
-                                  kind_word(lot.code.kind()), last),
+      last = fmt::format(": {}, {}", entry.date.said(), tell(reading, entry));
+  return refuse(fault(phrase("{} has ended, nothing is left in this {}{}", lot.code.text(),
+                             kind_said(lot.code.kind()), last),
                       "Take the old label away; if something is in it, count it again (recount)."));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/pollen.h"
 
+#include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/work/correct.h"
 #include "core/work/pollen_line.h"
@@ -21,9 +22,9 @@ Result<book::Plant> male_plant(store::Writing& writing, const book::Registers& r
                                const Code& code, const Noted& noted) {
   const auto* plant = book::coded(registers.plants, code);
   if (plant == nullptr)
-    return refuse(fault(fmt::format("there is no plant {}", code.text()), "Check the code."));
+    return refuse(fault(phrase("there is no plant {}", code.text()), "Check the code."));
   if (plant->sex == book::Sex::female)
-    return refuse(fault(fmt::format("{} is a female plant: it gives no pollen", code.text()),
+    return refuse(fault(phrase("{} is a female plant: it gives no pollen", code.text()),
                         "Check the code, or correct the sex."));
   if (plant->sex == book::Sex::not_known) {
     auto male = *plant;
@@ -37,7 +38,7 @@ Result<book::Plant> male_plant(store::Writing& writing, const book::Registers& r
 Result<book::PollenLot> pollen_lot(const book::Registers& registers, const Code& code) {
   if (const auto* lot = book::coded(registers.pollen_lots, code))
     return *lot;
-  return refuse(fault(fmt::format("there is no pollen lot {}", code.text()), "Check the code."));
+  return refuse(fault(phrase("there is no pollen lot {}", code.text()), "Check the code."));
 }
 
 } // namespace
@@ -50,9 +51,9 @@ Result<Done> watch_male_cone(store::Book& book, const WatchMaleCone& wanted) {
       return refuse(plant.error());
     auto entry = entry_for(book::Verb::watch_male_cone, wanted.noted);
     entry.detail = book::PlantNote{plant->id, wanted.state, {}};
-    auto done = entered(
-        writing, entry,
-        fmt::format("male cone of {}: {}", book::plant_name(*plant), book::word(wanted.state)));
+    auto done =
+        entered(writing, entry,
+                phrase("male cone of {}: {}", book::plant_name(*plant), book::said(wanted.state)));
     if (done && wanted.state == book::MaleCone::removed)
       done->cautions = {"Take the whole stalk: turn it out in the direction of the scales' spiral "
                         "(common practice, no source). Spines: gloves and eye guard.",
@@ -70,14 +71,14 @@ Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted) {
       if (!lot)
         return refuse(lot.error());
       if (wanted.noted.on < lot->collected)
-        return refuse(fault(fmt::format("{} was begun on {}, after this day", lot->code.text(),
-                                        lot->collected.iso()),
-                            "Check the day, or collect into a lot of its own."));
+        return refuse(fault(
+            phrase("{} was begun on {}, after this day", lot->code.text(), lot->collected.said()),
+            "Check the day, or collect into a lot of its own."));
       if (!wanted.millilitres)
-        return refuse(fault(fmt::format("no amount collected into {}", lot->code.text()),
+        return refuse(fault(phrase("no amount collected into {}", lot->code.text()),
                             "Give the millilitres."));
       entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
-      return entered(writing, entry, "collected into " + lot->code.text());
+      return entered(writing, entry, phrase("collected into {}", lot->code.text()));
     }
     auto plant = male_plant(writing, registers, wanted.source, wanted.noted);
     auto code = writing.next_code(Kind::pollen);
@@ -91,9 +92,8 @@ Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted) {
       return refuse(lot.error());
     // The register row has the first amount, so that no number is kept twice.
     entry.detail = book::PollenNote{*lot, {}, {}, {}, {}};
-    auto done =
-        entered(writing, entry,
-                fmt::format("{} collected from {}", code->text(), book::plant_name(*plant)));
+    auto done = entered(writing, entry,
+                        phrase("{} collected from {}", code->text(), book::plant_name(*plant)));
     if (done)
       done->made = {*code};
     return done;
@@ -107,21 +107,20 @@ Result<Done> test_pollen(store::Book& book, const TestPollen& wanted) {
     if (!lot)
       return refuse(lot.error());
     if (wanted.noted.on < lot->collected)
-      return refuse(fault(fmt::format("{} was collected on {}, after this test", lot->code.text(),
-                                      lot->collected.iso()),
+      return refuse(fault(phrase("{} was collected on {}, after this test", lot->code.text(),
+                                 lot->collected.said()),
                           "Check the day or the pollen lot."));
     auto range = stats::wilson(wanted.germinated, wanted.counted, 0.95);
     if (!range)
-      return refuse(
-          fault(fmt::format("{} germinated of {} counted", wanted.germinated, wanted.counted),
-                "Count at least one grain, and no more germinated than counted."));
+      return refuse(fault(phrase("{} germinated of {} counted", wanted.germinated, wanted.counted),
+                          "Count at least one grain, and no more germinated than counted."));
     auto entry = entry_for(book::Verb::test_pollen, wanted.noted);
     entry.detail =
         book::PollenNote{lot->id, {}, wanted.counted, wanted.germinated, wanted.conditions};
     return entered(writing, entry,
-                   fmt::format("{}: {:.0f}-{:.0f} % of the grains germinate, {} of {} did",
-                               lot->code.text(), 100 * range->low, 100 * range->high,
-                               wanted.germinated, wanted.counted));
+                   phrase("{}: {:.0f}-{:.0f} % of the grains germinate, {} of {} did",
+                          lot->code.text(), 100 * range->low, 100 * range->high, wanted.germinated,
+                          wanted.counted));
   });
 }
 
@@ -137,9 +136,9 @@ Result<Done> discard_pollen(store::Book& book, const DiscardPollen& wanted) {
     auto entry = entry_for(book::Verb::discard_pollen, wanted.noted);
     entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
     return entered(writing, entry,
-                   wanted.millilitres ? fmt::format("{} ml of {} thrown away", *wanted.millilitres,
-                                                    lot->code.text())
-                                      : "the rest of " + lot->code.text() + " thrown away");
+                   wanted.millilitres
+                       ? phrase("{} ml of {} thrown away", *wanted.millilitres, lot->code.text())
+                       : phrase("the rest of {} thrown away", lot->code.text()));
   });
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/pollen_line.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -111,18 +113,18 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
                              std::optional<double> millilitres) {
   const auto& code = lot.code.text();
   if (day < lot.collected)
-    return refuse(fault(fmt::format("{} was collected on {}, {} days after this", code,
-                                    lot.collected.iso(), days_between(day, lot.collected)),
+    return refuse(fault(phrase("{} was collected on {}, {} days after this", code,
+                               lot.collected.said(), days_between(day, lot.collected)),
                         "Check the day or the pollen lot."));
   auto steps = pollen_steps(reading, registers);
   if (steps.taken_back.contains(lot.id))
-    return refuse(fault(fmt::format("the collection of {} was taken back", code),
-                        "Name another pollen lot."));
+    return refuse(
+        fault(phrase("the collection of {} was taken back", code), "Name another pollen lot."));
   std::map<Date, double> by_day{{lot.collected, lot.millilitres.value_or(0)}};
   bool measured = lot.millilitres.has_value();
   for (const auto& step : steps.of[lot.id]) {
     if (step.verb == book::Verb::discard_pollen && !step.millilitres && step.date <= day)
-      return refuse(fault(fmt::format("{} was thrown away on {}", code, step.date.iso()),
+      return refuse(fault(phrase("{} was thrown away on {}", code, step.date.said()),
                           "Name another pollen lot, or reverse that entry."));
     if (step.verb == book::Verb::collect_pollen && step.millilitres)
       measured = true;
@@ -147,11 +149,11 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
   }
   // An amount nobody measured still needs something there.
   if (least + hair < millilitres.value_or(2 * hair))
-    return refuse(fault(
-        fmt::format("{} has {:.3g} ml on {}, {}", code, least < hair ? 0 : least, day.iso(),
-                    millilitres ? fmt::format("{:.3g} ml less than wanted", *millilitres - least)
-                                : "it ran out"),
-        "Name another pollen lot, or enter the collection that is missing."));
+    return refuse(
+        fault(phrase("{} has {:.3g} ml on {}, {}", code, least < hair ? 0 : least, day.said(),
+                     millilitres ? phrase("{:.3g} ml less than wanted", *millilitres - least)
+                                 : "it ran out"),
+              "Name another pollen lot, or enter the collection that is missing."));
   return {};
 }
 

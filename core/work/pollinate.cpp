@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/pollinate.h"
 
+#include "core/base/phrase.h"
 #include "core/work/cone_course.h"
 #include "core/work/correct.h"
 #include "core/work/pollen.h"
@@ -17,16 +18,16 @@ Result<book::Cone> cone_meant(store::Writing& writing, const book::Registers& re
   if (wanted.target.kind() == Kind::cone) {
     if (const auto* cone = book::coded(registers.cones, wanted.target))
       return *cone;
-    return refuse(fault(fmt::format("there is no cone {}", wanted.target.text()),
+    return refuse(fault(phrase("there is no cone {}", wanted.target.text()),
                         "Give a cone, or the female plant of a new one."));
   }
   const auto* plant = book::coded(registers.plants, wanted.target);
   if (plant == nullptr)
-    return refuse(fault(fmt::format("there is no plant {}", wanted.target.text()),
+    return refuse(fault(phrase("there is no plant {}", wanted.target.text()),
                         "Give a cone, or the female plant of a new one."));
   if (plant->sex == book::Sex::male)
     return refuse(
-        fault(fmt::format("{} is a male plant: it has no cone to pollinate", wanted.target.text()),
+        fault(phrase("{} is a male plant: it has no cone to pollinate", wanted.target.text()),
               "Give the female plant, or correct the sex."));
   // A cone that takes pollen shows what the plant is.
   if (plant->sex == book::Sex::not_known) {
@@ -53,15 +54,15 @@ Result<book::PollenUsed> pollen_used(store::Reading& reading, const book::Regist
     return book::PollenUsed{std::nullopt, given.millilitres};
   const auto* lot = book::coded(registers.pollen_lots, *given.lot);
   if (lot == nullptr)
-    return refuse(fault(fmt::format("there is no pollen lot {}", given.lot->text()),
+    return refuse(fault(phrase("there is no pollen lot {}", given.lot->text()),
                         "Enter the pollen lot first."));
   if (lot->collected > noted.on)
-    return refuse(fault(fmt::format("{} was collected on {}, {} days after this pollination",
-                                    given.lot->text(), lot->collected.iso(),
-                                    days_between(noted.on, lot->collected)),
-                        "Check the day or the pollen lot."));
+    return refuse(
+        fault(phrase("{} was collected on {}, {} days after this pollination", given.lot->text(),
+                     lot->collected.said(), days_between(noted.on, lot->collected)),
+              "Check the day or the pollen lot."));
   if (registers.plant(lot->plant).sex == book::Sex::female)
-    return refuse(fault(fmt::format("{} is said to come from a female plant", given.lot->text()),
+    return refuse(fault(phrase("{} is said to come from a female plant", given.lot->text()),
                         "Correct the plant's sex."));
   if (auto is = pollen_suffices(reading, registers, *lot, noted.on, given.millilitres); !is)
     return refuse(is.error());
@@ -71,8 +72,8 @@ Result<book::PollenUsed> pollen_used(store::Reading& reading, const book::Regist
 Result<void> not_harvested_before(store::Reading& reading, const book::Cone& cone, Date day) {
   for (const auto& entry : reading.standing_entries(book::Verb::harvest))
     if (entry.lot && reading.lot(*entry.lot).origin == book::Origin{cone.id} && entry.date < day)
-      return refuse(fault(fmt::format("{} was harvested on {}, before this pollination",
-                                      cone.code.text(), entry.date.iso()),
+      return refuse(fault(phrase("{} was harvested on {}, before this pollination",
+                                 cone.code.text(), entry.date.said()),
                           "Check the cone and the day."));
   return {};
 }
@@ -82,8 +83,8 @@ Result<void> not_closed_before(store::Reading& reading, const book::Registers& r
                                const book::Cone& cone, Date day) {
   for (const auto& course : cone_courses(reading, registers))
     if (course.line.cone.id == cone.id && course.closed && *course.closed < day)
-      return refuse(fault(fmt::format("{} closed on {}, {} days before this pass", cone.code.text(),
-                                      course.closed->iso(), days_between(*course.closed, day)),
+      return refuse(fault(phrase("{} closed on {}, {} days before this pass", cone.code.text(),
+                                 course.closed->said(), days_between(*course.closed, day)),
                           "Check the day, or reverse the look that found it closed."));
   return {};
 }
@@ -119,7 +120,7 @@ Result<Done> pollinate(store::Book& book, const Pollinate& wanted) {
       return each.verb == book::Verb::pollinate && !writing.reversed_by(each.id);
     });
     done.entries = {*id};
-    done.told = fmt::format("pass {} on {}", earlier, cone->code.text());
+    done.told = phrase("pass {} on {}", earlier, cone->code.text());
     return done;
   });
 }

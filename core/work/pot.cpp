@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/pot.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -34,12 +35,12 @@ Result<std::vector<Taken>> taken(store::Reading& reading, const book::Lot& from,
   const auto asked = wanted.count ? wanted.count->value() : there;
   if (asked > there)
     return refuse(
-        fault(fmt::format("{} has {} to pot on {}, and {} are to be potted: {} too many",
-                          from.code.text(), there, wanted.noted.on.iso(), asked, asked - there),
+        fault(phrase("{} has {} to pot on {}, and {} are to be potted: {} too many",
+                     from.code.text(), there, wanted.noted.on.said(), asked, asked - there),
               "Enter the new roots and leaves first, or correct the number."));
   if (asked == 0)
     return refuse(
-        fault(fmt::format("{} has nothing to pot on {}", from.code.text(), wanted.noted.on.iso()),
+        fault(phrase("{} has nothing to pot on {}", from.code.text(), wanted.noted.on.said()),
               "Enter the new roots and leaves first."));
   auto left = asked;
   for (auto& part : taken) {
@@ -64,13 +65,13 @@ Result<book::Lot> group_for(store::Writing& writing, const book::Registers& regi
       return refuse(group.error());
     if (group->judged != from.judged)
       return refuse(
-          fault(fmt::format("{} holds seed judged '{}', {} '{}'", group->code.text(),
-                            book::word(group->judged), from.code.text(), book::word(from.judged)),
+          fault(phrase("{} holds seed judged '{}', {} '{}'", group->code.text(),
+                       book::said(group->judged), from.code.text(), book::said(from.judged)),
                 "Make a group of its own, so that the test can be judged later; both may share a "
                 "place."));
     if (group->pot != *pot)
-      return refuse(fault(fmt::format("{} is in '{}', not in '{}'", group->code.text(),
-                                      registers.pot(*group->pot).name, wanted.pot),
+      return refuse(fault(phrase("{} is in '{}', not in '{}'", group->code.text(),
+                                 registers.pot(*group->pot).name, wanted.pot),
                           "Name that pot, or make a new group."));
     return group;
   }
@@ -118,8 +119,8 @@ Result<Done> pot_up(store::Book& book, const PotUp& wanted) {
     if (!id)
       return refuse(id.error());
     done.entries = {*id};
-    done.told = fmt::format("{} from {} into {}, '{}'", counted(plants, "plant", "plants"),
-                            wanted.from.text(), group->code.text(), wanted.pot);
+    done.told = phrase("{} from {} into {}, '{}'", counted(plants, "plant", "plants"),
+                       wanted.from.text(), group->code.text(), wanted.pot);
     done.cautions = {dust_caution, lifting_caution};
     return done;
   });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/recheck.h"
 
+#include "core/base/phrase.h"
 #include "core/work/harvest_table.h"
 #include "core/work/resolve.h"
 
@@ -13,13 +14,13 @@ namespace {
 /// The keeping with the day of the next look.
 Result<book::Keeping> kept_on(const HarvestTable& table, const Recheck& wanted) {
   if (!table.kept)
-    return refuse(fault(fmt::format("{} is in no store", wanted.batch.text()),
+    return refuse(fault(phrase("{} is in no store", wanted.batch.text()),
                         "Say first where it is kept: coneline store."));
   auto keeping = *table.kept;
   const auto today = wanted.noted.on;
   if (wanted.next && *wanted.next <= today)
     return refuse(fault(
-        fmt::format("the next look on {}, and this one is on {}", wanted.next->iso(), today.iso()),
+        phrase("the next look on {}, and this one is on {}", wanted.next->said(), today.said()),
         "Give a later day."));
   if (wanted.next)
     keeping.until_from = wanted.next;
@@ -51,9 +52,9 @@ Result<Done> recheck(store::Book& book, const Recheck& wanted) {
           {{table->batch.id, *state}, {table->batch.id, book::State::dead}, wanted.dead}};
     }
     return entered(writing, entry,
-                   fmt::format("{}: {} dead, {} left; the next look from {}", wanted.batch.text(),
-                               wanted.dead.value(), table->on_hand() - wanted.dead.value(),
-                               keeping->until_from->iso()),
+                   phrase("{}: {} dead, {} left; the next look from {}", wanted.batch.text(),
+                          wanted.dead.value(), table->on_hand() - wanted.dead.value(),
+                          keeping->until_from->said()),
                    {poison_caution});
   });
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/recount.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -29,10 +30,10 @@ Result<Done> recount(store::Book& book, const Recount& wanted) {
       entry.movements = {{unexplained, here, Count::sure(difference)}};
     return entered(writing, entry,
                    difference == 0
-                       ? fmt::format("{}: {} counted, as the book says", wanted.lot.text(), before)
-                       : fmt::format("{}: {} counted, the book had {}; {} {}, noted as unexplained",
-                                     wanted.lot.text(), wanted.counted.value(), before,
-                                     std::abs(difference), difference < 0 ? "missing" : "more"));
+                       ? phrase("{}: {} counted, as the book says", wanted.lot.text(), before)
+                       : phrase("{}: {} counted, the book had {}; {} {}, noted as unexplained",
+                                wanted.lot.text(), wanted.counted.value(), before,
+                                std::abs(difference), difference < 0 ? "missing" : "more"));
   });
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/relocate.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -27,10 +28,10 @@ Result<Done> relocate(store::Writing& writing, const Relocate& wanted) {
       return refuse(id.error());
     done.entries.push_back(*id);
   }
-  done.told = fmt::format("{} now on {}",
-                          wanted.lots.size() == 1 ? wanted.lots.front().text()
-                                                  : fmt::format("{} lots", wanted.lots.size()),
-                          registers.place(**place).name);
+  done.told = phrase("{} now on {}",
+                     wanted.lots.size() == 1 ? wanted.lots.front().text()
+                                             : phrase("{} lots", wanted.lots.size()),
+                     registers.place(**place).name);
   done.cautions = {lifting_caution};
   return done;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/resolve.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 namespace coneline::work {
@@ -11,15 +13,15 @@ std::string names_of(const std::vector<Row>& rows) {
   std::string names;
   for (const auto& row : rows)
     names += (names.empty() ? "" : ", ") + row.name;
-  return names.empty() ? "none yet" : names;
+  return names.empty() ? phrase("none yet") : names;
 }
 } // namespace
 
 Result<book::PotId> pot_named(const book::Registers& registers, const std::string& name) {
   if (const auto* pot = book::named(registers.pots, name))
     return pot->id;
-  return refuse(fault(fmt::format("there is no pot or tray called '{}'", name),
-                      fmt::format("The book has: {}.", names_of(registers.pots))));
+  return refuse(fault(phrase("there is no pot or tray called '{}'", name),
+                      phrase("The book has: {}.", names_of(registers.pots))));
 }
 
 Result<std::optional<book::MixId>> mix_named(const book::Registers& registers,
@@ -28,8 +30,8 @@ Result<std::optional<book::MixId>> mix_named(const book::Registers& registers,
     return std::nullopt;
   if (const auto* mix = book::named(registers.mixes, *name))
     return mix->id;
-  return refuse(fault(fmt::format("there is no mix called '{}'", *name),
-                      fmt::format("The book has: {}.", names_of(registers.mixes))));
+  return refuse(fault(phrase("there is no mix called '{}'", *name),
+                      phrase("The book has: {}.", names_of(registers.mixes))));
 }
 
 Result<std::optional<book::PlaceId>> place_coded(const book::Registers& registers,
@@ -37,19 +39,19 @@ Result<std::optional<book::PlaceId>> place_coded(const book::Registers& register
   if (!code)
     return std::nullopt;
   if (code->series() != registers.title.series)
-    return refuse(fault(fmt::format("{} is the label of another book", code->text()),
+    return refuse(fault(phrase("{} is the label of another book", code->text()),
                         "Open the book it belongs to."));
   if (const auto* place = book::coded(registers.places, *code))
     return place->id;
-  return refuse(fault(fmt::format("there is no place {}", code->text()),
-                      fmt::format("The book has: {}.", names_of(registers.places))));
+  return refuse(fault(phrase("there is no place {}", code->text()),
+                      phrase("The book has: {}.", names_of(registers.places))));
 }
 
 Result<book::Lot> lot_of_kind(store::Reading& reading, const Code& code, Kind kind) {
   if (code.kind() != kind)
-    return refuse(fault(
-        fmt::format("{} is a {}, not a {}", code.text(), kind_word(code.kind()), kind_word(kind)),
-        fmt::format("Give the code of a {}.", kind_word(kind))));
+    return refuse(
+        fault(phrase("{} is a {}, not a {}", code.text(), kind_said(code.kind()), kind_said(kind)),
+              phrase("Give the code of a {}.", kind_said(kind))));
   return reading.lot(code);
 }
 
@@ -65,8 +67,8 @@ Result<book::State> state_meant(store::Reading& reading, const book::Lot& lot,
   if (given) {
     if (book::standing(*given) == book::Standing::on_hand && book::holds(lot.code.kind(), *given))
       return *given;
-    return refuse(fault(fmt::format("a {} holds nothing that is '{}'", kind_word(lot.code.kind()),
-                                    book::word(*given))));
+    return refuse(fault(
+        phrase("a {} holds nothing that is '{}'", kind_said(lot.code.kind()), book::said(*given))));
   }
   std::vector<book::State> there;
   std::string words;
@@ -74,13 +76,13 @@ Result<book::State> state_meant(store::Reading& reading, const book::Lot& lot,
     if (book::standing(balance.account.state) == book::Standing::on_hand) {
       there.push_back(balance.account.state);
       words += fmt::format("{}{} '{}'", words.empty() ? "" : ", ", balance.count,
-                           book::word(balance.account.state));
+                           book::said(balance.account.state));
     }
   if (there.empty())
-    return refuse(fault(fmt::format("{} holds nothing on {}", lot.code.text(), day.iso()),
+    return refuse(fault(phrase("{} holds nothing on {}", lot.code.text(), day.said()),
                         "Check the code and the day."));
   if (there.size() > 1)
-    return refuse(fault(fmt::format("{} holds {}", lot.code.text(), words), "Say which is meant."));
+    return refuse(fault(phrase("{} holds {}", lot.code.text(), words), "Say which is meant."));
   return there.front();
 }
 
@@ -94,13 +96,15 @@ book::Entry entry_for(book::Verb verb, const Noted& noted) {
 }
 
 std::string counted(std::int64_t count, std::string_view one, std::string_view many) {
-  return fmt::format("{} {}", count, count == 1 ? one : many);
+  return fmt::format(fmt::runtime(language().counted(count, fmt::format("{{}} {}", one),
+                                                     fmt::format("{{}} {}", many))),
+                     count);
 }
 
 Result<book::Cone> cone_coded(const book::Registers& registers, const Code& code) {
   if (const auto* cone = book::coded(registers.cones, code))
     return *cone;
-  return refuse(fault(fmt::format("there is no cone {}", code.text()), "Check the code."));
+  return refuse(fault(phrase("there is no cone {}", code.text()), "Check the code."));
 }
 
 Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/reverse.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -10,11 +11,12 @@ namespace coneline::work {
 std::string told(store::Reading& reading, const book::Entry& entry) {
   std::string back;
   for (const auto& [from, to, count] : entry.movements)
-    back += fmt::format("{}{} from '{}'{} back to '{}'{}", back.empty() ? ": " : "; ",
-                        count.value(), book::word(to.state),
-                        from.lot == to.lot ? "" : " of " + reading.lot(to.lot).code.text(),
-                        book::word(from.state), " of " + reading.lot(from.lot).code.text());
-  return fmt::format("{} on {}{}", book::word(entry.verb), entry.date.iso(), back);
+    back += phrase("{}{} from '{}'{} back to '{}'{}", back.empty() ? ": " : "; ", count.value(),
+                   book::said(to.state),
+                   from.lot == to.lot ? std::string()
+                                      : phrase(" of {}", reading.lot(to.lot).code.text()),
+                   book::said(from.state), phrase(" of {}", reading.lot(from.lot).code.text()));
+  return phrase("{} on {}{}", book::said(entry.verb), entry.date.said(), back);
 }
 
 Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
@@ -22,7 +24,7 @@ Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
   if (!first)
     return refuse(first.error());
   if (first->verb == book::Verb::correct)
-    return refuse(fault(fmt::format("entry {} corrected the register", first->id.value),
+    return refuse(fault(phrase("entry {} corrected the register", first->id.value),
                         "Correct it again; what stood before is kept in its history."));
   auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
   entry.lot = first->lot;
@@ -31,7 +33,7 @@ Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
   entry.movements = first->movements;
   for (auto& movement : entry.movements)
     std::swap(movement.from, movement.to);
-  return entered(writing, entry, "reversed: " + told(writing, *first));
+  return entered(writing, entry, phrase("reversed: {}", told(writing, *first)));
 }
 
 Result<Done> reverse(store::Book& book, const Reverse& wanted) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/root_and_leaf.h"
 
+#include "core/base/phrase.h"
 #include "core/work/coming.h"
 
 #include <fmt/format.h>
@@ -96,7 +97,7 @@ LeafWait leaf_wait(std::span<const ObservedTray* const> trays, double confidence
 
 Result<RootAndLeafBook> root_and_leaf(store::Reading& reading, Date as_of, double confidence) {
   if (!(confidence > 0 && confidence < 1))
-    return refuse(usage_fault(fmt::format("a confidence of {}", confidence),
+    return refuse(usage_fault(phrase("a confidence of {}", confidence),
                               "Write a share between 0 and 1, such as 0.95."));
   RootAndLeafBook book{as_of, confidence, {}, {}};
   const auto trays = observed_trays(reading, reading.registers(), as_of);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/round.h"
 
+#include "core/base/phrase.h"
 #include "core/work/find_code.h"
 #include "core/work/inspect.h"
 #include "core/work/lot_ended.h"
@@ -18,7 +19,7 @@ Result<book::Round> going(store::Reading& reading, book::RoundId id) {
   auto round = round_of(reading, id);
   if (round && round->ended)
     return refuse(
-        fault(fmt::format("this round ended on {}", round->ended->iso()), "Begin another one."));
+        fault(phrase("this round ended on {}", round->ended->said()), "Begin another one."));
   return round;
 }
 
@@ -70,9 +71,8 @@ class ScanStep {
     case Kind::pot_group:
       return take_lot(*code);
     default:
-      return refuse(
-          fault(fmt::format("{} is the label of a {}", code->text(), kind_word(code->kind())),
-                "A round takes the labels of trays, of other lots and of places."));
+      return refuse(fault(phrase("{} is the label of a {}", code->text(), kind_said(code->kind())),
+                          "A round takes the labels of trays, of other lots and of places."));
     }
   }
 
@@ -80,14 +80,13 @@ class ScanStep {
   Result<ScanDone> take_place(const Code& code) {
     const auto* place = book::coded(registers_.places, code);
     if (round_.bench == place->id && !round_.in_hand)
-      return again(fmt::format("{} was scanned already", place->name));
+      return again(phrase("{} was scanned already", place->name));
     auto settled = settle(writing_, round_, noted_);
     if (!settled)
       return refuse(settled.error());
     append(step_.done, *settled);
     round_.bench = place->id;
-    append(step_.done,
-           {{}, {}, fmt::format("what is scanned now is moved to {}", place->name), {}});
+    append(step_.done, {{}, {}, phrase("what is scanned now is moved to {}", place->name), {}});
     step_.heard = Heard::place;
     return step_;
   }
@@ -97,7 +96,7 @@ class ScanStep {
     if (!lot)
       return refuse(lot.error());
     if (round_.in_hand == lot->id)
-      return again(fmt::format("{} is in the hand already", code.text()));
+      return again(phrase("{} is in the hand already", code.text()));
     if (auto ended = refuse_ended(writing_, *lot); !ended)
       return refuse(ended.error());
     auto settled = settle(writing_, round_, noted_);
@@ -120,11 +119,11 @@ class ScanStep {
     if (step_.heard == Heard::tray)
       round_.in_hand = lot->id;
     else
-      append(step_.done, {{},
-                          {},
-                          fmt::format("{} seen: a {}, not counted on a round", code.text(),
-                                      kind_word(code.kind())),
-                          {}});
+      append(step_.done,
+             {{},
+              {},
+              phrase("{} seen: a {}, not counted on a round", code.text(), kind_said(code.kind())),
+              {}});
     return step_;
   }
 
@@ -182,7 +181,7 @@ std::optional<book::Entry> last_standing(store::Reading& reading, book::RoundId 
 Result<book::RoundId> begin_round(store::Book& book, const BeginRound& wanted) {
   return book.write([&](store::Writing& writing) -> Result<book::RoundId> {
     if (const auto open = open_round(writing))
-      return refuse(fault(fmt::format("the round of {} has not ended", open->began.iso()),
+      return refuse(fault(phrase("the round of {} has not ended", open->began.said()),
                           "Go on with it, or end it."));
     const auto registers = writing.registers();
     auto place = place_coded(registers, wanted.place);
@@ -194,11 +193,11 @@ Result<book::RoundId> begin_round(store::Book& book, const BeginRound& wanted) {
     round.place = *place;
     round.stops = stops_of_round(writing, registers, *place, wanted.noted.on);
     if (round.stops.empty())
-      return refuse(
-          *place ? fault(fmt::format("no tray stands on {}", registers.place(**place).name),
-                         "Choose another place.")
-                 : fault(fmt::format("no tray is due for a look on {}", wanted.noted.on.iso()),
-                         "Walk a house instead: a round takes any place."));
+      return refuse(*place
+                        ? fault(phrase("no tray stands on {}", registers.place(**place).name),
+                                "Choose another place.")
+                        : fault(phrase("no tray is due for a look on {}", wanted.noted.on.said()),
+                                "Walk a house instead: a round takes any place."));
     return writing.put(round);
   });
 }
@@ -219,7 +218,7 @@ Result<ScanDone> scan_and_look(store::Book& book, book::RoundId id, std::string_
           return scanned;
         if (!round.in_hand || writing.lot(*round.in_hand).code != scanned->code)
           return refuse(
-              fault(fmt::format("{} is no tray, and counts belong to one", scanned->code.text()),
+              fault(phrase("{} is no tray, and counts belong to one", scanned->code.text()),
                     "Scan it without counts."));
         round.tapped = found;
         auto looked = look(writing, round, noted);
@@ -262,11 +261,11 @@ Result<Done> undo_in_round(store::Book& book, book::RoundId id, const Noted& not
   return on_round<Done>(book, id, [&](store::Writing& writing, book::Round& round) -> Result<Done> {
     if (round.in_hand && !round.tapped.none()) {
       round.tapped = {};
-      return Done{{},
-                  {},
-                  fmt::format("the counts tapped on {} are taken back",
-                              writing.lot(*round.in_hand).code.text()),
-                  {}};
+      return Done{
+          {},
+          {},
+          phrase("the counts tapped on {} are taken back", writing.lot(*round.in_hand).code.text()),
+          {}};
     }
     const auto last = last_standing(writing, id);
     if (!last)
@@ -286,7 +285,7 @@ Result<Done> end_round(store::Book& book, book::RoundId id, const Noted& noted) 
     if (!done)
       return done;
     round.ended = std::max(noted.on, round.began);
-    append(*done, {{}, {}, "the round has ended", {}});
+    append(*done, {{}, {}, phrase("the round has ended"), {}});
     return done;
   });
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a round is to pass, and how it stands.
+#include "core/base/phrase.h"
 #include "core/work/due.h"
 #include "core/work/overview.h"
 #include "core/work/round.h"
@@ -68,7 +69,7 @@ Result<book::Round> round_of(store::Reading& reading, book::RoundId id) {
   for (auto& round : reading.rounds())
     if (round.id == id)
       return round;
-  return refuse(fault(fmt::format("there is no round {}", id.value), "Begin one."));
+  return refuse(fault(phrase("there is no round {}", id.value), "Begin one."));
 }
 
 namespace {

@@ -2,6 +2,7 @@
 #include "core/work/scan_text.h"
 
 #include "core/base/code.h"
+#include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
@@ -70,15 +71,16 @@ ScanText scan_text(std::string_view raw, std::string_view prefix) {
     std::string_view name;
     std::span<const Key> keys;
   };
-  for (const auto& [name, keys] : {Layout{"as a French keyboard (AZERTY) gives them", french},
-                                   Layout{"as a German keyboard (QWERTZ) gives them", german},
-                                   Layout{"with the shift key held or Caps Lock on", shifted}}) {
+  for (const auto& [name, keys] :
+       {Layout{to_phrase("as a French keyboard (AZERTY) gives them"), french},
+        Layout{to_phrase("as a German keyboard (QWERTZ) gives them"), german},
+        Layout{to_phrase("with the shift key held or Caps Lock on"), shifted}}) {
     const auto meant = typed_on(keys, text);
     if (const auto code = Code::parse(meant); code && meant != text)
       return {code->text(),
-              fmt::format("the scanner's letters come {}: set the scanner to this computer's "
-                          "keyboard",
-                          name)};
+              phrase("the scanner's letters come {}: set the scanner to this computer's "
+                     "keyboard",
+                     phrase_of(name))};
   }
   return {text, {}};
 }

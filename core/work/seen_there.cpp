@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/seen_there.h"
 
+#include "core/base/phrase.h"
 #include "core/work/find_code.h"
 #include "core/work/lot_ended.h"
 #include "core/work/overview.h"
@@ -47,8 +48,8 @@ class Compare {
   /// A lot's label; `place` none: where the book has it.
   void see(const ReadLabel& label, const Code& code, std::optional<book::PlaceId> place) {
     if (!is_lot(code))
-      return leave_out(label, fmt::format("the label of a {}, which stands in no round",
-                                          kind_word(code.kind())));
+      return leave_out(
+          label, phrase("the label of a {}, which stands in no round", kind_said(code.kind())));
     const auto lot = reading_.lot(code).value();
     if (const auto ended = refuse_ended(reading_, lot); !ended)
       return leave_out(label, ended.error().text());
@@ -57,11 +58,11 @@ class Compare {
       place = by_book;
     if (!place)
       return leave_out(label,
-                       fmt::format("{} has no place in the book, and none was named", code.text()));
+                       phrase("{} has no place in the book, and none was named", code.text()));
     auto& seen = seen_[lot.id];
     if (seen.lot.stored() && seen.place != *place && seen.on == label.on)
-      doubt_[lot.id] = fmt::format("on the same day it was seen on {} too ({})",
-                                   registers_.place(seen.place).name, seen.source);
+      doubt_[lot.id] = phrase("on the same day it was seen on {} too ({})",
+                              registers_.place(seen.place).name, seen.source);
     if (seen.lot.stored() && seen.on > label.on)
       return;
     seen = {code, lot.id, lines_.at(lot.id).origin.name, *place, label.source, label.on};
@@ -109,7 +110,7 @@ class Compare {
       return; // moved there since: the book knows
     ProposedMove move{seen.code, from, seen.place, seen.on, seen.source, doubt_[seen.lot]};
     if (now != from && now)
-      move.doubt = fmt::format("the book has it on {} since then", registers_.place(*now).name);
+      move.doubt = phrase("the book has it on {} since then", registers_.place(*now).name);
     found_.moves.push_back(std::move(move));
   }
 
@@ -127,7 +128,7 @@ class Compare {
 Result<const book::Place*> place_given(const Compare& compare, const Code& code) {
   const auto* place = compare.place_of(code);
   if (place == nullptr)
-    return refuse(fault(fmt::format("{} is no place of this book", code.text()),
+    return refuse(fault(phrase("{} is no place of this book", code.text()),
                         "Give the code of a house, bench or bay (H…)."));
   return place;
 }
@@ -153,9 +154,9 @@ Result<SeenThere> seen_in_pictures(store::Reading& reading, const book::Register
     else if (is_within(registers, bench->id, (*given)->id))
       benches[label.source].insert(bench->id);
     else
-      compare.leave_out(label, fmt::format("{} is not within {}: look whether the picture was "
-                                           "taken there",
-                                           bench->name, (*given)->name));
+      compare.leave_out(label, phrase("{} is not within {}: look whether the picture was "
+                                      "taken there",
+                                      bench->name, (*given)->name));
   }
   for (const auto& [label, code] : lots) {
     const auto& own = benches[label->source];
@@ -217,9 +218,9 @@ Result<Done> accept_moves(store::Book& book, const std::vector<ProposedMove>& mo
       done.entries.push_back(moved->entries.front());
       done.cautions = moved->cautions;
     }
-    done.told = moves.empty()
-                    ? "nothing to move"
-                    : counted(static_cast<std::int64_t>(moves.size()), "lot", "lots") + " moved";
+    done.told = moves.empty() ? phrase("nothing to move")
+                              : phrase_n(static_cast<std::int64_t>(moves.size()), "{} lot moved",
+                                         "{} lots moved");
     return done;
   });
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/sort.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -18,10 +19,10 @@ Result<void> enough_seed(store::Reading& reading, const book::Lot& batch, book::
                          Count wanted, Date day) {
   const auto there = held(reading, batch.id, from, day);
   if (wanted.value() > there)
-    return refuse(fault(fmt::format("{} has {} '{}' on {}, and {} are counted: {} too many",
-                                    batch.code.text(), there, book::word(from), day.iso(),
-                                    wanted.value(), wanted.value() - there),
-                        "Count again, or recount the batch first."));
+    return refuse(
+        fault(phrase("{} has {} '{}' on {}, and {} are counted: {} too many", batch.code.text(),
+                     there, book::said(from), day.said(), wanted.value(), wanted.value() - there),
+              "Count again, or recount the batch first."));
   return {};
 }
 
@@ -37,13 +38,11 @@ std::string float_advice(store::Reading& reading, const book::Lot& batch, book::
   case book::FloatTest::reliable:
     return {};
   case book::FloatTest::unreliable:
-    return fmt::format(
-        "Good seed of {} floats too: cut some floaters open before any are thrown away.",
-        taxon.name);
+    return phrase("Good seed of {} floats too: cut some floaters open before any are thrown away.",
+                  taxon.name);
   case book::FloatTest::unknown:
-    return fmt::format(
-        "Whether the float test holds for {} is not known: cut some floaters open first.",
-        taxon.name);
+    return phrase("Whether the float test holds for {} is not known: cut some floaters open first.",
+                  taxon.name);
   }
   return {};
 }
@@ -53,7 +52,7 @@ std::string float_advice(store::Reading& reading, const book::Lot& batch, book::
 Result<Done> sort(store::Book& book, const Sort& wanted) {
   if (wanted.test == book::SeedTest::cutting || wanted.test == book::SeedTest::none)
     return refuse(fault(
-        fmt::format("sorting by '{}'", book::word(wanted.test)),
+        phrase("sorting by '{}'", book::said(wanted.test)),
         "Seed that is cut open is gone: use 'open' for it, and here eye, float, shake or x-ray."));
   if ((wanted.filled + wanted.empty).none())
     return refuse(
@@ -80,8 +79,8 @@ Result<Done> sort(store::Book& book, const Sort& wanted) {
       return refuse(id.error());
     Done done;
     done.entries = {*id};
-    done.told = fmt::format("{}: {} judged filled, {} judged empty", wanted.batch.text(),
-                            wanted.filled.value(), wanted.empty.value());
+    done.told = phrase("{}: {} judged filled, {} judged empty", wanted.batch.text(),
+                       wanted.filled.value(), wanted.empty.value());
     if (auto advice = float_advice(writing, *batch, wanted.test); !advice.empty())
       done.cautions.push_back(std::move(advice));
     return done;
@@ -93,8 +92,8 @@ Result<Done> open(store::Book& book, const Open& wanted) {
     return refuse(fault("no seed was opened",
                         "Give how many were cut open and how many of them were filled."));
   if (wanted.filled > wanted.opened)
-    return refuse(fault(fmt::format("{} filled of {} opened: {} too many", wanted.filled.value(),
-                                    wanted.opened.value(), wanted.filled - wanted.opened),
+    return refuse(fault(phrase("{} filled of {} opened: {} too many", wanted.filled.value(),
+                               wanted.opened.value(), wanted.filled - wanted.opened),
                         "Count again."));
   return book.write([&](store::Writing& writing) -> Result<Done> {
     auto batch = lot_of_kind(writing, wanted.batch, Kind::batch);
@@ -110,8 +109,8 @@ Result<Done> open(store::Book& book, const Open& wanted) {
     move_when_any(entry, {batch->id, wanted.from}, {batch->id, book::State::opened_empty},
                   Count::sure(wanted.opened - wanted.filled));
     return entered(writing, entry,
-                   fmt::format("{}: {} of {} opened were filled", wanted.batch.text(),
-                               wanted.filled.value(), wanted.opened.value()),
+                   phrase("{}: {} of {} opened were filled", wanted.batch.text(),
+                          wanted.filled.value(), wanted.opened.value()),
                    {poison_caution});
   });
 }

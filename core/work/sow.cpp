@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/sow.h"
 
+#include "core/base/phrase.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -39,19 +40,18 @@ Result<book::State> seed_meant(store::Reading& reading, const book::Lot& batch, 
 
 Result<void> room_for(const book::Pot& pot, const Sow& wanted) {
   if (wanted.trays < 1)
-    return refuse(fault(fmt::format("{} trays", wanted.trays), "Give at least one."));
+    return refuse(fault(phrase("{} trays", wanted.trays), "Give at least one."));
   if (wanted.seeds.value() < wanted.trays)
-    return refuse(fault(fmt::format("{} in {} trays leaves {} of them empty",
-                                    counted(wanted.seeds.value(), "seed", "seeds"), wanted.trays,
-                                    wanted.trays - wanted.seeds.value()),
+    return refuse(fault(phrase("{} in {} trays leaves {} of them empty",
+                               counted(wanted.seeds.value(), "seed", "seeds"), wanted.trays,
+                               wanted.trays - wanted.seeds.value()),
                         "Take fewer trays."));
   const auto cells = static_cast<std::int64_t>(pot.cells) * wanted.trays;
   if (pot.cells > 1 && wanted.seeds.value() > cells)
-    return refuse(
-        fault(fmt::format("{} of '{}' have {} cells, and {} seeds are to be sown: {} too many",
-                          wanted.trays, pot.name, cells, wanted.seeds.value(),
-                          wanted.seeds.value() - cells),
-              "Take more trays."));
+    return refuse(fault(phrase("{} of '{}' have {} cells, and {} seeds are to be sown: {} too many",
+                               wanted.trays, pot.name, cells, wanted.seeds.value(),
+                               wanted.seeds.value() - cells),
+                        "Take more trays."));
   return {};
 }
 
@@ -99,11 +99,11 @@ Result<Done> sow(store::Book& book, const Sow& wanted) {
       done.entries.push_back(*id);
       done.made.push_back(*code);
     }
-    done.told = fmt::format(
-        "{} of {} sown in {}: {}", counted(wanted.seeds.value(), "seed", "seeds"),
-        wanted.batch.text(), counted(wanted.trays, "tray", "trays"),
-        done.made.size() == 1 ? done.made.front().text()
-                              : done.made.front().text() + " to " + done.made.back().text());
+    done.told = phrase("{} of {} sown in {}: {}", counted(wanted.seeds.value(), "seed", "seeds"),
+                       wanted.batch.text(), counted(wanted.trays, "tray", "trays"),
+                       done.made.size() == 1
+                           ? done.made.front().text()
+                           : phrase("{} to {}", done.made.front().text(), done.made.back().text()));
     done.cautions = {dust_caution,
                      "Bottom heat: a protected circuit, and the thermostat's probe in the medium."};
     return done;

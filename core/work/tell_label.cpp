@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/tell_label.h"
 
+#include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/work/find_code.h"
 #include "core/work/lot_ended.h"
@@ -28,9 +29,9 @@ ParentTold parent(const book::Registers& registers, book::PlantId id) {
 }
 
 std::string bought_from(const book::Purchase& purchase) {
-  return fmt::format("bought {} from {}{}", purchase.bought.iso(),
-                     purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier,
-                     purchase.note.empty() ? "" : ": " + purchase.note);
+  return phrase("bought {} from {}{}", purchase.bought.said(),
+                purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier,
+                purchase.note.empty() ? "" : ": " + purchase.note);
 }
 
 class Telling {
@@ -121,8 +122,7 @@ class Telling {
         told_.title = line.origin.name;
         told_.taxon = line.origin.taxon;
         if (line.harvested > 0)
-          told_.ended =
-              fmt::format("harvested {}: {} seeds", line.harvested_on->iso(), line.harvested);
+          told_.ended = phrase("harvested {}: {} seeds", line.harvested_on->said(), line.harvested);
       }
     told_.note = cone.note;
     stands(registers_.plant(cone.plant).place);
@@ -154,7 +154,7 @@ class Telling {
   void tell(const book::PollenLot& pollen) {
     const auto& male = registers_.plant(pollen.plant);
     told_.title =
-        fmt::format("pollen of {}, collected {}", book::plant_name(male), pollen.collected.iso());
+        phrase("pollen of {}, collected {}", book::plant_name(male), pollen.collected.said());
     told_.taxon = registers_.taxon(male.taxon).name;
     told_.note = pollen.note;
     if (!pollen.store.empty())
@@ -189,7 +189,7 @@ Result<LabelTold> tell_label(store::Reading& reading, const book::Registers& reg
                              const Code& code, Date day) {
   if (!exists(reading, registers, code))
     return refuse(
-        fault(fmt::format("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+        fault(phrase("there is no {} {} in this book", kind_said(code.kind()), code.text()),
               "Check the code, or the book."));
   return Telling(reading, registers, code).made(day);
 }
@@ -197,7 +197,7 @@ Result<LabelTold> tell_label(store::Reading& reading, const book::Registers& reg
 std::string told(const book::Paper& paper) {
   std::string text;
   for (const auto& part : {paper.kind, paper.number, paper.authority,
-                           paper.issued ? paper.issued->iso() : std::string(), paper.note})
+                           paper.issued ? paper.issued->said() : std::string(), paper.note})
     if (!part.empty())
       text += (text.empty() ? "" : ", ") + part;
   return text;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/temperature.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -148,9 +150,8 @@ Result<TrayWarmth> Warmth::in_degree_days(const ObservedTray& tray) const {
     made.lacking += one == nullptr ? 1 : 0;
   }
   if (made.lacking > rules_.most_lacking * made.days)
-    return refuse(
-        fault(fmt::format("{} of its {} days have no temperature", made.lacking, made.days),
-              "Take in the logger's file of the place where it stood."));
+    return refuse(fault(phrase("{} of its {} days have no temperature", made.lacking, made.days),
+                        "Take in the logger's file of the place where it stood."));
   const double mean = made.days > made.lacking ? sum / (made.days - made.lacking) : 0;
   made.tray.looks.clear();
   double reached = 0;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/trays_done.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -11,7 +13,7 @@ namespace {
 
 Result<void> sound(const DoneHabits& habits) {
   if (!(habits.done_below > 0 && habits.done_below < 1))
-    return refuse(usage_fault(fmt::format("done below {}", habits.done_below),
+    return refuse(usage_fault(phrase("done below {}", habits.done_below),
                               "Write a chance between 0 and 1, such as 0.05."));
   if (habits.cents_a_square_metre_month && *habits.cents_a_square_metre_month < 0)
     return refuse(usage_fault("a price below 0", "Write what a square metre costs a month."));
@@ -20,25 +22,25 @@ Result<void> sound(const DoneHabits& habits) {
 
 std::string chance_text(double chance) {
   if (chance < 0.001)
-    return "less than 1 in 1000";
-  return chance > 0.995 ? "all but certain" : fmt::format("{:.2g} in 100", 100 * chance);
+    return phrase("less than 1 in 1000");
+  return chance > 0.995 ? phrase("all but certain") : phrase("{:.2g} in 100", 100 * chance);
 }
 
 std::string count_text(const stats::CountRange& seeds) {
   return seeds.low == seeds.high ? std::to_string(seeds.low)
-                                 : fmt::format("{} to {}", seeds.low, seeds.high);
+                                 : phrase("{} to {}", seeds.low, seeds.high);
 }
 
 std::string told_of(const TrayDone& tray) {
   const auto& coming = tray.tray.coming;
-  auto text = fmt::format("{}Chance of even one more: {}. Another month brings {}",
-                          tray.done ? "Done. " : "", chance_text(coming.chance_of_one),
-                          count_text(coming.within.front().seeds));
+  auto text =
+      phrase("{}Chance of even one more: {}. Another month brings {}", tray.done ? "Done. " : "",
+             chance_text(coming.chance_of_one), count_text(coming.within.front().seeds));
   if (tray.cents_a_month)
-    text += fmt::format(" and costs {:.2f} of bench", *tray.cents_a_month / 100);
+    text += phrase(" and costs {:.2f} of bench", *tray.cents_a_month / 100);
   text += ".";
   if (tray.done && tray.seedlings > 0)
-    text += fmt::format(" {} seedlings still stand in it: pot them first.", tray.seedlings);
+    text += phrase(" {} seedlings still stand in it: pot them first.", tray.seedlings);
   return text;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/why.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/germination_compare.h"
 #include "core/work/why_fit.h"
 
@@ -20,16 +21,16 @@ struct Words {
 
 const Words& words_of(Condition condition) {
   static constexpr std::array<Words, all_conditions.size()> words{
-      {{"seed-parent", "seed parent", false},
-       {"pollen-parents", "pollen parents", false},
-       {"pollen-age", "age of the pollen, days", true},
-       {"pollen-test", "pollen that germinated in its test, %", true},
-       {"judged", "float or other seed test", false},
-       {"after-ripening", "months of after-ripening", true},
-       {"store", "where the seed was kept", false},
-       {"sowing-month", "month of sowing", false},
-       {"medium", "medium", false},
-       {"temperature", "mean temperature, °C", true}}};
+      {{"seed-parent", to_phrase("seed parent"), false},
+       {"pollen-parents", to_phrase("pollen parents"), false},
+       {"pollen-age", to_phrase("age of the pollen, days"), true},
+       {"pollen-test", to_phrase("pollen that germinated in its test, %"), true},
+       {"judged", to_phrase("float or other seed test"), false},
+       {"after-ripening", to_phrase("months of after-ripening"), true},
+       {"store", to_phrase("where the seed was kept"), false},
+       {"sowing-month", to_phrase("month of sowing"), false},
+       {"medium", to_phrase("medium"), false},
+       {"temperature", to_phrase("mean temperature, °C"), true}}};
   return words.at(static_cast<std::size_t>(condition));
 }
 
@@ -91,8 +92,8 @@ std::vector<Level> halves(const std::vector<const ExplainedTray*>& trays, Condit
       cut = *std::prev(first);
   }
   std::vector<Level> levels(2);
-  levels[0].name = fmt::format("up to {:.1f}", cut);
-  levels[1].name = fmt::format("above {:.1f}", cut);
+  levels[0].name = phrase("up to {:.1f}", cut);
+  levels[1].name = phrase("above {:.1f}", cut);
   for (const auto* tray : trays)
     levels[tray->value(condition)->number > cut ? 1 : 0].add(*tray);
   std::erase_if(levels, [](const Level& level) { return level.trays == 0; });
@@ -146,7 +147,7 @@ void compare(WhyCondition& condition, const std::vector<Level>& levels, double c
     made.alone = ShareDifference{found.difference, found.low, found.high, found.p_value};
   }
   if (levels.size() > 1 && one_cone && !of_trays)
-    condition.told = "one cone only on a side: the difference may be the cone's";
+    condition.told = phrase("one cone only on a side: the difference may be the cone's");
 }
 
 WhyCondition looked_at_alone(const std::vector<ExplainedTray>& trays, Condition which,
@@ -156,13 +157,13 @@ WhyCondition looked_at_alone(const std::vector<ExplainedTray>& trays, Condition 
   const auto known = knowing(trays, which);
   condition.trays_known = known.size();
   if (known.empty()) {
-    condition.told = "the book does not know it";
+    condition.told = phrase("the book does not know it");
     return condition;
   }
   const auto levels = measured(which) ? halves(known, which) : named_levels(known, which);
   compare(condition, levels, confidence);
   if (levels.size() == 1)
-    condition.told = "the same in every tray";
+    condition.told = phrase("the same in every tray");
   else if (measured(which))
     condition.slope = slope_alone(known, which, confidence);
   return condition;
@@ -170,16 +171,16 @@ WhyCondition looked_at_alone(const std::vector<ExplainedTray>& trays, Condition 
 
 std::string cautions(const Why& why, const WhyAsked& asked) {
   if (why.trays.empty())
-    return "No tray to compare: none was looked at by then.";
+    return phrase("No tray to compare: none was looked at by then.");
   std::string text;
   const auto waiting =
       std::ranges::count_if(why.trays, [](const ExplainedTray& tray) { return tray.waiting > 0; });
   if (waiting > 0 && !asked.by_day)
-    text = fmt::format("In {} of {} trays seed still waits, and young trays are held against old "
-                       "ones; compare them at one day after sowing. ",
-                       waiting, why.trays.size());
-  return text + "A difference that goes with a condition need not come from it. Each range stands "
-                "for itself: of many, some miss 0 by chance.";
+    text = phrase("In {} of {} trays seed still waits, and young trays are held against old "
+                  "ones; compare them at one day after sowing. ",
+                  waiting, why.trays.size());
+  return text + phrase("A difference that goes with a condition need not come from it. Each range "
+                       "stands for itself: of many, some miss 0 by chance.");
 }
 
 } // namespace
@@ -205,11 +206,11 @@ bool measured(Condition condition) {
 
 Result<Why> why(std::vector<ExplainedTray> trays, const WhyAsked& asked) {
   if (!(asked.confidence > 0 && asked.confidence < 1))
-    return refuse(usage_fault(fmt::format("a confidence of {}", asked.confidence),
+    return refuse(usage_fault(phrase("a confidence of {}", asked.confidence),
                               "Write a share between 0 and 1, such as 0.95."));
   if (asked.by_day && !(*asked.by_day > 0))
     return refuse(
-        usage_fault(fmt::format("day {}", *asked.by_day), "Write a day after sowing, above 0."));
+        usage_fault(phrase("day {}", *asked.by_day), "Write a day after sowing, above 0."));
   Why why;
   why.as_of = asked.as_of;
   why.confidence = asked.confidence;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/why_fit.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/beta_binomial.h"
 
 #include <boost/math/distributions/students_t.hpp>
@@ -155,13 +156,13 @@ class Fit {
 std::string each_more(Condition condition) {
   switch (condition) {
   case Condition::pollen_age:
-    return "each day older";
+    return phrase("each day older");
   case Condition::pollen_test:
-    return "each % more";
+    return phrase("each % more");
   case Condition::after_ripening:
-    return "each month more";
+    return phrase("each month more");
   default:
-    return "each °C more";
+    return phrase("each °C more");
   }
 }
 
@@ -222,7 +223,7 @@ std::string partner(const Chosen& chosen, const std::vector<Column>& columns) {
   for (const auto* other : chosen.conditions)
     if (!independent(chosen.trays, joined(columns_of(*other, chosen.trays), columns)))
       return std::string(condition_title(other->condition));
-  return "those before it, taken together";
+  return phrase("those before it, taken together");
 }
 
 /// Trays without one level.
@@ -285,20 +286,22 @@ void take_in(Chosen& chosen, WhyCondition& condition) {
     return;
   const auto known = knowing_all(chosen.trays, condition.condition);
   if (2 * known.size() <= chosen.trays.size())
-    return tell(condition, fmt::format("not looked at together with the others: known of {} in {} "
-                                       "trays",
-                                       known.size(), chosen.trays.size()));
+    return tell(condition, phrase("not looked at together with the others: known of {} in {} "
+                                  "trays",
+                                  known.size(), chosen.trays.size()));
   const auto apart = told_apart(known, chosen, condition);
   if (!apart || 2 * apart->size() <= chosen.trays.size())
-    return tell(condition, "goes hand in hand with " + partner({chosen.conditions, {}, known},
-                                                               columns_of(condition, known)));
+    return tell(condition,
+                phrase("goes hand in hand with {}",
+                       partner({chosen.conditions, {}, known}, columns_of(condition, known))));
   const auto columns = columns_on(*apart, chosen, condition);
   if (Fit(*apart, columns).units() < 2 * (columns.size() + 1))
-    return tell(condition, "too few cones and trays to look at it together with the others");
+    return tell(condition,
+                phrase("too few cones and trays to look at it together with the others"));
   if (apart->size() < known.size())
-    tell(condition, fmt::format("{} trays stay out of what is looked at together: what sets them "
-                                "apart goes hand in hand",
-                                known.size() - apart->size()));
+    tell(condition, phrase("{} trays stay out of what is looked at together: what sets them "
+                           "apart goes hand in hand",
+                           known.size() - apart->size()));
   chosen.trays = *apart;
   chosen.columns = columns;
   chosen.conditions.push_back(&condition);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the book knows of each tray's conditions.
+#include "core/base/phrase.h"
 #include "core/work/coming.h"
 #include "core/work/why.h"
 
@@ -58,7 +59,7 @@ class Known {
     set(Condition::judged, ConditionValue{judgement(lot)});
     if (const auto in = first_in_.find(lot.origin); in != first_in_.end()) {
       const double months = days_between(in->second, tray.seen.sown_on) / days_a_month;
-      set(Condition::after_ripening, ConditionValue{fmt::format("{:.1f} months", months), months});
+      set(Condition::after_ripening, ConditionValue{phrase("{:.1f} months", months), months});
     }
     set(Condition::store, store_of(tray));
     set(Condition::sowing_month, ConditionValue{month(tray.seen.sown_on)});
@@ -66,7 +67,8 @@ class Known {
       set(Condition::medium, ConditionValue{registers_.mix(*lot.mix).name});
     if (const auto measured = asked.celsius.find(lot.id); measured != asked.celsius.end())
       set(Condition::temperature,
-          ConditionValue{fmt::format("{:.1f} °C", measured->second), measured->second});
+          ConditionValue{coneline::measured(Quantity::celsius, measured->second, 1),
+                         measured->second});
   }
 
  private:
@@ -106,11 +108,10 @@ class Known {
             }
           }
     if (lots > 0)
-      set(Condition::pollen_age,
-          ConditionValue{fmt::format("{:.0f} days", days / lots), days / lots});
+      set(Condition::pollen_age, ConditionValue{phrase("{:.0f} days", days / lots), days / lots});
     if (lots > 0 && tested == lots)
       set(Condition::pollen_test,
-          ConditionValue{fmt::format("{:.0f} % of grains", germinated / lots), germinated / lots});
+          ConditionValue{phrase("{:.0f} % of grains", germinated / lots), germinated / lots});
   }
 
   [[nodiscard]] std::optional<double> last_test(book::PollenLotId lot, Date day) const {
@@ -122,9 +123,9 @@ class Known {
   }
 
   static std::string judgement(const book::Lot& lot) {
-    std::string text(book::word(lot.judged));
+    auto text = book::said(lot.judged);
     if (lot.judged != book::Judged::not_judged && lot.judged_by != book::SeedTest::none)
-      text += fmt::format(" ({})", book::word(lot.judged_by));
+      text += fmt::format(" ({})", book::said(lot.judged_by));
     return text;
   }
 
@@ -143,12 +144,7 @@ class Known {
     return last;
   }
 
-  static std::string month(Date date) {
-    static constexpr std::array names{"January",   "February", "March",    "April",
-                                      "May",       "June",     "July",     "August",
-                                      "September", "October",  "November", "December"};
-    return names.at(date.month() - 1);
-  }
+  static std::string month(Date date) { return month_said(date.month()); }
 
   book::Registers registers_;
   std::map<book::ConeId, std::vector<book::Entry>> passes_;

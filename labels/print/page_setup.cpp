@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/print/page_setup.h"
 
+#include "core/base/phrase.h"
+
 #include <QBuffer>
 #include <QByteArray>
 #include <QList>
@@ -55,7 +57,7 @@ void put_exact_size(QByteArray& pdf, const Stock& stock) {
 Result<std::int64_t> write_pdf(const std::string& path, const Stock& stock, int dpi,
                                const DrawPages& draw) {
   const auto cannot = [&](const QString& why) {
-    return refuse(fault(fmt::format("{}: cannot be written: {}", path, why.toStdString()),
+    return refuse(fault(phrase("{}: cannot be written: {}", path, why.toStdString()),
                         "Choose another place, or free some space."));
   };
   QSaveFile file(QString::fromStdString(path));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/print/print_labels.h"
 
+#include "core/base/phrase.h"
 #include "labels/print/fonts.h"
 #include "labels/print/page_setup.h"
 #include "labels/print/paint_label.h"
@@ -38,9 +39,9 @@ Result<std::vector<Ready>> all_ready(std::span<const LabelText> labels, const St
   if (labels.empty())
     return refuse(fault("no labels to print", "Choose at least one lot."));
   if (options.start < 1 || options.start > stock.per_page())
-    return refuse(fault(fmt::format("'{}' has no label {}: it has 1 to {}", stock.name,
-                                    options.start, stock.per_page()),
-                        "Count along the rows from the top left."));
+    return refuse(fault(
+        phrase("'{}' has no label {}: it has 1 to {}", stock.name, options.start, stock.per_page()),
+        "Count along the rows from the top left."));
   const auto measure = font_measure();
   std::vector<Ready> laid_out;
   for (const auto& label : labels) {
@@ -66,7 +67,7 @@ Result<Printed> paint_ready(QPainter& painter, const std::vector<Ready>& labels,
   for (const auto& label : labels) {
     if (position == stock.per_page()) {
       if (!new_page())
-        return refuse(fault(fmt::format("page {} could not be begun", printed.pages + 1),
+        return refuse(fault(phrase("page {} could not be begun", printed.pages + 1),
                             "Check the printer and the space on the disk."));
       ++printed.pages;
       position = 0;
@@ -138,8 +139,8 @@ Result<QImage> preview(std::span<const LabelText> labels, const Stock& stock,
   QImage picture(static_cast<int>(std::ceil(stock.page_width * dots)),
                  static_cast<int>(std::ceil(stock.page_height * dots)), QImage::Format_RGB32);
   if (picture.isNull())
-    return refuse(fault(fmt::format("a page of {} × {} mm at {} dots an inch is too large to show",
-                                    stock.page_width, stock.page_height, options.dpi),
+    return refuse(fault(phrase("a page of {} × {} mm at {} dots an inch is too large to show",
+                               stock.page_width, stock.page_height, options.dpi),
                         "Show it with fewer dots an inch."));
   picture.setDotsPerMeterX(static_cast<int>(std::lround(dots * 1000)));
   picture.setDotsPerMeterY(static_cast<int>(std::lround(dots * 1000)));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/print/report_pdf.h"
 
+#include "core/base/phrase.h"
 #include "labels/print/report_charts.h"
 
 #include <QMarginsF>
@@ -194,8 +195,7 @@ int write(QPdfWriter& writer, const report::GerminationReport& report) {
   for (const auto& [code, why] : report.left_out) {
     paper.need(row_height);
     paper.fitted(left, right - left,
-                 QString::fromStdString(fmt::format("{} left out: {}", code.text(), why)), 3,
-                 quiet);
+                 QString::fromStdString(phrase("{} left out: {}", code.text(), why)), 3, quiet);
     paper.skip(row_height);
   }
   return paper.pages();
@@ -206,7 +206,7 @@ int write(QPdfWriter& writer, const report::GerminationReport& report) {
 Result<ReportPrinted> germination_pdf(const std::string& path,
                                       const report::GerminationReport& report) {
   const auto failed = [&](const QString& why) {
-    return refuse(fault(fmt::format("'{}' could not be written: {}", path, why.toStdString()),
+    return refuse(fault(phrase("'{}' could not be written: {}", path, why.toStdString()),
                         "Check folder and disk."));
   };
   QSaveFile file(QString::fromStdString(path));

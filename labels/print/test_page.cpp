@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/print/test_page.h"
 
+#include "core/base/phrase.h"
 #include "labels/print/fonts.h"
 #include "labels/print/page_setup.h"
 
@@ -96,12 +97,12 @@ void draw_words(Ruled& page, const Stock& stock, const Rulers& rulers,
     page.words(edge + 6, y, size, text);
     y += size * 1.4;
   };
-  say(fmt::format("{}: test page", stock.name));
-  say(fmt::format("Print at 100 %, without fitting to the page."));
-  say(fmt::format("Measure both rulers: {} mm across, {} mm down.", rulers.across, rulers.down));
+  say(phrase("{}: test page", stock.name));
+  say(phrase("Print at 100 %, without fitting to the page."));
+  say(phrase("Measure both rulers: {} mm across, {} mm down.", rulers.across, rulers.down));
   if (options.correction.across != 1 || options.correction.down != 1)
-    say(fmt::format("Drawn {:.2f} % across, {:.2f} % down.", 100 * options.correction.across,
-                    100 * options.correction.down));
+    say(phrase("Drawn {:.2f} % across, {:.2f} % down.", 100 * options.correction.across,
+               100 * options.correction.down));
 }
 
 } // namespace
@@ -116,8 +117,8 @@ Result<Rulers> print_test_page(const std::string& path, const Stock& stock,
     return refuse(sound.error());
   const auto rulers = rulers_of(stock);
   if (std::max(rulers.across, rulers.down) < 20)
-    return refuse(fault(fmt::format("a page of {} × {} mm is too small for a ruler of 20 mm",
-                                    stock.page_width, stock.page_height),
+    return refuse(fault(phrase("a page of {} × {} mm is too small for a ruler of 20 mm",
+                               stock.page_width, stock.page_height),
                         "Test the printer with a larger stock."));
   return write_pdf(path, stock, options.dpi,
                    [&](QPdfWriter&, QPainter& painter) -> Result<void> {

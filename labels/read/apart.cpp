@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/read/apart.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -84,11 +86,11 @@ ReadPicture read_safely(const Reader& read, const std::string& file, const Limit
   } catch (const std::bad_alloc&) {
     return {file,
             {},
-            fmt::format("the picture needs more than {} MB of memory to read. Save it "
-                        "smaller",
-                        limits.memory / 1'000'000)};
+            phrase("the picture needs more than {} MB of memory to read. Save it "
+                   "smaller",
+                   limits.memory / 1'000'000)};
   } catch (const std::exception& problem) {
-    return {file, {}, fmt::format("the picture could not be read: {}", problem.what())};
+    return {file, {}, phrase("the picture could not be read: {}", problem.what())};
   }
 }
 
@@ -167,13 +169,13 @@ class Worker {
     if (todo_.empty())
       return 0;
     results[todo_.front()].error =
-        late_ ? fmt::format("reading took longer than {} s and was given up. Save the picture "
-                            "smaller",
-                            std::chrono::duration<double>(limits_.time).count())
-              : fmt::format("the picture brought its reader down ({} {}). Take it again, or save "
-                            "it as PNG",
-                            WIFSIGNALED(status) ? "signal" : "status",
-                            WIFSIGNALED(status) ? WTERMSIG(status) : WEXITSTATUS(status));
+        late_ ? phrase("reading took longer than {} s and was given up. Save the picture "
+                       "smaller",
+                       std::chrono::duration<double>(limits_.time).count())
+              : phrase("the picture brought its reader down ({} {}). Take it again, or save "
+                       "it as PNG",
+                       WIFSIGNALED(status) ? "signal" : "status",
+                       WIFSIGNALED(status) ? WTERMSIG(status) : WEXITSTATUS(status));
     todo_.pop_front();
     if (!todo_.empty())
       start();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/read/file_end.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <cstdint>
@@ -62,8 +64,8 @@ std::optional<std::string> missing_of_png(std::string_view bytes) {
     if (bytes.substr(i + 4, 4) == "IEND"sv)
       return std::nullopt;
     if (length > bytes.size() - i - 12)
-      return fmt::format("the PNG file ends {} bytes before the end of a part",
-                         length - (bytes.size() - i - 12));
+      return phrase("the PNG file ends {} bytes before the end of a part",
+                    length - (bytes.size() - i - 12));
     i += static_cast<std::size_t>(length) + 12;
   }
   return "the PNG file has no end";
@@ -74,8 +76,7 @@ std::optional<std::string> missing_of_length(std::string_view kind, std::uint64_
                                              std::size_t bytes) {
   if (bytes >= stated)
     return std::nullopt;
-  return fmt::format("the {} file has {} bytes, {} fewer than it says", kind, bytes,
-                     stated - bytes);
+  return phrase("the {} file has {} bytes, {} fewer than it says", kind, bytes, stated - bytes);
 }
 
 /// Passes over the blocks of a GIF (version 89a) up to its trailer.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/read/load_picture.h"
 
+#include "core/base/phrase.h"
 #include "labels/read/file_end.h"
 #include "labels/read/load_jpeg.h"
 
@@ -40,13 +41,13 @@ std::optional<std::string> read_bytes(const std::string& path, QByteArray& bytes
     return "this is no file with a picture";
   const auto size = static_cast<std::int64_t>(std::filesystem::file_size(path, problem));
   if (problem)
-    return fmt::format("the file cannot be read: {}", problem.message());
+    return phrase("the file cannot be read: {}", problem.message());
   if (size == 0)
     return "the file is empty";
   if (size > most_bytes)
-    return fmt::format("the file is too large: {:.0f} MB, {:.0f} MB more than is read. Save the "
-                       "picture smaller",
-                       millions(size), millions(size - most_bytes));
+    return phrase("the file is too large: {:.0f} MB, {:.0f} MB more than is read. Save the "
+                  "picture smaller",
+                  millions(size), millions(size - most_bytes));
   std::ifstream in(path, std::ios::binary);
   bytes.resize(size);
   in.read(bytes.data(), size);
@@ -87,7 +88,7 @@ QImage turned(const QImage& picture, QImageIOHandler::Transformations how) {
 LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
   LoadedPicture loaded;
   if (const auto missing = what_is_missing(bytes))
-    loaded.error = *missing + ". Take or copy the picture again";
+    loaded.error = *missing + phrase(". Take or copy the picture again");
   std::string damage;
   if (reader.format() == "jpeg") {
     const auto jpeg = load_jpeg(bytes);
@@ -98,8 +99,8 @@ LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
   if (loaded.picture.isNull()) {
     QImage picture;
     if (!reader.read(&picture))
-      damage = fmt::format("the picture is damaged ({}). Take or copy it again",
-                           reader.errorString().toStdString());
+      damage = phrase("the picture is damaged ({}). Take or copy it again",
+                      reader.errorString().toStdString());
     if (!picture.isNull())
       loaded.picture = in_grey(picture);
   }
@@ -128,10 +129,10 @@ LoadedPicture load_picture(const std::string& path) {
   const auto size = reader.size();
   const auto pixels = std::int64_t{size.width()} * size.height();
   if (size.isValid() && pixels > most_pixels)
-    return failed(fmt::format("the picture is too large: {} × {} pixels are {:.0f} million, {:.0f} "
-                              "million more than are read. Save it smaller",
-                              size.width(), size.height(), millions(pixels),
-                              millions(pixels - most_pixels)));
+    return failed(phrase("the picture is too large: {} × {} pixels are {:.0f} million, {:.0f} "
+                         "million more than are read. Save it smaller",
+                         size.width(), size.height(), millions(pixels),
+                         millions(pixels - most_pixels)));
   return loaded_by(reader, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/round/bench_pictures.h"
 
+#include "core/base/phrase.h"
 #include "labels/read/apart.h"
 #include "labels/read/read_pictures.h"
 
@@ -42,7 +43,7 @@ std::string named(const std::vector<std::string>& files) {
   const auto shown = std::min(files.size(), most);
   auto text = fmt::format(
       "{}", fmt::join(files.begin(), files.begin() + static_cast<std::ptrdiff_t>(shown), ", "));
-  return files.size() > most ? text + fmt::format(" and {} more", files.size() - most) : text;
+  return files.size() > most ? text + phrase(" and {} more", files.size() - most) : text;
 }
 
 } // namespace
@@ -63,7 +64,7 @@ std::optional<Date> taken_on(const std::string& file) {
 Result<std::vector<std::string>> pictures_in(const fs::path& folder) {
   std::error_code error;
   if (!fs::is_directory(folder, error))
-    return refuse(fault(fmt::format("there is no folder '{}'", folder.string()),
+    return refuse(fault(phrase("there is no folder '{}'", folder.string()),
                         "Name the folder that holds the pictures."));
   std::vector<std::string> files;
   for (fs::directory_iterator each(folder, error), end; !error && each != end;
@@ -71,7 +72,7 @@ Result<std::vector<std::string>> pictures_in(const fs::path& folder) {
     if (each->is_regular_file(error) && !each->path().filename().string().starts_with('.'))
       files.push_back(each->path().string());
   if (files.empty())
-    return refuse(fault(fmt::format("there is no picture in '{}'", folder.string()),
+    return refuse(fault(phrase("there is no picture in '{}'", folder.string()),
                         "Copy the pictures into it."));
   std::ranges::sort(files);
   return files;
@@ -111,13 +112,13 @@ Result<std::vector<work::ReadLabel>> labels_read(std::span<const BenchPicture> p
         labels.push_back({text, picture.file, *on});
   }
   if (!undated.empty())
-    return refuse(fault(fmt::format("{} pictures do not say on which day they were taken: {}",
-                                    undated.size(), named(undated)),
+    return refuse(fault(phrase("{} pictures do not say on which day they were taken: {}",
+                               undated.size(), named(undated)),
                         "Give their day with --on."));
   if (!ahead.empty())
-    return refuse(fault(fmt::format("{} pictures are of a day after {}: {}", ahead.size(),
-                                    today.iso(), named(ahead)),
-                        "Set the camera's clock; take these out, or give the right day."));
+    return refuse(fault(
+        phrase("{} pictures are of a day after {}: {}", ahead.size(), today.said(), named(ahead)),
+        "Set the camera's clock; take these out, or give the right day."));
   return labels;
 }
 

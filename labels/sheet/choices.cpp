@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/sheet/choices.h"
 
+#include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -17,7 +19,7 @@ Result<Row> one_named(const std::vector<Row>& rows, const std::string& name, con
       return row;
     known += fmt::format("\n  {}", row.name);
   }
-  return refuse(fault(fmt::format("there is no {} '{}'", what, name), "There are:" + known));
+  return refuse(fault(phrase("there is no {} '{}'", what, name), phrase("There are:{}", known)));
 }
 
 template <class Row>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/sheet/layout.h"
 
+#include "core/base/phrase.h"
 #include "labels/sheet/wrap.h"
 #include "labels/symbol/symbol.h"
 
@@ -229,7 +230,7 @@ class Words {
 Result<LabelLayout> lay_out(const LabelText& text, const Stock& stock, int dpi,
                             const Measure& measure) {
   if (dpi < 150 || dpi > 2400)
-    return refuse(fault(fmt::format("a printer of {} dots an inch", dpi), "Give 150 to 2400."));
+    return refuse(fault(phrase("a printer of {} dots an inch", dpi), "Give 150 to 2400."));
   if (const auto sound = check(stock); !sound)
     return refuse(sound.error());
   if (const auto symbol = symbol_of(text.code); !symbol)
@@ -239,14 +240,14 @@ Result<LabelLayout> lay_out(const LabelText& text, const Stock& stock, int dpi,
   const double side = parts.symbol.width;
   const double over = side - std::min(stock.usable_width(), stock.usable_height());
   if (over > 1e-6)
-    return refuse(fault(fmt::format("'{}': the code needs {:.1f} mm at {} dots an inch, {:.1f} mm "
-                                    "more than there is",
-                                    stock.name, side, dpi, over),
+    return refuse(fault(phrase("'{}': the code needs {:.1f} mm at {} dots an inch, {:.1f} mm "
+                               "more than there is",
+                               stock.name, side, dpi, over),
                         "Take a larger label or a finer printer."));
   const Words words(text, parts, measure);
   if (!words.code_fits())
     return refuse(
-        fault(fmt::format("'{}': no room for the code in letters beside the symbol", stock.name),
+        fault(phrase("'{}': no room for the code in letters beside the symbol", stock.name),
               "Take a larger label."));
   words.set(layout);
   return layout;

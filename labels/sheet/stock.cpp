@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/sheet/stock.h"
 
+#include "core/base/phrase.h"
 #include "labels/symbol/symbol.h"
 
 #include <fmt/format.h>
@@ -22,10 +23,10 @@ Result<void> check(const Stock& stock) {
   const double needed = (symbol_modules + 2 * quiet_modules) * least_module;
   const double smaller = std::min(stock.usable_width(), stock.usable_height());
   if (smaller < needed - rounding)
-    return refuse(fault(fmt::format("'{}': {:.1f} × {:.1f} mm to print on is {:.1f} mm too small "
-                                    "for a code, which needs {:.1f} mm",
-                                    stock.name, stock.usable_width(), stock.usable_height(),
-                                    needed - smaller, needed),
+    return refuse(fault(phrase("'{}': {:.1f} × {:.1f} mm to print on is {:.1f} mm too small "
+                               "for a code, which needs {:.1f} mm",
+                               stock.name, stock.usable_width(), stock.usable_height(),
+                               needed - smaller, needed),
                         "Take a larger label."));
   return {};
 }

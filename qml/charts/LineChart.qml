@@ -25,7 +25,7 @@ Item {
     /// Names of lines that end close together stand one below the other.
     readonly property var nameHeights: {
         const heights = [];
-        const room = 18;
+        const room = Look.wide(18);
         for (let i = 0; i < names.length; ++i)
             heights.push(Math.max(i === 0 ? 0 : heights[i - 1] + room, py(names[i].y) - 10));
         let below = area.y + area.height + 8;
@@ -37,6 +37,15 @@ Item {
     }
     readonly property var dashes: [Qt.SolidLine, Qt.DashLine, Qt.DotLine, Qt.DashDotLine, Qt.DashDotDotLine]
     readonly property var tones: Look.mode === "night" ? ["#ECE9E0", "#56B4E9", "#E69F00", "#1FBF92", "#E293C0"] : ["#20281F", "#0072B2", "#C04E00", "#00734F", "#A8467C"]
+
+    /// Words along the axis that would lie over each other are left out.
+    readonly property int everyMark: {
+        let widest = 0;
+        for (const mark of marks)
+            widest = Math.max(widest, mark.word.length * Look.tiny * 0.62 + 12);
+        const apart = marks.length > 1 ? px(marks[1].at) - px(marks[0].at) : area.width;
+        return Math.max(1, Math.ceil(widest / Math.max(1, apart)));
+    }
 
     function px(x: real): real {
         return area.x + area.width * x / Math.max(across, 0.001);
@@ -107,10 +116,10 @@ Item {
         id: chart
 
         anchors.fill: parent
-        anchors.rightMargin: 132
+        anchors.rightMargin: Math.min(Look.wide(132), plot.width * 0.4)
         margins.left: 0
         margins.right: 0
-        margins.top: 8
+        margins.top: Math.max(8, unitSaid.height - 10)
         margins.bottom: 0
         antialiasing: true
         backgroundColor: "transparent"
@@ -185,8 +194,11 @@ Item {
         }
     }
     Say {
+        id: unitSaid
+
         x: plot.area.x
         y: -6
+        width: plot.width - x
         text: plot.unit
         font.pixelSize: Look.tiny
         color: Look.quiet
@@ -214,6 +226,9 @@ Item {
 
         Say {
             required property var modelData
+            required property int index
+
+            visible: index % plot.everyMark === 0
 
             x: Math.min(plot.px(modelData.at) - implicitWidth / 2, plot.width - implicitWidth)
             y: plot.area.y + plot.area.height + 6

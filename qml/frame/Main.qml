@@ -13,6 +13,8 @@ Window {
     property bool inHand: false
     property bool labelling: false
     readonly property bool tall: width < 1000 || height > width
+    /// Large text needs the line at the edge, where words have room.
+    readonly property bool lineAtEdge: tall || width < Look.wide(1240)
 
     /// Opens a thing; a tray that was scanned comes up ready to be counted.
     function open(code: string, scanned: bool) {
@@ -27,7 +29,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start")
+        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start" || window.page === "look")
             window.page = "today";
         ready.focusField();
     }
@@ -71,6 +73,8 @@ Window {
             window.chosen = "";
         else if (window.session.open && !window.session.empty)
             window.go("today");
+        else if (window.page === "look")
+            window.go("start");
     }
 
     width: 1280
@@ -86,6 +90,11 @@ Window {
         target: Look
         property: "mode"
         value: window.session.look
+    }
+    Binding {
+        target: Look
+        property: "scale"
+        value: window.session.speech.textSize / 100
     }
     Connections {
         target: window.session
@@ -145,19 +154,19 @@ Window {
 
             anchors.left: parent.left
             anchors.top: parent.top
-            width: window.tall ? 128 : parent.width
-            height: window.tall ? ready.y : 112
+            width: window.lineAtEdge ? Look.wide(130) + 10 : parent.width
+            height: window.lineAtEdge ? ready.y : Look.wide(112)
             session: window.session
-            tall: window.tall
+            tall: window.lineAtEdge
             page: window.page
             onWanted: page => window.go(page)
         }
         Item {
             id: body
 
-            anchors.left: window.tall ? strip.right : parent.left
+            anchors.left: window.lineAtEdge ? strip.right : parent.left
             anchors.right: parent.right
-            anchors.top: window.tall ? parent.top : strip.bottom
+            anchors.top: window.lineAtEdge ? parent.top : strip.bottom
             anchors.bottom: ready.top
 
             ListPane {
@@ -165,7 +174,7 @@ Window {
 
                 visible: !whole.visible
                 width: window.tall ? parent.width : Math.round(parent.width * 0.4)
-                height: !window.tall ? parent.height : side.busy ? Math.round(parent.height * 0.34) : side.offers ? parent.height - 216 : parent.height
+                height: !window.tall ? parent.height : side.busy ? Math.round(parent.height * 0.34) : side.offers ? Math.max(parent.height * 0.4, parent.height - side.offered) : parent.height
                 session: window.session
                 page: window.page
                 chosen: window.chosen

@@ -16,41 +16,53 @@ Item {
             "pots": [["new pot", qsTr("New kind of pot")], ["new place", qsTr("New place")], ["new mix", qsTr("New mix")]]
         })
     readonly property bool offers: begun[page] !== undefined
+    /// What it needs to be seen whole.
+    readonly property real least: content.height
     signal wanted(string deed)
 
-    Column {
-        anchors.centerIn: parent
-        width: Math.min(parent.width, 420)
-        spacing: 16
+    Flickable {
+        anchors.fill: parent
+        contentHeight: Math.max(height, content.height)
+        interactive: contentHeight > height
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
 
-        Say {
-            width: parent.width
-            horizontalAlignment: Text.AlignHCenter
-            font.pixelSize: Look.large
-            color: Look.quiet
-            text: qsTr("Choose something from the list, or scan its label.")
-        }
-        Say {
-            width: parent.width
-            visible: nothing.page === "pollen" || nothing.page === "cones"
-            horizontalAlignment: Text.AlignHCenter
-            color: Look.quiet
-            text: qsTr("A new cone, or pollen collected, is begun on the page of its plant.")
-        }
-        Flow {
-            id: buttons
+        Column {
+            id: content
 
-            width: parent.width
-            spacing: 8
+            anchors.centerIn: parent
+            width: Math.min(parent.width, 420)
+            spacing: 16
 
-            Repeater {
-                model: nothing.begun[nothing.page] ?? []
+            Say {
+                width: parent.width
+                horizontalAlignment: Text.AlignHCenter
+                font.pixelSize: Look.large
+                color: Look.quiet
+                text: qsTr("Choose something from the list, or scan its label.")
+            }
+            Say {
+                width: parent.width
+                visible: nothing.page === "pollen" || nothing.page === "cones"
+                horizontalAlignment: Text.AlignHCenter
+                color: Look.quiet
+                text: qsTr("A new cone, or pollen collected, is begun on the page of its plant.")
+            }
+            Flow {
+                id: buttons
 
-                Press {
-                    required property var modelData
+                width: parent.width
+                spacing: 8
 
-                    text: modelData[1]
-                    onClicked: nothing.wanted(modelData[0])
+                Repeater {
+                    model: nothing.begun[nothing.page] ?? []
+
+                    Press {
+                        required property var modelData
+
+                        text: modelData[1]
+                        onClicked: nothing.wanted(modelData[0])
+                    }
                 }
             }
         }

@@ -104,7 +104,7 @@ Rectangle {
 
                 objectName: "readyField"
                 width: bar.tall ? lines.width : Math.round(lines.width * 0.4) - 16
-                height: 52
+                height: Look.wide(52)
                 focus: true
                 says: qsTr("Scan, type a code or a name")
                 placeholderText: qsTr("scan, type a code or a name")
@@ -115,7 +115,7 @@ Rectangle {
             Row {
                 spacing: 8
                 width: bar.tall ? lines.width : lines.width - field.width - 16
-                height: 52
+                height: Math.max(Look.wide(52), told.implicitHeight)
                 layoutDirection: Qt.RightToLeft
 
                 Press {
@@ -129,6 +129,8 @@ Rectangle {
                     onClicked: bar.session.undo()
                 }
                 Say {
+                    id: told
+
                     objectName: "lastTold"
                     width: parent.width - (undo.visible ? undo.width + 8 : 0)
                     anchors.verticalCenter: parent.verticalCenter

@@ -20,82 +20,98 @@ Rectangle {
         height: strip.tall ? parent.height : 1
         color: Look.rule
     }
-    Grid {
+    Flickable {
         anchors.fill: parent
-        columns: strip.tall ? 1 : 3
+        contentHeight: strip.tall ? Math.max(height, places.least) : height
+        interactive: contentHeight > height
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
 
-        StripWord {
-            width: strip.tall ? strip.width : 128
-            height: strip.tall ? 76 : strip.height
-            word: qsTr("Today")
-            figure: strip.session.dueCount > 0 ? qsTr("%1 due").arg(strip.session.dueCount) : qsTr("nothing due")
-            urgent: strip.session.dueCount > 0
-            chosen: strip.page === "today"
-            enabled: strip.session.open
-            onClicked: strip.wanted("today")
-        }
-        Item {
-            id: line
+        Grid {
+            id: places
 
-            width: strip.tall ? strip.width : strip.width - 128 - ends.width
-            height: strip.tall ? strip.height - 76 - ends.height : strip.height
+            /// What all words and figures need where they stand one below the other.
+            readonly property real least: today.height + 6 * Look.wide(76) + ends.height
 
-            Repeater {
-                model: strip.session.stations
+            width: strip.width
+            height: strip.tall ? Math.max(strip.height, least) : strip.height
+            columns: strip.tall ? 1 : 3
 
-                StripStation {
-                    required property int index
+            StripWord {
+                id: today
 
-                    tall: strip.tall
-                    width: strip.tall ? line.width : line.width / 6
-                    height: strip.tall ? line.height / 6 : line.height
-                    x: strip.tall ? 0 : index * width
-                    y: strip.tall ? index * height : 0
-                    last: index === 5
-                    chosen: strip.page === key
-                    enabled: strip.session.open
-                    onClicked: strip.wanted(key)
+                width: strip.tall ? strip.width : Look.wide(128)
+                height: strip.tall ? Look.wide(76) : strip.height
+                word: qsTr("Today")
+                figure: strip.session.dueCount > 0 ? qsTr("%n due", "", strip.session.dueCount) : qsTr("nothing due")
+                urgent: strip.session.dueCount > 0
+                chosen: strip.page === "today"
+                enabled: strip.session.open
+                onClicked: strip.wanted("today")
+            }
+            Item {
+                id: line
+
+                width: strip.tall ? strip.width : strip.width - today.width - ends.width
+                height: strip.tall ? places.height - today.height - ends.height : strip.height
+
+                Repeater {
+                    model: strip.session.stations
+
+                    StripStation {
+                        required property int index
+
+                        tall: strip.tall
+                        width: strip.tall ? line.width : line.width / 6
+                        height: strip.tall ? line.height / 6 : line.height
+                        x: strip.tall ? 0 : index * width
+                        y: strip.tall ? index * height : 0
+                        last: index === 5
+                        chosen: strip.page === key
+                        enabled: strip.session.open
+                        onClicked: strip.wanted(key)
+                    }
                 }
             }
-        }
-        Grid {
-            id: ends
+            Grid {
+                id: ends
 
-            columns: strip.tall ? 1 : 4
+                columns: strip.tall ? 1 : 4
 
-            StripWord {
-                objectName: "stripRound"
-                width: strip.tall ? strip.width : 84
-                height: strip.tall ? 56 : strip.height
-                word: qsTr("Round")
-                chosen: strip.page === "round"
-                enabled: strip.session.open
-                onClicked: strip.wanted("round")
-            }
-            StripWord {
-                width: strip.tall ? strip.width : 100
-                height: strip.tall ? 56 : strip.height
-                word: qsTr("Results")
-                chosen: strip.page === "results"
-                enabled: strip.session.open
-                onClicked: strip.wanted("results")
-            }
-            StripWord {
-                width: strip.tall ? strip.width : 128
-                height: strip.tall ? 56 : strip.height
-                word: qsTr("Season plan")
-                chosen: strip.page === "season"
-                enabled: strip.session.open
-                onClicked: strip.wanted("season")
-            }
-            StripWord {
-                readonly property var looks: ["day", "night", "sun"]
-
-                width: strip.tall ? strip.width : 100
-                height: strip.tall ? 76 : strip.height
-                word: qsTr("Look")
-                figure: strip.session.look === "sun" ? qsTr("strong sun") : strip.session.look
-                onClicked: strip.session.look = looks[(looks.indexOf(strip.session.look) + 1) % 3]
+                StripWord {
+                    objectName: "stripRound"
+                    width: strip.tall ? strip.width : Look.wide(84)
+                    height: strip.tall ? Look.wide(56) : strip.height
+                    word: qsTr("Round")
+                    chosen: strip.page === "round"
+                    enabled: strip.session.open
+                    onClicked: strip.wanted("round")
+                }
+                StripWord {
+                    width: strip.tall ? strip.width : Look.wide(100)
+                    height: strip.tall ? Look.wide(56) : strip.height
+                    word: qsTr("Results")
+                    chosen: strip.page === "results"
+                    enabled: strip.session.open
+                    onClicked: strip.wanted("results")
+                }
+                StripWord {
+                    width: strip.tall ? strip.width : Look.wide(128)
+                    height: strip.tall ? Look.wide(56) : strip.height
+                    word: qsTr("Season plan")
+                    chosen: strip.page === "season"
+                    enabled: strip.session.open
+                    onClicked: strip.wanted("season")
+                }
+                StripWord {
+                    objectName: "stripLook"
+                    width: strip.tall ? strip.width : Look.wide(100)
+                    height: strip.tall ? Look.wide(76) : strip.height
+                    word: qsTr("Look")
+                    figure: strip.session.look === "sun" ? qsTr("strong sun") : strip.session.look === "night" ? qsTr("night") : qsTr("day")
+                    chosen: strip.page === "look"
+                    onClicked: strip.wanted("look")
+                }
             }
         }
     }

@@ -18,12 +18,12 @@ T.AbstractButton {
     property bool chosen: false
     readonly property int knot: chosen ? 24 : 18
     readonly property int thick: 2 + Math.round(thickness * 12)
-    readonly property real middle: tall ? 36 : height * 0.28
+    readonly property real middle: tall ? 30 : height * 0.28
 
     focusPolicy: Qt.TabFocus
     opacity: enabled ? 1 : 0.5
     Accessible.role: Accessible.Button
-    Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %3 due").arg(word).arg(onHand).arg(due) : qsTr("%1: %2 on hand").arg(word).arg(onHand)
+    Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %n due", "", due).arg(word).arg(onHand) : qsTr("%1: %2 on hand").arg(word).arg(onHand)
     Keys.onReturnPressed: station.clicked()
 
     background: Item {
@@ -53,7 +53,7 @@ T.AbstractButton {
     }
     contentItem: Item {
         Column {
-            x: station.tall ? 60 : 0
+            x: station.tall ? 50 : 0
             y: station.tall ? (parent.height - height) / 2 : station.middle + 14
             width: parent.width - x
 
@@ -77,7 +77,7 @@ T.AbstractButton {
                 visible: station.due > 0
                 width: parent.width
                 horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
-                text: qsTr("%1 due").arg(station.due)
+                text: qsTr("%n due", "", station.due)
                 font.pixelSize: Look.tiny
                 font.weight: Font.DemiBold
                 color: Look.act

@@ -19,9 +19,9 @@ Loader {
         return whole.page === "round" && whole.item && whole.item.scan(text);
     }
 
-    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round"
+    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round" || page === "look"
     active: visible
-    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : start
+    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : page === "look" ? look : start
 
     Component {
         id: crosses
@@ -54,6 +54,13 @@ Loader {
             session: whole.session
             onLetter: text => whole.letter(text)
             onOver: whole.over()
+        }
+    }
+    Component {
+        id: look
+
+        LookPage {
+            session: whole.session
         }
     }
     Component {

@@ -132,9 +132,9 @@ void AtTable::tell(const report::HarvestView& view) {
   title_ = text(view.table.origin.name);
   next_ = text(view.next);
   float_told_ =
-      tr("Float test: %1. ").arg(text(book::word(view.float_test))) + text(view.history.told);
+      tr("Float test: %1. ").arg(text(book::said(view.float_test))) + text(view.history.told);
   suggestion_ = view.history.suggested
-                    ? tr("Set it to: %1").arg(text(book::word(*view.history.suggested)))
+                    ? tr("Set it to: %1").arg(text(book::said(*view.history.suggested)))
                     : QString();
   decision_ = text(view.decision_told);
   offer_doings(view.table);

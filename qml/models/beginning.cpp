@@ -78,7 +78,7 @@ void Beginning::refuse_with(const std::vector<Fault>& faults) {
   for (std::size_t i = 0; i < faults.size() && i < most_shown; ++i)
     faults_ << text(faults[i].text());
   if (faults.size() > most_shown)
-    faults_ << "and " + shown(std::int64_t(faults.size() - most_shown)) + " more";
+    faults_ << phrased("and {} more", shown(std::int64_t(faults.size() - most_shown)));
   emit faultsChanged();
 }
 

@@ -100,7 +100,7 @@ void CrossingChoice::read() {
     for (const auto& remark : input_.remarks)
       remarks_ << text(remark);
     for (const auto& rule : report::crossing_rules())
-      remarks_ << text(rule);
+      remarks_ << phrased_of(rule);
   }
   emit told();
 }
@@ -151,10 +151,10 @@ void CrossingChoice::summarise(const plan::Proposal& proposal) {
   summary_ << text(report::bound_text(proposal));
   for (const auto& [light, taken] : proposal.room)
     summary_ << (input_.room && input_.room->contains(light)
-                     ? tr("%1: %2 of %3 m² free")
-                           .arg(text(book::word(light)), shown(taken, 1),
-                                shown(input_.room->at(light), 1))
-                     : tr("%1: %2 m²").arg(text(book::word(light)), shown(taken, 1)));
+                     ? tr("%1: %2 of %3 free")
+                           .arg(text(book::said(light)), shown(Quantity::square_metres, taken, 1),
+                                shown(Quantity::square_metres, input_.room->at(light), 1))
+                     : text(book::said(light)) + ": " + shown(Quantity::square_metres, taken, 1));
 }
 
 void CrossingChoice::pin(const QString& key) {

@@ -13,7 +13,7 @@ using Facts = std::vector<Rows::Row>;
 
 void say(Facts& facts, const char* label, const QString& value) {
   if (!value.isEmpty())
-    facts.push_back({QString::fromUtf8(label), value});
+    facts.push_back({phrased_of(label), value});
 }
 
 QString span(const std::optional<Date>& from, const std::optional<Date>& to) {
@@ -27,7 +27,7 @@ Facts of_cone(const work::ConeCourse& course) {
   say(facts, "First seen", span(course.line.cone.first_seen, {}));
   if (!course.looks.empty())
     say(facts, "Scales",
-        text(book::word(course.looks.back().scales)) + ", " + shown(course.looks.back().date));
+        text(book::said(course.looks.back().scales)) + ", " + shown(course.looks.back().date));
   say(facts, "Took pollen", span(course.receptive_from, course.receptive_to));
   QStringList passes;
   for (const auto& pass : course.line.passes)
@@ -47,27 +47,29 @@ Facts of_cone(const work::ConeCourse& course) {
 Facts of_pollen(const work::PollenLine& line) {
   Facts facts;
   if (line.gone)
-    say(facts, "Left", "nothing since " + shown(*line.gone));
+    say(facts, "Left", phrased("nothing since {}", shown(*line.gone)));
   else if (line.left)
     say(facts, "Left",
-        (line.passes_unmeasured > 0 ? QStringLiteral("at most ") : QString()) +
-            shown(*line.left, 2) + " ml of " + shown(*line.collected, 2));
-  say(facts, "Used", line.passes > 0 ? shown(std::int64_t(line.passes)) + " passes" : QString());
+        line.passes_unmeasured > 0
+            ? phrased("at most {} ml of {}", shown(*line.left, 2), shown(*line.collected, 2))
+            : phrased("{} ml of {}", shown(*line.left, 2), shown(*line.collected, 2)));
+  say(facts, "Used", line.passes > 0 ? phrased_n(line.passes, "{} pass", "{} passes") : QString());
   if (line.old_from)
     say(facts, "Old from", span(line.old_from, line.old_to) + " (" + text(line.years_source) + ")");
   else if (!line.years_source.empty())
     say(facts, "How long it lasts", text(line.years_source));
   for (const auto& test : line.tests)
     say(facts, "Germinates",
-        shown(100 * test.range.low, 0) + QChar(0x2013) + shown(100 * test.range.high, 0) + " %, " +
-            shown(test.germinated) + " of " + shown(test.counted) + " on " + shown(test.date));
+        phrased("{}–{} %, {} of {} on {}", shown(100 * test.range.low, 0),
+                shown(100 * test.range.high, 0), shown(test.germinated), shown(test.counted),
+                shown(test.date)));
   return facts;
 }
 
 QString parent(const std::optional<book::PlantId>& id, const std::string& words,
                const book::Registers& registers) {
   if (!id)
-    return words.empty() ? QStringLiteral("not known") : text(words);
+    return words.empty() ? phrased("not known") : text(words);
   const auto& plant = registers.plant(*id);
   return text(book::plant_name(plant)) + ", " + text(plant.code.text());
 }
@@ -76,13 +78,13 @@ Facts of_plant(const book::Plant& plant, const book::Registers& registers,
                const std::vector<work::ConeCourse>& courses) {
   Facts facts;
   if (plant.taxon_certainty != book::Certainty::certain)
-    say(facts, "Taxon", text(book::word(plant.taxon_certainty)));
+    say(facts, "Taxon", text(book::said(plant.taxon_certainty)));
   say(facts, "Seed parent", parent(plant.seed_parent, plant.seed_parent_said, registers));
   say(facts, "Pollen parent", parent(plant.pollen_parent, plant.pollen_parent_said, registers));
   if (plant.parents_certainty != book::Certainty::certain)
-    say(facts, "Parents", text(book::word(plant.parents_certainty)));
+    say(facts, "Parents", text(book::said(plant.parents_certainty)));
   if (plant.stands_in != book::StandsIn::not_known)
-    say(facts, "Stands in", text(book::word(plant.stands_in)));
+    say(facts, "Stands in", text(book::said(plant.stands_in)));
   for (const auto& course : courses)
     if (course.line.cone.plant == plant.id)
       say(facts, "Coned",
@@ -90,7 +92,7 @@ Facts of_plant(const book::Plant& plant, const book::Registers& registers,
               span(course.line.cone.first_seen ? course.line.cone.first_seen
                                                : course.receptive_from,
                    {}) +
-              ", " + shown(course.line.harvested) + " seeds");
+              ", " + phrased_n(course.line.harvested, "{} seed", "{} seeds"));
   return facts;
 }
 
@@ -108,11 +110,11 @@ QString told(const work::ParentTold& parent) {
   QStringList parts{text(parent.name.empty() ? parent.taxon : parent.name) + ", " +
                     text(parent.code.text())};
   if (!parent.certainty.empty())
-    parts << text(parent.taxon) + " " + text(parent.certainty);
+    parts << text(parent.taxon) + " " + phrased_of(parent.certainty);
   if (!parent.origin.empty())
-    parts << "from " + text(parent.origin);
+    parts << phrased("from {}", parent.origin);
   if (parent.acquired)
-    parts << "since " + shown(*parent.acquired);
+    parts << phrased("since {}", shown(*parent.acquired));
   for (const auto& paper : parent.papers)
     parts << text(work::told(paper));
   return parts.join(QStringLiteral("; "));
@@ -129,7 +131,7 @@ void add_label(Facts& facts, const work::LabelTold& label) {
   for (const auto& parent : label.pollen_parents)
     say(facts, "Pollen parent", told(parent));
   if (label.unknown_father)
-    say(facts, "Pollen parent", QStringLiteral("some or all of it not known"));
+    say(facts, "Pollen parent", phrased("some or all of it not known"));
   if (label.last_seen)
     say(facts, "Label seen", shown(*label.last_seen));
 }

@@ -28,13 +28,14 @@ QString since(const work::Due& due, Date today) {
   if (due.to && *due.to > today)
     return shown(due.from) + QChar(0x2013) + shown(*due.to);
   const auto days = days_between(due.from, today);
-  return days <= 0 ? QStringLiteral("today") : "since " + shown(due.from);
+  return days <= 0 ? phrased("today") : phrased("since {}", shown(due.from));
 }
 
 } // namespace
 
 DueList::DueList(QObject* parent)
-    : QObject(parent), rows_({"code", "verb", "told", "heading", "since", "key", "atOnce"}, this) {
+    : QObject(parent),
+      rows_({"code", "verb", "told", "heading", "since", "key", "atOnce", "word"}, this) {
   connect(this, &DueList::asked, this, &DueList::read);
 }
 
@@ -63,7 +64,7 @@ void DueList::read() {
     rows.push_back({text(due.code.text()), verb_of(due.kind), text(due.told),
                     by_day_ ? shown(due.from) : place,
                     by_day_ ? place + (due.missed.empty() ? QString() : ", " + when) : when,
-                    text(due.key), due.done_at_once});
+                    text(due.key), due.done_at_once, phrased_of(plain(verb_of(due.kind)))});
   }
   rows_.replace(std::move(rows));
 }

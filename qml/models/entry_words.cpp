@@ -30,8 +30,8 @@ std::int64_t moved(const book::Entry& entry) {
 }
 
 /// "3 new leaves" for a count above zero, else nothing.
-QString some(std::int64_t count, const char* one, const char* many) {
-  return count > 0 ? shown(count) + " " + QString::fromUtf8(count == 1 ? one : many) : QString();
+QString some(std::int64_t count, const QString& said) {
+  return count > 0 ? said : QString();
 }
 
 QString joined(QStringList parts, const QString& none) {
@@ -40,24 +40,24 @@ QString joined(QStringList parts, const QString& none) {
 }
 
 QString pollinated(const book::Registers& registers, const book::Entry& entry) {
-  QString words = QStringLiteral("pollinated");
+  QString words = phrased("pollinated");
   if (const auto* pass = std::get_if<book::Pollination>(&entry.detail)) {
-    words += ", " + text(book::word(pass->method));
+    words += ", " + text(book::said(pass->method));
     for (const auto& used : pass->pollen)
       words += ", " + (used.lot ? text(registers.pollen_lot(*used.lot).code.text())
-                                : QStringLiteral("pollen of an unknown father"));
+                                : phrased("pollen of an unknown father"));
   }
   return words;
 }
 
 QString stored(const book::Entry& entry) {
-  QString words = QStringLiteral("stored");
+  QString words = phrased("stored");
   if (const auto* keeping = std::get_if<book::Keeping>(&entry.detail)) {
     words += ": " + text(keeping->store);
     if (keeping->celsius)
-      words += ", " + shown(*keeping->celsius, 0) + " °C";
+      words += ", " + shown(Quantity::celsius, *keeping->celsius, 0);
     if (keeping->until_from)
-      words += ", may be ready from " + shown(*keeping->until_from);
+      words += phrased(", may be ready from {}", shown(*keeping->until_from));
   }
   return words;
 }
@@ -65,84 +65,95 @@ QString stored(const book::Entry& entry) {
 QString inspected(const book::Entry& entry) {
   std::int64_t roots = 0;
   std::int64_t leaves = 0;
+  const auto dead = moved(entry, State::dead);
   for (const auto& [from, to, count] : entry.movements) {
     roots += to.state == State::root ? count.value() : 0;
     leaves += to.state == State::leaf ? count.value() : 0;
   }
-  return joined({some(roots, "new root", "new roots"), some(leaves, "new leaf", "new leaves"),
-                 some(moved(entry, State::dead), "taken out dead", "taken out dead")},
-                QStringLiteral("looked at, nothing new"));
+  return joined({some(roots, phrased_n(roots, "{} new root", "{} new roots")),
+                 some(leaves, phrased_n(leaves, "{} new leaf", "{} new leaves")),
+                 some(dead, phrased_n(dead, "{} taken out dead", "{} taken out dead"))},
+                phrased("looked at, nothing new"));
 }
 
-QString into(store::Reading& reading, const book::Entry& entry) {
+/// "12 potted into G17: " and the codes, or without them where nothing changed its lot.
+QString into(store::Reading& reading, const book::Entry& entry, const QString& said) {
   QStringList codes;
   for (const auto& movement : entry.movements)
     if (movement.from.lot != movement.to.lot)
       codes << text(reading.lot(movement.to.lot).code.text());
   codes.removeDuplicates();
-  return codes.isEmpty() ? QString() : " into " + codes.join(QStringLiteral(", "));
+  return codes.isEmpty() ? said : phrased("{} into {}", said, codes.join(QStringLiteral(", ")));
 }
 
 QString sold(const book::Entry& entry) {
-  auto words = shown(moved(entry)) + " sold";
+  auto words = phrased_n(moved(entry), "{} sold", "{} sold");
   if (const auto* sale = std::get_if<book::Sale>(&entry.detail)) {
     if (!sale->buyer.empty())
-      words += " to " + text(sale->buyer);
+      words += phrased(" to {}", sale->buyer);
     if (sale->cents)
-      words += " for " + shown(static_cast<double>(*sale->cents) / 100, 2);
+      words += phrased(" for {}", shown(static_cast<double>(*sale->cents) / 100, 2));
   }
   return words;
+}
+
+QString sorted(const book::Entry& entry) {
+  const auto filled = moved(entry, State::judged_filled);
+  const auto empty = moved(entry, State::judged_empty);
+  return phrased("sorted: {}",
+                 joined({some(filled, phrased_n(filled, "{} judged filled", "{} judged filled")),
+                         some(empty, phrased_n(empty, "{} judged empty", "{} judged empty"))},
+                        phrased("nothing moved")));
 }
 
 QString recounted(const book::Entry& entry) {
   const auto missing = moved(entry, State::unexplained);
   if (missing > 0)
-    return "recounted: " + shown(missing) + " missing, unexplained";
-  return moved(entry) > 0 ? "recounted: " + shown(moved(entry)) + " more, unexplained"
-                          : QStringLiteral("recounted: as it should be");
+    return phrased_n(missing, "recounted: {} missing, unexplained",
+                     "recounted: {} missing, unexplained");
+  return moved(entry) > 0 ? phrased("recounted: {} more, unexplained", shown(moved(entry)))
+                          : phrased("recounted: as it should be");
 }
 
 } // namespace
 
 QString said(store::Reading& reading, const book::Registers& registers, const book::Entry& entry) {
-  const auto all = shown(moved(entry));
+  const auto all = moved(entry);
   switch (entry.verb) {
   case book::Verb::pollinate:
     return pollinated(registers, entry);
   case book::Verb::harvest:
-    return all + " seeds harvested";
+    return phrased_n(all, "{} seed harvested", "{} seeds harvested");
   case book::Verb::buy_in:
-    return all + " bought in";
+    return phrased_n(all, "{} bought in", "{} bought in");
   case book::Verb::clean:
-    return joined({QStringLiteral("cleaned"), some(moved(entry), "lost", "lost")}, {});
+    return joined({phrased("cleaned"), some(all, phrased_n(all, "{} lost", "{} lost"))}, {});
   case book::Verb::sort:
-    return "sorted: " +
-           joined({some(moved(entry, State::judged_filled), "judged filled", "judged filled"),
-                   some(moved(entry, State::judged_empty), "judged empty", "judged empty")},
-                  QStringLiteral("nothing moved"));
+    return sorted(entry);
   case book::Verb::open:
-    return all + " cut open: " + shown(moved(entry, State::opened_filled)) + " filled, " +
-           shown(moved(entry, State::opened_empty)) + " empty";
+    return phrased("{} cut open: {} filled, {} empty", shown(all),
+                   shown(moved(entry, State::opened_filled)),
+                   shown(moved(entry, State::opened_empty)));
   case book::Verb::store:
     return stored(entry);
   case book::Verb::sow:
-    return all + " sown" + into(reading, entry);
+    return into(reading, entry, phrased_n(all, "{} sown", "{} sown"));
   case book::Verb::inspect:
     return inspected(entry);
   case book::Verb::pot:
-    return all + " potted" + into(reading, entry);
+    return into(reading, entry, phrased_n(all, "{} potted", "{} potted"));
   case book::Verb::pot_on:
-    return all + " potted on" + into(reading, entry);
+    return into(reading, entry, phrased_n(all, "{} potted on", "{} potted on"));
   case book::Verb::move:
-    return "moved to " + place_name(registers, entry.place);
+    return phrased("moved to {}", place_name(registers, entry.place));
   case book::Verb::lose:
-    return all + " died";
+    return phrased_n(all, "{} died", "{} died");
   case book::Verb::discard:
-    return all + " discarded";
+    return phrased_n(all, "{} discarded", "{} discarded");
   case book::Verb::sell:
     return sold(entry);
   case book::Verb::plant_out:
-    return all + " planted out";
+    return phrased_n(all, "{} planted out", "{} planted out");
   case book::Verb::recount:
     return recounted(entry);
   case book::Verb::check_scales:
@@ -158,7 +169,7 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
   case book::Verb::print_label:
     return text(work::tell(reading, entry));
   case book::Verb::reverse:
-    return QStringLiteral("took an entry back");
+    return phrased("took an entry back");
   }
   return {};
 }

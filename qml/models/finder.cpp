@@ -47,7 +47,7 @@ QString Finder::find(const QString& typed) {
   found_.replace({});
   QString code;
   if (!session_ || !session_->is_open())
-    answer_ = QStringLiteral("No book is open yet.");
+    answer_ = phrased("No book is open yet.");
   else if (!typed.trimmed().isEmpty()) {
     const auto read = Code::parse(plain(typed));
     code = read || looks_like_a_code(typed.trimmed()) ? find_code(typed.trimmed(), read)
@@ -64,18 +64,18 @@ QString Finder::find_code(const QString& typed, const Result<Code>& code) {
   const auto series = standing.registers.title.series;
   if (code && code->series() != series) {
     answer_ =
-        QStringLiteral("%1 is the label of another book: its codes begin with %2, those of "
-                       "this book with %3.")
-            .arg(text(code->text()), QString::number(code->series()), QString::number(series));
+        phrased("{} is the label of another book: its codes begin with {}, those of this book "
+                "with {}.",
+                code->text(), code->series(), series);
     return {};
   }
-  answer_ = code ? QStringLiteral("There is no %1 in this book.").arg(text(code->text()))
-                 : text(code.error().text());
+  answer_ =
+      code ? phrased("There is no {} in this book.", code->text()) : text(code.error().text());
   auto likely = corrections(plain(typed));
   std::erase_if(likely, [&](const Code& one) { return !standing.knows(one); });
   if (likely.size() == 1) {
     meant_ = text(likely.front().text());
-    answer_ = QStringLiteral("%1 is not right by one character.").arg(typed.toUpper());
+    answer_ = phrased("{} is not right by one character.", typed.toUpper());
   }
   return {};
 }
@@ -88,9 +88,8 @@ QString Finder::find_name(const QString& name) {
   if (rows.size() == 1)
     return rows.front().front().toString();
   answer_ = rows.empty()
-                ? QStringLiteral("Nothing here is called “%1”. Try part of the name, or a code.")
-                      .arg(name)
-                : QStringLiteral("%1 go by “%2”.").arg(shown(std::int64_t(rows.size())), name);
+                ? phrased("Nothing here is called “{}”. Try part of the name, or a code.", name)
+                : phrased("{} go by “{}”.", shown(std::int64_t(rows.size())), name);
   found_.replace(std::move(rows));
   return {};
 }

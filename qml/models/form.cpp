@@ -23,10 +23,18 @@ QString kind_word(FieldSpec::Kind kind) {
   return QStringLiteral("words");
 }
 
+/// The choices as they are shown. What the grower named is shown as it was named.
+QStringList shown_choices(const FieldSpec& field) {
+  QStringList shown;
+  for (const auto& choice : field.choices)
+    shown << (field.names && choice != QLatin1String("none") ? choice : phrased_of(plain(choice)));
+  return shown;
+}
+
 } // namespace
 
 Form::Form(QObject* parent)
-    : QObject(parent), fields_({"key", "label", "kind", "value", "choices", "hint"}, this),
+    : QObject(parent), fields_({"key", "label", "kind", "value", "choices", "hint", "shown"}, this),
       pieces_({"label", "count", "figure", "role", "share"}, this) {
   connect(this, &Form::asked, this, &Form::begin);
 }
@@ -44,8 +52,8 @@ void Form::begin() {
   if (session_ && deed && (!deed->fits || deed->fits(subject())))
     for (const auto& field : deed->fields(subject())) {
       values_[field.key] = field.value;
-      rows.push_back(
-          {field.key, field.label, kind_word(field.kind), field.value, field.choices, field.hint});
+      rows.push_back({field.key, phrased_of(plain(field.label)), kind_word(field.kind), field.value,
+                      field.choices, phrased_of(plain(field.hint)), shown_choices(field)});
     }
   fields_.replace({}); // a form of as many fields must not keep the old one's delegates
   fields_.replace(std::move(rows));
@@ -56,14 +64,14 @@ void Form::begin() {
 
 QString Form::title() const {
   const auto* deed = deed_named(deed_);
-  return deed ? QString::fromUtf8(deed->title) : QString();
+  return deed ? phrased_of(deed->title) : QString();
 }
 
 QStringList Form::cautions() const {
   QStringList all;
   if (const auto* deed = deed_named(deed_))
     for (const auto* caution : deed->cautions)
-      all << QString::fromUtf8(caution);
+      all << phrased_of(caution);
   return all;
 }
 
@@ -92,7 +100,7 @@ void Form::split_up() {
       total += piece.count;
     for (const auto& piece : pieces)
       rows.push_back(
-          {piece.label, qlonglong(piece.count), shown(piece.count), piece.role,
+          {phrased_of(plain(piece.label)), qlonglong(piece.count), shown(piece.count), piece.role,
            total > 0
                ? std::clamp(static_cast<double>(piece.count) / static_cast<double>(total), 0.0, 1.0)
                : 0.0});

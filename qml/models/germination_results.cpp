@@ -19,16 +19,16 @@ QString percent(double share) {
 /// "41–58 %, now 50 %": the range comes first.
 QString range_of(const stats::FinalShare& final) {
   if (!final.share || !final.range)
-    return QStringLiteral("no figure yet");
-  return percent(final.range->low) + QChar(0x2013) + percent(final.range->high) + " %, likely " +
-         percent(*final.share) + " %";
+    return phrased("no figure yet");
+  return phrased("{}–{} %, likely {} %", percent(final.range->low), percent(final.range->high),
+                 percent(*final.share));
 }
 
 QString expected(const report::CrossReport& cross) {
   const auto more = cross.expected();
   if (more.high == 0)
-    return QStringLiteral("no more expected");
-  return range(more.low, more.high) + " more expected, likely " + shown(more.median);
+    return phrased("no more expected");
+  return phrased("{} more expected, likely {}", range(more.low, more.high), shown(more.median));
 }
 
 QVariantList points_of(const std::vector<report::CurvePoint>& curve) {
@@ -39,7 +39,7 @@ QVariantList points_of(const std::vector<report::CurvePoint>& curve) {
 }
 
 QString alike_of(const report::CrossReport& cross) {
-  return cross.alike.empty() ? QString() : "alike: " + text(cross.alike);
+  return cross.alike.empty() ? QString() : phrased("alike: {}", cross.alike);
 }
 
 } // namespace
@@ -87,9 +87,9 @@ void GerminationResults::show() {
       const auto& cross = report_->crosses[place];
       const auto& final = cross.figures.final;
       rows.push_back({text(cross.name), text(cross.taxon),
-                      shown(cross.figures.germinated) + " of " + shown(cross.figures.sown) +
-                          " sown, " + shown(std::int64_t(cross.trays.size())) +
-                          (cross.trays.size() == 1 ? " tray" : " trays"),
+                      phrased_n(std::int64_t(cross.trays.size()), "{1} of {2} sown, {0} tray",
+                                "{1} of {2} sown, {0} trays", shown(cross.figures.germinated),
+                                shown(cross.figures.sown)),
                       range_of(final), final.range ? final.range->low : 0.0,
                       final.range ? final.range->high : 0.0, final.share.value_or(-1),
                       expected(cross), alike_of(cross)});
@@ -105,9 +105,9 @@ void GerminationResults::choose(int row) {
   std::vector<Rows::Row> series;
   if (const auto* one = cross()) {
     const auto chart = report::cross_chart(*one);
-    series.push_back({QStringLiteral("seen at each look"), points_of(chart.steps), "solid"});
+    series.push_back({phrased("seen at each look"), points_of(chart.steps), "solid"});
     if (!chart.fitted.empty())
-      series.push_back({QStringLiteral("fitted curve"), points_of(chart.fitted), "dash"});
+      series.push_back({phrased("fitted curve"), points_of(chart.fitted), "dash"});
     for (const auto& tray : one->trays) {
       const auto& final = tray.figures.final;
       trays.push_back({text(tray.seen.lot.code.text()),
@@ -139,19 +139,22 @@ QStringList GerminationResults::sentences() const {
   const auto* one = cross();
   if (!one)
     return {};
-  QStringList all{range_of(one->figures.final) + " of the seed sown, by " + session_->today_shown(),
-                  expected(*one)};
+  QStringList all{
+      phrased("{} of the seed sown, by {}", range_of(one->figures.final), session_->today_shown()),
+      expected(*one)};
   if (const auto half = one->together.t50_coolbear)
-    all << (in_days() ? "half of what came up was up by day " + shown(*half, 0)
-                      : "half of what came up was up after " + shown(*half, 0) + " " + unit());
+    all << (in_days()
+                ? phrased("half of what came up was up by day {}", shown(*half, 0))
+                : phrased("half of what came up was up after {} {}", shown(*half, 0), unit()));
   if (one->leaf.days_from_root)
-    all << "from root to first leaf " + shown(*one->leaf.days_from_root, 0) + " days in the middle";
+    all << phrased("from root to first leaf {} days in the middle",
+                   shown(*one->leaf.days_from_root, 0));
   return all;
 }
 
 QString GerminationResults::save(const QString& form) {
   if (!report_)
-    return QStringLiteral("nothing to write yet");
+    return phrased("nothing to write yet");
   const auto ending = form.toLower();
   auto path = Session::path_of(session_->path());
   const auto name = path.stem().string() + " germination " + std::string(by_word(by_)) + " " +
@@ -205,11 +208,11 @@ QString GerminationResults::remarks() const {
   if (report_->degree_days)
     lines << text(report::lacking_told(*report_));
   if (report_->crosses.size() > 1) {
-    lines << text(report::alike_method_told());
+    lines << phrased_of(report::alike_method_told());
     for (const auto& sentence : report::alike_told(*report_))
       lines << text(sentence);
   }
-  lines << text(report::band_told());
+  lines << phrased_of(report::band_told());
   return lines.join('\n');
 }
 
@@ -237,7 +240,7 @@ QString GerminationResults::left_out() const {
   QStringList lines;
   if (report_)
     for (const auto& tray : report_->left_out)
-      lines << text(tray.code.text()) + " is left out: " + text(tray.why);
+      lines << phrased("{} is left out: {}", tray.code.text(), tray.why);
   return lines.join('\n');
 }
 

@@ -10,9 +10,9 @@ namespace coneline::window {
 namespace {
 
 QString expected_of(const stats::CountRange& seeds) {
-  return seeds.high == 0 ? QStringLiteral("no more expected")
-                         : range(seeds.low, seeds.high) +
-                               " more expected (8 times in 10), likely " + shown(seeds.median);
+  return seeds.high == 0 ? phrased("no more expected")
+                         : phrased("{} more expected (8 times in 10), likely {}",
+                                   range(seeds.low, seeds.high), shown(seeds.median));
 }
 
 } // namespace
@@ -43,12 +43,12 @@ void Inspection::read() {
   title_ = text(line->origin.name);
   holds_ = holding(*line);
   place_ = place_name(session_->standing().registers, line->place);
-  looked_ = QStringLiteral("not looked at yet");
+  looked_ = phrased("not looked at yet");
   const auto entries =
       session_->ask([&](store::Reading& reading) { return reading.entries_of(line->lot.id); });
   for (const auto& entry : entries.value_or(std::vector<book::Entry>{}))
     if (entry.verb == book::Verb::inspect)
-      looked_ = "last look " + shown(entry.date);
+      looked_ = phrased("last look {}", shown(entry.date));
   tell_expected(*code);
   emit told();
 }

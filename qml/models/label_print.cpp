@@ -8,6 +8,7 @@
 #include "labels/print/print_labels.h"
 #include "labels/print/test_page.h"
 #include "listed.h"
+#include "wording.h"
 
 #include <QFileInfo>
 #include <QPageLayout>
@@ -240,8 +241,8 @@ bool LabelPrint::saveTestPage(const QString& path) {
 bool LabelPrint::correct(const QString& printer, const QString& across, const QString& down) {
   if (session_ == nullptr)
     return false;
-  const auto wide = parse_real(across.toStdString());
-  const auto high = parse_real(down.toStdString());
+  const auto wide = read_number(across);
+  const auto high = read_number(down);
   for (const auto* length : {&wide, &high})
     if (!*length)
       return told(refuse(length->error()), {});
@@ -278,7 +279,7 @@ Result<labels::Stock> stock_typed(const QVariantMap& typed) {
   stock.name = typed["name"].toString().trimmed().toStdString();
   const auto text = [&](const char* field) { return typed[field].toString().toStdString(); };
   for (const auto& [field, length] : lengths) {
-    auto read = parse_real(text(field));
+    auto read = read_measure(Quantity::millimetres, typed[field].toString());
     if (!read)
       return refuse(read.error());
     stock.*length = *read;
@@ -297,7 +298,7 @@ Result<labels::Stock> stock_typed(const QVariantMap& typed) {
 QVariantMap LabelPrint::dimensions() const {
   QVariantMap typed{{"name", QString::fromStdString(stock_.name)}};
   for (const auto& [field, length] : lengths)
-    typed[field] = QString::number(stock_.*length);
+    typed[field] = written(Quantity::millimetres, stock_.*length);
   for (const auto& [field, count] : counts)
     typed[field] = QString::number(stock_.*count);
   return typed;

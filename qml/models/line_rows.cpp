@@ -20,7 +20,7 @@ QString ended(const work::LineStep& step, bool losses) {
   QStringList said;
   for (const auto& [state, count] : step.ended)
     if (count != 0 && is_loss(state) == losses)
-      said << shown(count) + QChar(0x00A0) + text(book::word(state));
+      said << shown(count) + QChar(0x00A0) + text(book::said(state));
   return said.join(QStringLiteral(", "));
 }
 
@@ -89,7 +89,7 @@ std::vector<Rows::Row> history_rows(Session& session, const Code& code) {
       const auto reversed = reading.reversed_by(entry.id).has_value();
       auto told = said(reading, session.standing().registers, entry);
       if (reversed)
-        told += QStringLiteral(" (taken back)");
+        told += phrased(" (taken back)");
       all.push_back({qlonglong(entry.id.value), shown(entry.date), told, text(entry.note),
                      !reversed && !entry.reverses});
     }

@@ -14,23 +14,24 @@ namespace {
 QString due_of(const Standing& standing, const Code& code) {
   for (const auto& due : standing.due)
     if (due.code == code)
-      return verb_of(due.kind);
+      return phrased_of(plain(verb_of(due.kind)));
   return {};
 }
 
 Listed of_pollen(const Standing& standing, const work::PollenLine& line) {
   const auto& lot = line.lot;
   const auto& plant = standing.registers.plant(lot.plant);
-  auto what = "of " + shown(lot.collected);
+  auto what = phrased("of {}", shown(lot.collected));
   if (line.gone)
-    what += ", gone";
+    what += phrased(", gone");
   else if (line.left)
-    what += (line.passes_unmeasured > 0 ? ", at most " : ", ") + shown(*line.left, 1) + " ml left";
+    what += line.passes_unmeasured > 0 ? phrased(", at most {} ml left", shown(*line.left, 1))
+                                       : phrased(", {} ml left", shown(*line.left, 1));
   else
-    what += ", amount not known";
+    what += phrased(", amount not known");
   auto kept = text(lot.store);
   if (line.there() && line.old_from && *line.old_from <= standing.today)
-    kept = "old since " + shown(*line.old_from) + "; " + kept;
+    kept = phrased("old since {}", shown(*line.old_from)) + "; " + kept;
   return {lot.code, text(book::plant_name(plant)), what,
           kept,     due_of(standing, lot.code),    !line.there()};
 }
@@ -38,10 +39,10 @@ Listed of_pollen(const Standing& standing, const work::PollenLine& line) {
 Listed of_plant(const Standing& standing, const book::Plant& plant) {
   const auto name =
       plant.name.empty() ? text(standing.registers.taxon(plant.taxon).name) : text(plant.name);
-  const auto sex = plant.sex == book::Sex::not_known ? QStringLiteral("sex not known yet")
-                                                     : text(book::word(plant.sex));
+  const auto sex = plant.sex == book::Sex::not_known ? phrased("sex not known yet")
+                                                     : text(book::said(plant.sex));
   return {plant.code,
-          QStringLiteral("Parent plants"),
+          phrased("Parent plants"),
           name + ", " + sex,
           place_name(standing.registers, plant.place),
           due_of(standing, plant.code),
@@ -52,14 +53,14 @@ Listed of_cone(const Standing& standing, const work::ConeCourse& course) {
   const auto& line = course.line;
   QString what;
   if (line.harvested_on)
-    what = "harvested, " + shown(line.harvested) + " seeds";
+    what = phrased_n(line.harvested, "harvested, {} seed", "harvested, {} seeds");
   else if (line.passes.empty())
-    what = QStringLiteral("not pollinated yet");
+    what = phrased("not pollinated yet");
   else
-    what = shown(std::int64_t(line.passes.size())) +
-           (line.passes.size() == 1 ? " pass" : " passes") + ", last " + shown(line.passes.back());
+    what = phrased_n(std::int64_t(line.passes.size()), "{} pass, last {}", "{} passes, last {}",
+                     shown(line.passes.back()));
   if (!line.harvested_on && course.closed)
-    what += ", closed";
+    what += phrased(", closed");
   return {line.cone.code,
           text(line.origin.name),
           what,

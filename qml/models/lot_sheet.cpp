@@ -40,7 +40,7 @@ void LotSheet::read() {
 
 void LotSheet::tell(const Standing& standing, const Code& code) {
   const auto& registers = standing.registers;
-  kind_ = text(kind_word(code.kind()));
+  kind_ = text(kind_said(code.kind()));
   for (const auto* deed : deeds_for(Subject{&standing, session_->today(), code}))
     deeds_ << QString::fromLatin1(deed->name);
   if (code.kind() == Kind::batch && standing.lot(code))
@@ -73,9 +73,9 @@ void LotSheet::tell_lot(const Standing& standing, const work::LotLine& line) {
 void LotSheet::tell_cone(const Standing& standing, const work::ConeLine& line) {
   title_ = text(line.origin.name);
   taxon_ = text(line.origin.taxon);
-  holds_ = line.harvested_on
-               ? shown(line.harvested) + " seeds harvested " + shown(*line.harvested_on)
-               : QStringLiteral("on the plant");
+  holds_ = line.harvested_on ? phrased_n(line.harvested, "{} seed harvested {}",
+                                         "{} seeds harvested {}", shown(*line.harvested_on))
+                             : phrased("on the plant");
   const auto& plant = standing.registers.plant(line.cone.plant);
   place_ = text(book::plant_name(plant)) + ", " + place_name(standing.registers, plant.place);
   note_ = text(line.cone.note);
@@ -84,10 +84,10 @@ void LotSheet::tell_cone(const Standing& standing, const work::ConeLine& line) {
 void LotSheet::tell_plant(const Standing& standing, const book::Plant& plant) {
   title_ = text(book::plant_name(plant));
   taxon_ = text(standing.registers.taxon(plant.taxon).name);
-  holds_ = plant.sex == book::Sex::not_known ? QStringLiteral("sex not known yet")
-                                             : text(book::word(plant.sex));
+  holds_ = plant.sex == book::Sex::not_known ? phrased("sex not known yet")
+                                             : text(book::said(plant.sex));
   if (!plant.origin.empty())
-    holds_ += ", from " + text(plant.origin);
+    holds_ += phrased(", from {}", plant.origin);
   place_ = place_name(standing.registers, plant.place);
   QStringList papers{text(plant.note)};
   for (const auto& paper : plant.papers)
@@ -99,26 +99,27 @@ void LotSheet::tell_plant(const Standing& standing, const book::Plant& plant) {
 void LotSheet::tell_pollen(const Standing& standing, const work::PollenLine& line) {
   const auto& lot = line.lot;
   const auto& plant = standing.registers.plant(lot.plant);
-  title_ = "Pollen of " + text(book::plant_name(plant));
+  title_ = phrased("Pollen of {}", book::plant_name(plant));
   taxon_ = text(standing.registers.taxon(plant.taxon).name);
-  holds_ = "collected " + shown(lot.collected);
+  holds_ = phrased("collected {}", shown(lot.collected));
   if (line.collected)
-    holds_ += ", " + shown(*line.collected, 1) + " ml in all";
+    holds_ += phrased(", {} ml in all", shown(*line.collected, 1));
   place_ = text(lot.store);
   note_ = text(lot.note);
 }
 
 void LotSheet::tell_place(const Standing& standing, const book::Place& place) {
   title_ = text(place.name);
-  kind_ = text(book::word(place.kind));
-  taxon_ = text(book::word(place.light));
+  kind_ = text(book::said(place.kind));
+  taxon_ = text(book::said(place.light));
   if (place.square_metres() > 0)
-    holds_ = shown(place.square_metres(), 1) + " m²";
-  place_ = place.within ? "in " + text(standing.registers.place(*place.within).name) : QString();
+    holds_ = shown(Quantity::square_metres, place.square_metres(), 1);
+  place_ =
+      place.within ? phrased("in {}", standing.registers.place(*place.within).name) : QString();
   std::vector<Rows::Row> rows;
   for (const auto& line : standing.lots)
     if (line.place == place.id && !line.on_hand.empty())
-      rows.push_back({text(line.lot.code.text()), QStringLiteral("Standing here"), holding(line),
+      rows.push_back({text(line.lot.code.text()), phrased("Standing here"), holding(line),
                       text(line.origin.name), QString(), false});
   here_.replace(std::move(rows));
 }

@@ -65,16 +65,37 @@ QString unit_of(Shown shown) {
     return PlanAhead::tr("plants");
   case Shown::mix:
   case Shown::part:
-    return PlanAhead::tr("L");
+    return text(unit_word(language().units(), Quantity::litres));
   case Shown::square_metres:
   case Shown::place_metres:
   case Shown::unplaced_metres:
-    return QStringLiteral("m²");
+    return text(unit_word(language().units(), Quantity::square_metres));
   case Shown::load:
   case Shown::place_load:
-    return QStringLiteral("kg/m²");
+    return text(unit_word(language().units(), Quantity::kilograms)) + QLatin1Char('/') +
+           text(unit_word(language().units(), Quantity::square_metres));
   }
   return {};
+}
+
+/// A value of the plan in the units people reckon in.
+double in_their_units(Shown shown, double value) {
+  const auto system = language().units();
+  switch (shown) {
+  case Shown::mix:
+  case Shown::part:
+    return in_units(system, Quantity::litres, value);
+  case Shown::square_metres:
+  case Shown::place_metres:
+  case Shown::unplaced_metres:
+    return in_units(system, Quantity::square_metres, value);
+  case Shown::load:
+  case Shown::place_load:
+    return in_units(system, Quantity::kilograms, value) /
+           in_units(system, Quantity::square_metres, 1);
+  default:
+    return value;
+  }
 }
 
 /// Within a month, not at its end.
@@ -101,11 +122,13 @@ QString month_shown(Date month) {
                             QStringLiteral("MMM yy"));
 }
 
-QString range_shown(const plan::Likely& range, int decimals) {
+QString range_shown(const plan::Likely& range, Shown kind) {
   if (range.high <= 0)
     return QStringLiteral("–");
-  return shown(range.low, decimals) + QStringLiteral(" – ") + shown(range.middle, decimals) +
-         QStringLiteral(" – ") + shown(range.high, decimals);
+  const int decimals = report::decimals_of(kind);
+  const auto point = [&](double value) { return shown(in_their_units(kind, value), decimals); };
+  return point(range.low) + QStringLiteral(" – ") + point(range.middle) + QStringLiteral(" – ") +
+         point(range.high);
 }
 
 } // namespace
@@ -237,12 +260,11 @@ void PlanAhead::tell_rows() {
       const double capacity = capacity_of(series, input.standing.registers);
       if (highest <= 0 && capacity < 0)
         continue;
-      const int decimals = report::decimals_of(kind);
       const auto range = forecast.range(at, peak);
       const auto told = highest <= 0 ? tr("nothing")
                                      : tr("most in %1: %2 %3")
                                            .arg(month_shown(forecast.months()[peak]),
-                                                range_shown(range, decimals), unit_of(kind));
+                                                range_shown(range, kind), unit_of(kind));
       series_.push_back(at);
       rows.push_back({group_of(kind), text(series.name), unit_of(kind), happens(kind), low, middle,
                       high, capacity, std::max(highest, capacity), told});
@@ -274,7 +296,7 @@ void PlanAhead::tell_cells() {
       const double over = capacity < 0 ? 0 : forecast.share_above(at, month, capacity + 1e-4);
       cells.push_back(
           {month_shown(forecast.months()[month]),
-           range_shown(forecast.range(at, month), report::decimals_of(series.shown)),
+           range_shown(forecast.range(at, month), series.shown),
            over > 0 ? tr("over full with %1 %").arg(shown(per_cent * over, 0)) : QString()});
     }
   }
@@ -298,11 +320,12 @@ void PlanAhead::tell_lots() {
       double sum = forecast.ways().always[at];
       for (const auto& lot : plan::made_of(forecast.ways(), input, at, month)) {
         sum += lot.values[month];
-        lots.push_back({text(lot.code.text()), shown(lot.values[month], decimals)});
+        lots.push_back(
+            {text(lot.code.text()), shown(in_their_units(kind, lot.values[month]), decimals)});
       }
       made_of_ = tr("%1 in %2: %3 %4 expected, from")
-                     .arg(text(forecast.series()[at].name), months_[month_], shown(sum, decimals),
-                          unit_of(kind));
+                     .arg(text(forecast.series()[at].name), months_[month_],
+                          shown(in_their_units(kind, sum), decimals), unit_of(kind));
     }
   }
   lots_.replace(std::move(lots));

@@ -20,7 +20,7 @@ namespace coneline::window {
 
 namespace {
 
-constexpr int months = 12;
+constexpr int months_placed = 12;
 constexpr int runs = 2000;
 constexpr double seconds = 10; // a light class; a person waits
 
@@ -65,8 +65,8 @@ void PlanBenches::reckon() {
         const auto registers = reading.registers();
         const auto records = reading.plan_records();
         const auto codes = report::lot_codes(reading);
-        const auto input =
-            report::forecast_input(reading, today, months, report::assumptions_in(registers));
+        const auto input = report::forecast_input(reading, today, months_placed,
+                                                  report::assumptions_in(registers));
         const auto forecast = plan::forecast_of(input, {runs, 1, 0, {}});
         Answer answer;
         for (const auto& pin : records.pins)
@@ -77,7 +77,7 @@ void PlanBenches::reckon() {
           return answer;
         }
         answer.input = report::placing_input(input, *forecast, records, codes,
-                                             report::assurance_in(registers), months);
+                                             report::assurance_in(registers), months_placed);
         auto placing = plan::place_lots(answer.input, {seconds, [stop] { return !*stop; }});
         if (placing)
           answer.placing = *std::move(placing);

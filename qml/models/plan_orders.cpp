@@ -22,19 +22,13 @@ constexpr int months = 12; // a season
 constexpr int runs = 4000;
 constexpr double per_cent = 100;
 
-/// A number as it was typed, in the locale's way or with a point; `empty` where there is none.
-Result<double> number(const QVariantMap& typed, const char* field, double empty) {
+/// A number or a measure as it was typed; `empty` where there is none.
+Result<double> number(const QVariantMap& typed, const char* field, double empty,
+                      std::optional<Quantity> of = {}) {
   const auto written = typed.value(QLatin1String(field)).toString().trimmed();
   if (written.isEmpty())
     return empty;
-  bool whole = false;
-  double value = QLocale().toDouble(written, &whole);
-  if (!whole)
-    value = QLocale::c().toDouble(written, &whole);
-  if (!whole || !std::isfinite(value))
-    return refuse(coneline::fault(plain(PlanOrders::tr("'%1' is no number").arg(written)), "")
-                      .at({"", 0, field}));
-  return value;
+  return of ? read_measure(*of, written) : read_number(written);
 }
 
 QString price(double cents) {
@@ -42,12 +36,12 @@ QString price(double cents) {
 }
 
 QString pack_of(const book::Offer& offer) {
-  const auto form = offer.form == book::Form::bag    ? PlanOrders::tr("bag of %1 L")
-                    : offer.form == book::Form::bulk ? PlanOrders::tr("load of %1 L")
-                                                     : PlanOrders::tr("bale of %1 L");
-  auto said = form.arg(shown(offer.litres, 0));
+  const auto form = offer.form == book::Form::bag    ? PlanOrders::tr("bag of %1")
+                    : offer.form == book::Form::bulk ? PlanOrders::tr("load of %1")
+                                                     : PlanOrders::tr("bale of %1");
+  auto said = form.arg(shown(Quantity::litres, offer.litres, 0));
   if (offer.expansion > 1)
-    said += PlanOrders::tr(", %1 L loose").arg(shown(offer.loose_litres(), 0));
+    said += PlanOrders::tr(", %1 loose").arg(shown(Quantity::litres, offer.loose_litres(), 0));
   return said;
 }
 
@@ -146,11 +140,12 @@ void PlanOrders::take(const Answer& answer) {
   std::vector<Rows::Row> assurances;
   if (answer.ordered)
     for (const auto& line : answer.ordered->list.lines)
-      lines.push_back({shown(line.order_by),
-                       packs_of(line) + QStringLiteral(" ") + text(line.good) +
-                           tr(", %1 L").arg(shown(line.litres, 0)),
-                       text(line.supplier), price(static_cast<double>(line.cents)),
-                       line.kilograms ? tr("%1 kg").arg(shown(*line.kilograms, 0)) : QString()});
+      lines.push_back(
+          {shown(line.order_by),
+           packs_of(line) + QStringLiteral(" ") + text(line.good) + QStringLiteral(", ") +
+               shown(Quantity::litres, line.litres, 0),
+           text(line.supplier), price(static_cast<double>(line.cents)),
+           line.kilograms ? shown(Quantity::kilograms, *line.kilograms, 0) : QString()});
   for (const auto& one : answer.by_assurance)
     assurances.push_back(
         {one.assurance, tr("%1 %").arg(shown(per_cent * one.assurance, 0)), price(one.list.cents),
@@ -184,11 +179,11 @@ void PlanOrders::tell_lists(const Answer& answer) {
           double sum = 0;
           for (const auto litres : good.litres)
             sum += litres;
-          need = tr("%1 L in 12 months").arg(shown(sum, 0));
+          need = tr("%1 in 12 months").arg(shown(Quantity::litres, sum, 0));
         }
-    goods.push_back({text(part), known ? shown(found->on_hand, 0) : QString(),
+    goods.push_back({text(part), known ? written(Quantity::litres, found->on_hand) : QString(),
                      known && found->counted ? shown(*found->counted) : QString(),
-                     known && found->room ? shown(*found->room, 0) : QString(),
+                     known && found->room ? written(Quantity::litres, *found->room) : QString(),
                      known && found->keeps ? QString::number(*found->keeps) : QString(), need});
   }
   offers_.replace(std::move(offers));
@@ -232,13 +227,13 @@ void PlanOrders::assure(double share) {
 
 bool PlanOrders::enterOffer(const QVariantMap& typed) {
   const auto read = [&](const char* field, double empty) { return number(typed, field, empty); };
-  const auto litres = read("litres", 0);
+  const auto litres = number(typed, "litres", 0, Quantity::litres);
   const auto cost = read("price", -1);
   const auto expansion = read("expansion", 1);
   const auto delivery = read("delivery", 0);
   const auto days = read("leadDays", 0);
   const auto least = read("least", 1);
-  const auto weight = read("kilograms", 0);
+  const auto weight = number(typed, "kilograms", 0, Quantity::kilograms);
   for (const auto* one : {&litres, &cost, &expansion, &delivery, &days, &least, &weight})
     if (!*one) {
       entry_fault_ = text(one->error().text());
@@ -275,8 +270,8 @@ void PlanOrders::strikeOffer(qlonglong id) {
 }
 
 bool PlanOrders::enterGood(const QString& name, const QVariantMap& typed) {
-  const auto on_hand = number(typed, "onHand", 0);
-  const auto room = number(typed, "room", -1);
+  const auto on_hand = number(typed, "onHand", 0, Quantity::litres);
+  const auto room = number(typed, "room", -1, Quantity::litres);
   const auto keeps = number(typed, "keeps", -1);
   for (const auto* one : {&on_hand, &room, &keeps})
     if (!*one) {

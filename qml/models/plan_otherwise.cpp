@@ -25,18 +25,12 @@ QString month_shown(Date month) {
                             QStringLiteral("MMM yy"));
 }
 
-Result<double> number(const QVariantMap& typed, const char* field) {
+Result<double> number(const QVariantMap& typed, const char* field,
+                      std::optional<Quantity> of = {}) {
   const auto written = typed.value(QLatin1String(field)).toString().trimmed();
-  bool whole = false;
-  double value = QLocale().toDouble(written, &whole);
-  if (!whole)
-    value = QLocale::c().toDouble(written, &whole);
-  if (!whole || !std::isfinite(value))
-    return refuse(coneline::fault(
-        plain(written.isEmpty() ? PlanOtherwise::tr("a number is missing")
-                                : PlanOtherwise::tr("'%1' is no number").arg(written)),
-        plain(PlanOtherwise::tr("Fill it in."))));
-  return value;
+  if (written.isEmpty())
+    return refuse(coneline::fault("a number is missing", "Fill it in."));
+  return of ? read_measure(*of, written) : read_number(written);
 }
 
 std::string word(const QVariantMap& typed, const char* field) {
@@ -104,8 +98,8 @@ Result<plan::Change> PlanOtherwise::change_of(const QString& kind, const QVarian
     return plan::OtherPace{word(typed, "of"), *factor};
   }
   if (kind == "more") {
-    const auto length = number(typed, "length");
-    const auto width = number(typed, "width");
+    const auto length = number(typed, "length", Quantity::millimetres);
+    const auto width = number(typed, "width", Quantity::millimetres);
     const auto light = book::read_word<book::Light>(word(typed, "light"));
     if (!length || !width || !light)
       return refuse(!length ? length.error() : !width ? width.error() : light.error());
@@ -269,12 +263,12 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
       if (std::abs(sums.mean_difference()) < 0.05)
         continue;
       const auto last = std::min(dates.size(), (year + 1) * 12) - 1;
-      years.push_back({text(report::heading_of(series.name.shown)) + QStringLiteral(": ") +
-                           text(series.name.name),
-                       month_shown(dates[year * 12]) + QStringLiteral(" – ") +
-                           month_shown(dates[last]),
-                       range_shown(sums.present, decimals), range_shown(sums.supposed, decimals),
-                       signed_shown(sums.mean_difference(), decimals)});
+      years.push_back(
+          {text(report::heading_of(series.name.shown)) + QStringLiteral(": ") +
+               text(series.name.name),
+           month_shown(dates[year * 12]) + QStringLiteral(" – ") + month_shown(dates[last]),
+           range_shown(sums.present, decimals), range_shown(sums.supposed, decimals),
+           signed_shown(sums.mean_difference(), decimals)});
     }
   }
   years_.replace(std::move(years));

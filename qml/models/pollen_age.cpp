@@ -9,7 +9,7 @@ namespace {
 
 QString percents(const std::optional<stats::Interval>& range) {
   return range ? shown(100 * range->low, 0) + QChar(0x2013) + shown(100 * range->high, 0) + " %"
-               : QStringLiteral("not known");
+               : phrased("not known");
 }
 
 double low(const std::optional<stats::Interval>& range) {
@@ -22,16 +22,16 @@ double high(const std::optional<stats::Interval>& range) {
 
 QString age(int years) {
   if (years == 0)
-    return QStringLiteral("less than a year old");
-  return years == 1 ? QStringLiteral("1 year old") : QString::number(years) + " years old";
+    return phrased("less than a year old");
+  return phrased_n(years, "{} year old", "{} years old");
 }
 
 Rows::Row row_of(const work::PollenAgeRow& row) {
-  const auto store = row.store.empty() ? QStringLiteral("store not said") : text(row.store);
+  const auto store = row.store.empty() ? phrased("store not said") : text(row.store);
   return {store + ", " + age(row.years),
-          shown(std::int64_t(row.cones)) + (row.cones == 1 ? " cone, " : " cones, ") +
-              shown(row.seeds) + " seeds; " + shown(row.germinated) + " of " + shown(row.sown) +
-              " sown came up",
+          phrased_n(std::int64_t(row.cones), "{} cone, {} seeds; {} of {} sown came up",
+                    "{} cones, {} seeds; {} of {} sown came up", shown(row.seeds),
+                    shown(row.germinated), shown(row.sown)),
           percents(row.set),
           low(row.set),
           high(row.set),

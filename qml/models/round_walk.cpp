@@ -155,7 +155,7 @@ bool RoundWalk::begin(const QString& place) {
   }
   return step([&](store::Book& book) {
     return work::begin_round(book, {code, now()}).map([](book::RoundId) {
-      return work::Done{{}, {}, "the round has begun", {}};
+      return work::Done{{}, {}, phrase("the round has begun"), {}};
     });
   });
 }

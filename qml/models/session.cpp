@@ -71,6 +71,11 @@ Session::Session(Date today, QObject* parent)
     : QObject(parent), today_(today),
       stations_({"key", "word", "onHand", "thickness", "due"}, this) {
   tell_stations();
+  connect(&speech_, &Speech::changed, this, [this] {
+    read_anew();
+    if (book_ && !undo_.empty())
+      recall_last();
+  });
 }
 
 bool Session::openBook(const QString& path) {

@@ -9,6 +9,7 @@
 #include "core/work/pollen.h"
 #include "core/work/verb_done.h"
 #include "rows.h"
+#include "speech.h"
 
 #include <QObject>
 #include <QStringList>
@@ -51,6 +52,7 @@ class Session : public QObject {
   Q_PROPERTY(coneline::window::Rows* stations READ stations CONSTANT)
   Q_PROPERTY(int dueCount READ due_count NOTIFY changed)
   Q_PROPERTY(QString look READ look WRITE set_look NOTIFY lookChanged)
+  Q_PROPERTY(coneline::window::Speech* speech READ speech CONSTANT)
 
  public:
   /// `today` is fixed while the session lives; the front door gives it.
@@ -83,6 +85,7 @@ class Session : public QObject {
   [[nodiscard]] int due_count() const { return static_cast<int>(standing_.due.size()); }
   [[nodiscard]] QString look() const { return look_; }
   void set_look(const QString& look);
+  [[nodiscard]] Speech* speech() { return &speech_; }
 
   [[nodiscard]] Date today() const { return today_; }
   [[nodiscard]] const Standing& standing() const { return standing_; }
@@ -132,6 +135,7 @@ class Session : public QObject {
   std::vector<book::EntryId> undo_; ///< what `undo` reverses, in the order they were entered
   QString fault_;
   QString look_ = QStringLiteral("day");
+  Speech speech_; ///< what stands is read anew when it changes, since it holds texts
 };
 
 } // namespace coneline::window

@@ -1,20 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station.h"
 
+#include "wording.h"
+
 #include <array>
 
 namespace coneline::window {
 
 namespace {
-constexpr std::array words{"Pollen", "Cones", "Seed", "Trays", "Pots", "Out"};
+constexpr std::array words{to_phrase("Pollen"), to_phrase("Cones"), to_phrase("Seed"),
+                           to_phrase("Trays"),  to_phrase("Pots"),  to_phrase("Out")};
 }
 
 QString station_word(Station station) {
-  return QString::fromLatin1(words[static_cast<std::size_t>(station)]);
+  return phrased_of(words[static_cast<std::size_t>(station)]);
 }
 
 QString station_key(Station station) {
-  return station_word(station).toLower();
+  return QString::fromLatin1(words[static_cast<std::size_t>(station)]).toLower();
 }
 
 Station station_named(const QString& key) {
@@ -72,7 +75,7 @@ QString verb_of(work::DueKind kind) {
   case work::DueKind::move_plant:
     return QStringLiteral("moved");
   case work::DueKind::print_label:
-    return QStringLiteral("printed");
+    return QString(to_phrase("printed"));
   case work::DueKind::have_mix_ready:
     return QStringLiteral("later");
   }

@@ -10,8 +10,8 @@ namespace {
 
 QString heading(const Listed& item) {
   if (item.ended)
-    return QStringLiteral("Ended");
-  return item.due.isEmpty() ? item.group : QStringLiteral("Due");
+    return phrased("Ended");
+  return item.due.isEmpty() ? item.group : phrased("Due");
 }
 
 /// What left the nursery, one row a sale or planting out, the latest first.
@@ -35,10 +35,12 @@ std::vector<Rows::Row> gone_out(Session& session) {
     if (found == session.standing().lots.end())
       continue;
     const auto* sale = std::get_if<book::Sale>(&entry.detail);
-    const auto to = sale && !sale->buyer.empty() ? " to " + text(sale->buyer) : QString();
+    const auto to = sale && !sale->buyer.empty() ? phrased(" to {}", sale->buyer) : QString();
     rows.push_back({text(found->lot.code.text()), QString::number(entry.date.year()),
-                    shown(count) + (sale ? " sold" : " planted out") + to, shown(entry.date),
-                    QString(), false});
+                    (sale ? phrased_n(count, "{} sold", "{} sold")
+                          : phrased_n(count, "{} planted out", "{} planted out")) +
+                        to,
+                    shown(entry.date), QString(), false});
   }
   return rows;
 }

@@ -21,11 +21,11 @@ QString called(const book::Place& place) {
 QString days_of(const work::PlaceTemperature& place) {
   const auto known = static_cast<std::int64_t>(place.days.known.size());
   const auto lacking = static_cast<std::int64_t>(place.days.lacking.size());
-  return shown(known) + " days measured, " + shown(lacking) + " without temperature";
+  return phrased("{} days measured, {} without temperature", shown(known), shown(lacking));
 }
 
 QString span_of(const work::PlaceTemperature& place) {
-  return shown(place.first.date) + " to " + shown(place.last.date);
+  return phrased("{} to {}", shown(place.first.date), shown(place.last.date));
 }
 
 /// One row a stretch of days without a gap; those after the first go on with its line.
@@ -37,14 +37,14 @@ void add_line(std::vector<Rows::Row>& rows, const work::PlaceTemperature& place,
   std::optional<int> before;
   const auto end_stretch = [&] {
     if (!points.isEmpty())
-      rows.push_back({QString::fromUtf8(name), points, QString::fromUtf8(style)});
+      rows.push_back({phrased_of(name), points, QString::fromUtf8(style)});
     style = points.isEmpty() ? style : "more";
     points.clear();
   };
   for (const auto& [day, one] : place.days.known) {
     if (before && day != *before + 1)
       end_stretch();
-    points << QPointF(day - first, one.*part);
+    points << QPointF(day - first, in_units(language().units(), Quantity::celsius, one.*part));
     before = day;
   }
   end_stretch();
@@ -66,34 +66,36 @@ QStringList oddities(const work::PlaceTemperature& place) {
     ++counts[one.mark];
   QStringList said;
   for (const auto& [mark, count] : counts)
-    said << shown(count) + " readings look like a fault of the sensor (" +
-                text(stats::sensor_word(mark)) + ") and take no part";
+    said << phrased_n(count, "{} reading looks like a fault of the sensor ({}) and takes no part",
+                      "{} readings look like a fault of the sensor ({}) and take no part",
+                      phrase_of(stats::sensor_word(mark)));
   if (!place.days.gaps.empty()) {
     const auto& gap = *std::ranges::max_element(place.days.gaps, {},
                                                 [](const auto& one) { return one.to - one.from; });
-    said << shown(static_cast<std::int64_t>(place.days.gaps.size())) +
-                (place.days.gaps.size() == 1 ? " gap of " : " gaps, the longest of ") +
-                shown(gap.to - gap.from, 0) + " hours from " +
-                shown(Date::from_days(static_cast<int>(gap.from / 24)));
+    said << phrased_n(static_cast<std::int64_t>(place.days.gaps.size()),
+                      "{} gap of {} hours from {}", "{} gaps, the longest of {} hours from {}",
+                      shown(gap.to - gap.from, 0),
+                      shown(Date::from_days(static_cast<int>(gap.from / 24))));
   }
   double sum = 0;
   for (const auto& [day, one] : place.days.known)
     sum += stats::degree_days(stats::DegreeDays::average, one, base);
-  said << shown(sum, 0) + " degree-days above " + shown(base, 0) + " °C in the days measured";
+  said << phrased("{} degree-days above {} °C in the days measured", shown(sum, 0), shown(base, 0));
   return said;
 }
 
 QString taken_text(const work::TakenIn& taken, const exchange::LoggerFile& file) {
-  QString said = shown(static_cast<std::int64_t>(taken.taken)) + " readings taken in";
+  QString said = phrased_n(static_cast<std::int64_t>(taken.taken), "{} reading taken in",
+                           "{} readings taken in");
   const auto add = [&](std::size_t count, const char* what) {
     if (count > 0)
-      said += ", " + shown(static_cast<std::int64_t>(count)) + " " + what;
+      said += ", " + shown(static_cast<std::int64_t>(count)) + " " + phrased_of(what);
   };
-  add(taken.known, "known already");
-  add(taken.differing, "differ from the book, which stays");
-  add(file.repeated, "written twice");
-  add(file.second_answers.size(), "of a moment that had another");
-  add(file.without_reading, "rows without temperature");
+  add(taken.known, to_phrase("known already"));
+  add(taken.differing, to_phrase("differ from the book, which stays"));
+  add(file.repeated, to_phrase("written twice"));
+  add(file.second_answers.size(), to_phrase("of a moment that had another"));
+  add(file.without_reading, to_phrase("rows without temperature"));
   return said;
 }
 
@@ -140,9 +142,9 @@ void TemperatureLog::read() {
       rows.push_back({called(place.place), span_of(place), days_of(place)});
       if (called(place.place) != place_)
         continue;
-      add_line(series, place, "highest", &stats::DayTemperature::high);
-      add_line(series, place, "mean", &stats::DayTemperature::mean);
-      add_line(series, place, "lowest", &stats::DayTemperature::low);
+      add_line(series, place, to_phrase("highest"), &stats::DayTemperature::high);
+      add_line(series, place, to_phrase("mean"), &stats::DayTemperature::mean);
+      add_line(series, place, to_phrase("lowest"), &stats::DayTemperature::low);
       across_ = std::max(1, days_between(place.first.date, place.last.date));
       marks_ = marks_of(place);
       said_ = QStringList{span_of(place), days_of(place)} + oddities(place);

@@ -13,29 +13,28 @@ namespace {
 QString seeds_text(const stats::CountRange& seeds) {
   if (seeds.low == seeds.high)
     return QString::number(seeds.low);
-  return QStringLiteral("%1 to %2").arg(seeds.low).arg(seeds.high);
+  return phrased("{} to {}", seeds.low, seeds.high);
 }
 
 QString day_text(const std::optional<double>& days, Date today) {
   return days ? shown(today.plus_days(static_cast<int>(std::ceil(*days))))
-              : QStringLiteral("a day not yet in sight");
+              : phrased("a day not yet in sight");
 }
 
-QString by_when(const QString& what, const std::optional<stats::DayRange>& range, Date today) {
+QString by_when(fmt::format_string<const QString&, const QString&> what,
+                const std::optional<stats::DayRange>& range, Date today) {
   if (!range)
     return {};
-  return QStringLiteral("%1 between %2 and %3.")
-      .arg(what, day_text(range->low, today), day_text(range->high, today));
+  return phrased<QString, QString>(what, day_text(range->low, today), day_text(range->high, today));
 }
 
 QStringList lines_of(const work::TrayDone& tray, Date today) {
   const auto& coming = tray.tray.coming;
-  QStringList lines{QStringLiteral("Of the %2 seeds that wait, %1 still come up (8 times in 10).")
-                        .arg(seeds_text(coming.seeds))
-                        .arg(coming.waiting)};
+  QStringList lines{phrased("Of the {1} seeds that wait, {0} still come up (8 times in 10).",
+                            seeds_text(coming.seeds), coming.waiting)};
   for (const auto& line :
-       {by_when(QStringLiteral("Half of them"), coming.half, today),
-        by_when(QStringLiteral("Nine tenths"), coming.nine_tenths, today), text(tray.told)})
+       {by_when("Half of them between {} and {}.", coming.half, today),
+        by_when("Nine tenths between {} and {}.", coming.nine_tenths, today), text(tray.told)})
     if (!line.isEmpty())
       lines << line;
   return lines;
@@ -78,7 +77,7 @@ void TrayOutlook::reckon() {
                   lines_ = QStringList{text(trays.error().text())};
                 else if (trays->empty())
                   lines_ = QStringList{
-                      QStringLiteral("Its counts cannot be worked with, or no seed waits in it.")};
+                      phrased("Its counts cannot be worked with, or no seed waits in it.")};
                 else
                   lines_ = lines_of(trays->front(), today);
                 emit told();

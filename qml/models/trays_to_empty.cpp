@@ -37,8 +37,8 @@ void TraysToEmpty::show(const std::vector<work::TrayDone>& trays) {
   std::vector<Rows::Row> rows;
   for (const auto& tray : trays)
     rows.push_back({text(tray.tray.seen.lot.code.text()), text(tray.cross),
-                    tray.done ? QStringLiteral("Can be emptied") : QStringLiteral("Waits"),
-                    text(tray.told), tray.tray.coming.chance_of_one});
+                    tray.done ? phrased("Can be emptied") : phrased("Waits"), text(tray.told),
+                    tray.tray.coming.chance_of_one});
   rows_.replace(std::move(rows));
   const auto done = std::ranges::count(trays, true, &work::TrayDone::done);
   const auto habits = work::done_habits(session_->standing().registers);
@@ -47,8 +47,9 @@ void TraysToEmpty::show(const std::vector<work::TrayDone>& trays) {
                  .arg(shown(std::int64_t(done)), shown(std::int64_t(trays.size())),
                       shown(100 * habits.done_below, 1));
   if (!habits.cents_a_square_metre_month)
-    summary_ += tr(" Say what a m² of bench costs a month (Seed, What you reckon with), and the "
-                   "price of waiting is told too.");
+    summary_ += tr(" Say what 1 %1 of bench costs a month (Seed, What you reckon with), and the "
+                   "price of waiting is told too.")
+                    .arg(session_->speech()->area_unit());
 }
 
 } // namespace coneline::window

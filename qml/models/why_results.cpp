@@ -12,7 +12,7 @@ namespace coneline::window {
 namespace {
 
 QString all_taxa() {
-  return QStringLiteral("all taxa");
+  return phrased("all taxa");
 }
 
 QString percent(double share) {
@@ -27,8 +27,8 @@ QString points(double difference) {
 QString difference_text(const std::optional<work::ShareDifference>& found) {
   if (!found)
     return {};
-  return points(found->low) + " to " + points(found->high) + ", likely " +
-         points(found->difference);
+  return phrased("{} to {}, likely {}", points(found->low), points(found->high),
+                 points(found->difference));
 }
 
 QVariantList stepped(const std::vector<report::CurvePoint>& curve) {
@@ -42,10 +42,9 @@ QVariantList stepped(const std::vector<report::CurvePoint>& curve) {
 }
 
 QString counts_of(const work::WhyLevel& level) {
-  return shown(level.germinated) + " of " + shown(level.sown) + " sown, " +
-         shown(static_cast<std::int64_t>(level.trays)) + (level.trays == 1 ? " tray" : " trays") +
-         " of " + shown(static_cast<std::int64_t>(level.cones)) +
-         (level.cones == 1 ? " cone" : " cones");
+  return phrased("{} of {} sown, {} of {}", shown(level.germinated), shown(level.sown),
+                 phrase_n(static_cast<std::int64_t>(level.trays), "{} tray", "{} trays"),
+                 phrase_n(static_cast<std::int64_t>(level.cones), "{} cone", "{} cones"));
 }
 
 } // namespace
@@ -102,8 +101,8 @@ void WhyResults::show() {
   if (const auto* condition = chosen()) {
     for (const auto& level : condition->levels)
       levels.push_back({text(level.level), counts_of(level),
-                        percent(level.range.low) + QChar(0x2013) + percent(level.range.high) +
-                            " %, likely " + percent(level.share) + " %",
+                        phrased("{}–{} %, likely {} %", percent(level.range.low),
+                                percent(level.range.high), percent(level.share)),
                         level.range.low, level.range.high, level.share,
                         difference_text(level.alone), difference_text(level.together),
                         level.reference});
@@ -114,16 +113,15 @@ void WhyResults::show() {
       across_ = std::max(across_, curves[i].curve.back().day);
     }
     if (curves.size() > most_lines)
-      sentences_ << "The chart shows the " + shown(static_cast<std::int64_t>(most_lines)) +
-                        " with most seed.";
+      sentences_ << phrased("The chart shows the {} with most seed.", most_lines);
     if (!condition->told.empty())
       sentences_ << text(condition->told);
     if (const auto& slope = condition->slope; slope && slope->alone)
-      sentences_ << text(slope->each) + ": " + difference_text(slope->alone) +
-                        " points in a hundred" +
-                        (slope->together
-                             ? "; the others held as they were " + difference_text(slope->together)
-                             : QString());
+      sentences_ << phrased("{}: {} points in a hundred", slope->each,
+                            difference_text(slope->alone)) +
+                        (slope->together ? phrased("; the others held as they were {}",
+                                                   difference_text(slope->together))
+                                         : QString());
   }
   levels_.replace(std::move(levels));
   series_.replace(std::move(series));
@@ -157,12 +155,12 @@ void WhyResults::set_by_day(const QString& days) {
 QStringList WhyResults::conditions() const {
   QStringList titles;
   for (const auto condition : work::all_conditions)
-    titles << text(work::condition_title(condition));
+    titles << phrased_of(work::condition_title(condition));
   return titles;
 }
 
 QString WhyResults::condition() const {
-  return text(work::condition_title(work::all_conditions.at(condition_)));
+  return phrased_of(work::condition_title(work::all_conditions.at(condition_)));
 }
 
 QStringList WhyResults::taxa() const {

@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "wording.h"
 
+#include "core/base/number.h"
+
 #include <QLocale>
+#include <QRegularExpression>
 #include <QStringList>
+
+#include <cmath>
 
 namespace coneline::window {
 
@@ -14,10 +19,23 @@ std::string plain(const QString& text) {
   return text.trimmed().toStdString();
 }
 
+QString phrased_of(std::string_view english) {
+  return text(phrase_of(english));
+}
+
+namespace {
+QString day_format(QLocale::FormatType type) {
+  auto format = QLocale().dateFormat(type);
+  return format.contains(QStringLiteral("yyyy"))
+             ? format
+             : format.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
+}
+} // namespace
+
 QString shown(Date day) {
   return QLocale().toString(
       QDate(day.year(), static_cast<int>(day.month()), static_cast<int>(day.day())),
-      QLocale::ShortFormat);
+      day_format(QLocale::ShortFormat));
 }
 
 QString shown(std::int64_t count) {
@@ -28,30 +46,74 @@ QString shown(double value, int decimals) {
   return QLocale().toString(value, 'f', decimals);
 }
 
+QString shown(Quantity quantity, double kept, int decimals) {
+  return text(measured(quantity, kept, decimals));
+}
+
+QString written(double value) {
+  QLocale locale;
+  locale.setNumberOptions(QLocale::OmitGroupSeparator);
+  return locale.toString(value, 'g', 10);
+}
+
+QString written(Quantity quantity, double kept) {
+  return written(in_units(language().units(), quantity, kept));
+}
+
+Result<double> read_measure(Quantity quantity, const QString& typed) {
+  constexpr double millionth = 1e-6;
+  return read_number(typed).map([&](double given) {
+    return std::round(from_units(language().units(), quantity, given) / millionth) * millionth;
+  });
+}
+
+Result<double> read_number(const QString& typed) {
+  const auto given = typed.trimmed();
+  const QLocale locale;
+  static const QRegularExpression like_thousands(QStringLiteral("^-?[1-9]\\d{0,2}([.,]\\d{3})+$"));
+  const auto match = like_thousands.match(given);
+  if (match.hasMatch() && match.captured(1).startsWith(locale.groupSeparator()))
+    return refuse(
+        fault(phrase("'{}' can be read in two ways", plain(typed)),
+              phrase("Write {} or {}.", plain(QString(given).remove(locale.groupSeparator())),
+                     plain(QString(given).replace(locale.groupSeparator(), locale.decimalPoint()) +
+                           "0"))));
+  auto point = given;
+  return parse_real(
+      plain(point.replace(locale.decimalPoint(), QStringLiteral(".")).replace(',', '.')));
+}
+
 Result<Date> read_day(const QString& typed) {
   if (auto iso = Date::parse(plain(typed)))
     return iso;
-  const auto local = QLocale().toDate(typed.trimmed(), QLocale::ShortFormat);
+  const auto given = typed.trimmed();
+  auto local = QLocale().toDate(given, day_format(QLocale::ShortFormat));
+  if (!local.isValid()) {
+    local = QLocale().toDate(given, QLocale::ShortFormat);
+    // Two digits of a year are of this century.
+    if (local.isValid() && local.year() < 2000)
+      local = local.addYears(100);
+  }
   if (!local.isValid())
-    return refuse(fault("'" + plain(typed) + "' is no day",
-                        "Write it like " + plain(shown(Date::today())) + " or 2026-03-09."));
+    return refuse(fault(phrase("'{}' is no day", plain(typed)),
+                        phrase("Write it like {} or 2026-03-09.", plain(shown(Date::today())))));
   return Date::of(local.year(), static_cast<unsigned>(local.month()),
                   static_cast<unsigned>(local.day()));
 }
 
 QString counted(book::State state, std::int64_t count) {
-  const auto figure = shown(count) + QChar(0x00A0);
+  const auto figure = shown(count);
   switch (state) {
   case book::State::sown:
-    return figure + "sown, not up";
+    return phrased("{} sown, not up", figure);
   case book::State::root:
-    return figure + "with a root";
+    return phrased("{} with a root", figure);
   case book::State::leaf:
-    return figure + "with a leaf";
+    return phrased("{} with a leaf", figure);
   case book::State::plant:
-    return figure + (count == 1 ? "plant" : "plants");
+    return phrased_n(count, "{1} plant", "{1} plants", figure);
   default:
-    return figure + text(book::word(state));
+    return figure + QChar(0x00A0) + text(book::said(state));
   }
 }
 
@@ -63,11 +125,11 @@ QString holding(const work::LotLine& line) {
   QStringList parts;
   for (const auto& [state, count] : line.on_hand)
     parts << counted(state, count);
-  return parts.isEmpty() ? QStringLiteral("nothing left") : parts.join(QStringLiteral(", "));
+  return parts.isEmpty() ? phrased("nothing left") : parts.join(QStringLiteral(", "));
 }
 
 QString place_name(const book::Registers& registers, std::optional<book::PlaceId> place) {
-  return place ? text(registers.place(*place).name) : QStringLiteral("no place");
+  return place ? text(registers.place(*place).name) : phrased("no place");
 }
 
 } // namespace coneline::window

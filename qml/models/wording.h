@@ -3,22 +3,61 @@
 // From core's values to what stands on the screen. Dates and figures follow the system's locale.
 
 #include "core/base/date.h"
+#include "core/base/phrase.h"
 #include "core/book/account.h"
 #include "core/work/overview.h"
 
 #include <QDate>
 #include <QString>
 
+template <>
+struct fmt::formatter<QString> : fmt::formatter<std::string_view> {
+  template <class Context>
+  auto format(const QString& text, Context& context) const {
+    const auto bytes = text.toUtf8();
+    return fmt::formatter<std::string_view>::format(
+        {bytes.data(), static_cast<std::size_t>(bytes.size())}, context);
+  }
+};
+
 namespace coneline::window {
 
 QString text(std::string_view utf8);
 std::string plain(const QString& text);
 
+/// What the program says, put into the language of the window; see core/base/phrase.h.
+template <class... Args>
+QString phrased(fmt::format_string<const Args&...> english, const Args&... args) {
+  return text(phrase(english, args...));
+}
+template <class... Args>
+QString phrased_n(std::int64_t count, fmt::format_string<const std::int64_t&, const Args&...> one,
+                  fmt::format_string<const std::int64_t&, const Args&...> many,
+                  const Args&... args) {
+  return text(phrase_n(count, one, many, args...));
+}
+/// A text that was marked with to_phrase, or a word of the book.
+QString phrased_of(std::string_view english);
+
+/// As the system writes days in short, but with all digits of the year.
 QString shown(Date day);
 QString shown(std::int64_t count);
 QString shown(double value, int decimals);
+/// With its unit, in the units people reckon in: "1.2 m²", "12.9 ft²".
+QString shown(Quantity quantity, double kept, int decimals);
 
-/// A day as it was typed: the locale's short form or ISO 8601.
+/// A number as it stands in a field to be changed: the locale's decimal sign, nothing between
+/// thousands.
+QString written(double value);
+/// The locale's decimal sign or a point or comma; refused where a sign may stand between
+/// thousands as well, as in 1,234.
+Result<double> read_number(const QString& typed);
+/// The same of a measure typed in the units people reckon in, to a millionth of the book's unit.
+Result<double> read_measure(Quantity quantity, const QString& typed);
+/// A measure of the book as it stands in a field to be changed.
+QString written(Quantity quantity, double kept);
+
+/// A day as it was typed: the locale's short form, its year of two or four digits, or ISO 8601.
 Result<Date> read_day(const QString& typed);
 
 /// "488 unsorted", "6 with a root", "38 plants".

@@ -19,7 +19,7 @@ Row {
         id: words
 
         width: caution.width - 12
-        text: qsTr("Caution: ") + caution.text
+        text: qsTr("Caution: %1").arg(caution.text)
         font.pixelSize: Look.tiny
     }
 }

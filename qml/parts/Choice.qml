@@ -7,10 +7,13 @@ Column {
     id: choice
 
     property var choices: []
+    /// How they are written; the choices themselves unless said.
+    property var shown: choices
     property string chosen: ""
     property string says: ""
     property bool wide: choices.length > 5
     property bool unfolded: false
+    readonly property string written: shown[choices.indexOf(chosen)] ?? chosen
     signal picked(string value)
 
     spacing: 8
@@ -18,8 +21,8 @@ Column {
     Press {
         visible: choice.wide
         width: parent.width
-        text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.chosen) + (choice.unfolded ? "  ▴" : "  ▾")
-        Accessible.name: choice.says + ": " + choice.chosen
+        text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.written) + (choice.unfolded ? "  ▴" : "  ▾")
+        Accessible.name: choice.says + ": " + choice.written
         onClicked: choice.unfolded = !choice.unfolded
     }
     Flow {
@@ -32,12 +35,13 @@ Column {
 
             Press {
                 required property string modelData
+                required property int index
 
                 width: Math.min(implicitWidth, parent.width)
-                text: modelData
+                text: choice.shown[index] ?? modelData
                 checked: modelData === choice.chosen
                 Accessible.role: Accessible.RadioButton
-                Accessible.name: choice.says + ": " + modelData
+                Accessible.name: choice.says + ": " + text
                 Accessible.checked: checked
                 onClicked: {
                     choice.chosen = modelData;

@@ -22,13 +22,13 @@ Row {
     Press {
         text: "−"
         width: Look.target
-        Accessible.name: counting.says + qsTr(", one less")
+        Accessible.name: qsTr("%1, one less").arg(counting.says)
         onClicked: counting.step(-1)
     }
     Field {
         id: field
 
-        width: 112
+        width: Look.wide(112)
         says: counting.says
         horizontalAlignment: TextInput.AlignHCenter
         inputMethodHints: Qt.ImhDigitsOnly
@@ -39,7 +39,7 @@ Row {
     Press {
         text: "+"
         width: Look.target
-        Accessible.name: counting.says + qsTr(", one more")
+        Accessible.name: qsTr("%1, one more").arg(counting.says)
         onClicked: counting.step(1)
     }
 }

@@ -18,6 +18,8 @@ FocusScope {
     }
 
     implicitHeight: 280
+    /// Below this the plus would be no target any more.
+    readonly property int least: name.height + figure.height + Look.target + 48
 
     Rectangle {
         anchors.fill: parent
@@ -45,10 +47,10 @@ FocusScope {
         anchors.left: parent.left
         anchors.leftMargin: 8
         width: Math.min(64, parent.width * 0.3)
-        height: 64
+        height: figure.height
         text: "−"
         enabled: counter.value > 0
-        Accessible.name: counter.says + qsTr(", one less")
+        Accessible.name: qsTr("%1, one less").arg(counter.says)
         onClicked: counter.set(counter.value - 1)
     }
     Field {
@@ -59,7 +61,7 @@ FocusScope {
         anchors.leftMargin: 8
         anchors.right: parent.right
         anchors.rightMargin: 8
-        height: 64
+        height: Look.wide(64)
         leftPadding: 4
         rightPadding: 4
         says: counter.says
@@ -91,10 +93,10 @@ FocusScope {
         anchors.right: parent.right
         anchors.margins: 8
         text: "+"
-        Accessible.name: counter.says + qsTr(", one more")
+        Accessible.name: qsTr("%1, one more").arg(counter.says)
         contentItem: Say {
             text: "+"
-            font.pixelSize: 64
+            font.pixelSize: Math.min(64, parent.height * 0.7)
             color: counter.tone
             horizontalAlignment: Text.AlignHCenter
             verticalAlignment: Text.AlignVCenter

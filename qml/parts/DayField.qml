@@ -23,7 +23,7 @@ Row {
     Field {
         id: field
 
-        width: 152
+        width: Look.wide(152)
         says: day.says
         horizontalAlignment: TextInput.AlignHCenter
         onTextEdited: day.written(text)

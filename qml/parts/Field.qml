@@ -10,7 +10,7 @@ T.TextField {
     property string says: ""
     property bool wrong: false
 
-    implicitHeight: Look.target
+    implicitHeight: Math.max(Look.target, contentHeight + 16)
     implicitWidth: 240
     leftPadding: 12
     rightPadding: 12

@@ -13,6 +13,8 @@ T.ItemDelegate {
     property string due: ""
     property bool chosen: false
     property bool faint: false
+    /// What is due stands below where there is no room beside.
+    readonly property bool narrow: width < Look.wide(360)
 
     focusPolicy: Qt.TabFocus
     implicitHeight: Math.max(56, lines.implicitHeight + 16)
@@ -46,7 +48,7 @@ T.ItemDelegate {
             id: code
 
             x: 16
-            width: 92
+            width: Look.wide(92)
             anchors.verticalCenter: parent.verticalCenter
             text: row.code
             wrapMode: Text.NoWrap
@@ -59,7 +61,7 @@ T.ItemDelegate {
 
             anchors.left: code.right
             anchors.leftMargin: 8
-            anchors.right: mark.left
+            anchors.right: row.narrow ? parent.right : mark.left
             anchors.rightMargin: 8
             anchors.verticalCenter: parent.verticalCenter
 
@@ -75,14 +77,23 @@ T.ItemDelegate {
                 font.pixelSize: Look.tiny
                 color: Look.quiet
             }
+            Say {
+                width: parent.width
+                visible: row.narrow && row.due !== ""
+                text: mark.text
+                font.weight: Font.DemiBold
+                color: Look.act
+            }
         }
         Say {
             id: mark
 
+            visible: !row.narrow
+            width: Math.min(implicitWidth, row.width * 0.4)
+            horizontalAlignment: Text.AlignRight
             anchors.right: parent.right
             anchors.rightMargin: 16
             anchors.verticalCenter: parent.verticalCenter
-            wrapMode: Text.NoWrap
             text: row.due === "" ? "" : "▸ " + row.due
             font.weight: Font.DemiBold
             color: Look.act

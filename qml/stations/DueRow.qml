@@ -9,16 +9,19 @@ T.ItemDelegate {
 
     required property string code
     required property string verb
+    required property string word
     required property string told
     required property string since
     property bool chosen: false
     required property string key
     required property bool atOnce
+    /// The buttons stand below where there is no room beside.
+    readonly property bool narrow: width < Look.wide(400)
     signal wanted
     signal later
 
     focusPolicy: Qt.TabFocus
-    implicitHeight: Math.max(80, lines.implicitHeight + 20)
+    implicitHeight: Math.max(80, lines.implicitHeight + 20 + (narrow ? begin.height + 8 : 0))
     Accessible.role: Accessible.ListItem
     Accessible.name: told + ", " + since
     Keys.onReturnPressed: row.clicked()
@@ -48,8 +51,8 @@ T.ItemDelegate {
             id: lines
 
             x: 16
-            width: parent.width - begin.width - later.width - 56
-            anchors.verticalCenter: parent.verticalCenter
+            width: row.narrow ? parent.width - 32 : parent.width - begin.width - later.width - 56
+            y: row.narrow ? 10 : (parent.height - height) / 2
 
             Say {
                 text: row.code
@@ -75,8 +78,8 @@ T.ItemDelegate {
 
             anchors.right: begin.left
             anchors.rightMargin: 8
-            anchors.verticalCenter: parent.verticalCenter
-            width: 72
+            y: begin.y
+            width: Math.max(implicitWidth, Look.wide(72))
             text: qsTr("later")
             visible: row.verb !== "later"
             Accessible.name: qsTr("put off or strike: %1").arg(row.told)
@@ -87,12 +90,15 @@ T.ItemDelegate {
 
             anchors.right: parent.right
             anchors.rightMargin: 16
-            anchors.verticalCenter: parent.verticalCenter
-            width: 112
-            text: row.verb
-            Accessible.name: row.verb + " " + row.code
+            y: row.narrow ? lines.y + lines.height + 8 : (parent.height - height) / 2
+            width: Look.wide(120)
+            implicitHeight: Math.max(Look.target, act.implicitHeight + 16)
+            text: row.word
+            Accessible.name: row.word + " " + row.code
             contentItem: Say {
-                text: row.verb
+                id: act
+
+                text: row.word
                 color: Look.act
                 font.weight: Font.DemiBold
                 horizontalAlignment: Text.AlignHCenter

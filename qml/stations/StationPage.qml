@@ -10,6 +10,14 @@ Item {
     property string station: ""
     property string chosen: ""
     readonly property bool placed: station === "seed" || station === "trays" || station === "pots"
+    readonly property var titles: ({
+            "pollen": qsTr("Pollen"),
+            "cones": qsTr("Cones"),
+            "seed": qsTr("Seed"),
+            "trays": qsTr("Trays"),
+            "pots": qsTr("Pots"),
+            "out": qsTr("Out")
+        })
     readonly property var belongs: ({
             "pollen": qsTr("Parent plants and their pollen belong here. Begin with a plant."),
             "cones": qsTr("Cones belong here from the day they are seen. Begin with a plant, then give it its cone."),
@@ -30,54 +38,56 @@ Item {
         station: page.station
         byPlace: page.placed && place.checked
     }
-    Item {
+    Flow {
         id: head
 
-        width: parent.width
-        height: 72
+        x: 16
+        topPadding: 12
+        bottomPadding: 12
+        width: parent.width - 32
+        spacing: 8
 
         Say {
-            x: 16
-            anchors.verticalCenter: parent.verticalCenter
-            text: page.station.charAt(0).toUpperCase() + page.station.substring(1)
+            // Takes the room that the buttons leave, so that they stand at the right.
+            width: Math.max(implicitWidth, Math.min(head.width, head.width - buttons - 8))
+            text: page.titles[page.station] ?? ""
             font.pixelSize: Look.title
             Accessible.role: Accessible.Heading
+
+            readonly property real buttons: crosses.visible ? crosses.width : page.placed ? (labels.visible ? labels.width + 8 : 0) + cross.width + place.width + 8 : 0
         }
         Press {
+            id: crosses
+
             objectName: "chooseCrosses"
-            anchors.right: parent.right
-            anchors.rightMargin: 16
-            anchors.verticalCenter: parent.verticalCenter
             visible: page.station === "pollen" || page.station === "cones"
             text: qsTr("choose crosses")
             weight: "quiet"
             onClicked: page.crossesWanted()
         }
-        Row {
-            anchors.right: parent.right
-            anchors.rightMargin: 16
-            anchors.verticalCenter: parent.verticalCenter
-            spacing: 8
+        Press {
+            id: labels
+
+            objectName: "labels"
+            visible: page.placed && page.station !== "out" && list.count > 0
+            text: qsTr("labels")
+            weight: "quiet"
+            onClicked: page.labelsWanted()
+        }
+        Press {
+            id: cross
+
             visible: page.placed
+            text: qsTr("by cross")
+            checked: !place.checked
+            onClicked: place.checked = false
+        }
+        Press {
+            id: place
 
-            Press {
-                objectName: "labels"
-                visible: page.station !== "out" && list.count > 0
-                text: qsTr("labels")
-                weight: "quiet"
-                onClicked: page.labelsWanted()
-            }
-            Press {
-                text: qsTr("by cross")
-                checked: !place.checked
-                onClicked: place.checked = false
-            }
-            Press {
-                id: place
-
-                text: qsTr("by place")
-                onClicked: place.checked = true
-            }
+            visible: page.placed
+            text: qsTr("by place")
+            onClicked: place.checked = true
         }
     }
     ListView {

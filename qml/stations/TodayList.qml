@@ -17,108 +17,105 @@ Item {
 
         session: page.session
     }
-    Item {
-        id: head
+    ListView {
+        id: list
 
-        width: parent.width
-        height: titles.height + 24
+        objectName: "todayList"
+        anchors.fill: parent
+        clip: true
+        model: due.rows
+        header: Item {
+            width: list.width
+            height: titles.height + 24
+            onHeightChanged: list.positionViewAtBeginning()
 
-        Column {
-            id: titles
-
-            x: 16
-            y: 12
-            width: parent.width - 32
-            spacing: 8
-
-            Say {
-                width: parent.width
-                text: qsTr("Today, %1").arg(page.session.today)
-                font.pixelSize: Look.title
-                Accessible.role: Accessible.Heading
-            }
-            Say {
-                width: parent.width
-                visible: page.session.invented
-                text: qsTr("%1: everything in this book is invented.").arg(page.session.name)
-                color: Look.quiet
-                font.pixelSize: Look.tiny
-            }
-            Flow {
-                width: parent.width
-                spacing: 8
-
-                Press {
-                    objectName: "byWalk"
-                    text: qsTr("as I walk")
-                    checked: !due.byDay
-                    onClicked: due.byDay = false
-                }
-                Press {
-                    objectName: "byDay"
-                    text: qsTr("by day")
-                    checked: due.byDay
-                    onClicked: due.byDay = true
-                }
-                Press {
-                    objectName: "calendar"
-                    text: page.calendar ? qsTr("calendar  ▴") : qsTr("calendar  ▾")
-                    weight: "quiet"
-                    onClicked: {
-                        page.calendar = !page.calendar;
-                        if (page.calendar && path.text === "")
-                            path.text = due.usualCalendar();
-                    }
-                }
-            }
             Column {
-                width: parent.width
+                id: titles
+
+                x: 16
+                y: 12
+                width: parent.width - 32
                 spacing: 8
-                visible: page.calendar
 
-                Field {
-                    id: path
-
-                    objectName: "calendarPath"
+                Say {
                     width: parent.width
-                    says: qsTr("calendar file")
+                    text: qsTr("Today, %1").arg(page.session.today)
+                    font.pixelSize: Look.title
+                    Accessible.role: Accessible.Heading
+                }
+                Say {
+                    width: parent.width
+                    visible: page.session.invented
+                    text: qsTr("%1: everything in this book is invented.").arg(page.session.name)
+                    color: Look.quiet
+                    font.pixelSize: Look.tiny
                 }
                 Flow {
                     width: parent.width
                     spacing: 8
 
                     Press {
-                        objectName: "saveCalendar"
-                        text: qsTr("Write it")
-                        weight: "act"
-                        onClicked: due.saveCalendar(path.text)
+                        objectName: "byWalk"
+                        text: qsTr("as I walk")
+                        checked: !due.byDay
+                        onClicked: due.byDay = false
                     }
                     Press {
-                        objectName: "takeInCalendar"
-                        text: qsTr("Take it in")
-                        onClicked: due.takeInCalendar(path.text)
+                        objectName: "byDay"
+                        text: qsTr("by day")
+                        checked: due.byDay
+                        onClicked: due.byDay = true
+                    }
+                    Press {
+                        objectName: "calendar"
+                        text: page.calendar ? qsTr("calendar  ▴") : qsTr("calendar  ▾")
+                        weight: "quiet"
+                        onClicked: {
+                            page.calendar = !page.calendar;
+                            if (page.calendar && path.text === "")
+                                path.text = due.usualCalendar();
+                        }
                     }
                 }
-                Say {
-                    objectName: "calendarTold"
+                Column {
                     width: parent.width
-                    visible: text !== ""
-                    text: due.fault === "" ? due.told : due.fault
-                    color: due.fault === "" ? Look.ink : Look.lost
-                    Accessible.role: Accessible.AlertMessage
+                    spacing: 8
+                    visible: page.calendar
+
+                    Field {
+                        id: path
+
+                        objectName: "calendarPath"
+                        width: parent.width
+                        says: qsTr("calendar file")
+                    }
+                    Flow {
+                        width: parent.width
+                        spacing: 8
+
+                        Press {
+                            objectName: "saveCalendar"
+                            text: qsTr("Write it")
+                            weight: "act"
+                            onClicked: due.saveCalendar(path.text)
+                        }
+                        Press {
+                            objectName: "takeInCalendar"
+                            text: qsTr("Take it in")
+                            onClicked: due.takeInCalendar(path.text)
+                        }
+                    }
+                    Say {
+                        objectName: "calendarTold"
+                        width: parent.width
+                        visible: text !== ""
+                        text: due.fault === "" ? due.told : due.fault
+                        color: due.fault === "" ? Look.ink : Look.lost
+                        Accessible.role: Accessible.AlertMessage
+                    }
                 }
             }
         }
-    }
-    ListView {
-        id: list
-
-        objectName: "todayList"
-        anchors.top: head.bottom
-        anchors.bottom: parent.bottom
-        width: parent.width
-        clip: true
-        model: due.rows
         section.property: "heading"
         section.delegate: Heading {
             required property string section
@@ -140,8 +137,7 @@ Item {
     }
     Empty {
         x: 16
-        anchors.top: head.bottom
-        anchors.topMargin: 16
+        y: (list.headerItem ? list.headerItem.height : 0) + 16
         width: parent.width - 32
         visible: list.count === 0
         belongs: qsTr("Nothing is due today. What comes due tomorrow will stand here.")

@@ -5,6 +5,7 @@ import QtQuick
 
 QtObject {
     property string mode: "day"
+    property real scale: 1
 
     readonly property color paper: pick("#FBFAF6", "#171B18", "#FFFFFF")
     readonly property color sheet: pick("#F1EFE7", "#20261F", "#FFFFFF")
@@ -17,16 +18,21 @@ QtObject {
     readonly property color lost: pick("#9E2B25", "#F08C82", "#8B0000")
     readonly property color forecast: pick("#5B4B8A", "#B9A8E8", "#3A2A70")
 
-    readonly property int tiny: 13
-    readonly property int plain: 16
-    readonly property int large: 20
-    readonly property int title: 28
-    readonly property int huge: 40
+    readonly property int tiny: Math.round(13 * scale)
+    readonly property int plain: Math.round(16 * scale)
+    readonly property int large: Math.round(20 * scale)
+    readonly property int title: Math.round(28 * scale)
+    readonly property int huge: Math.round(40 * scale)
 
     readonly property int target: 48
     readonly property int motion: mode === "sun" ? 0 : 120
     readonly property string sans: "Noto Sans"
     readonly property string mono: "Noto Sans Mono"
+
+    /// A width that holds so much text of the plain size, at the size chosen.
+    function wide(plain: int): int {
+        return Math.round(plain * scale);
+    }
 
     function pick(day: string, night: string, sun: string): string {
         return mode === "night" ? night : mode === "sun" ? sun : day;

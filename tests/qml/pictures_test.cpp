@@ -7,55 +7,15 @@
 #include "core/work/harvest.h"
 #include "core/work/line_back.h"
 #include "core/work/temperature.h"
-#include "tests/qml/shown_window.h"
+#include "tests/qml/pages.h"
+#include "tests/qml/sound_page.h"
 
-#include <QDir>
-#include <QImage>
 #include <gtest/gtest.h>
 
 #include <set>
 
 namespace coneline::window {
 namespace {
-
-struct Page {
-  const char* name;
-  std::function<void(ShownWindow&)> go;
-};
-
-QDir folder() {
-  const auto set = qEnvironmentVariable("CONELINE_PICTURES");
-  QDir folder(set.isEmpty() ? QStringLiteral(CONELINE_PICTURES_FOLDER) : set);
-  folder.mkpath(QStringLiteral("."));
-  return folder;
-}
-
-std::string described(const QQuickItem* item) {
-  return item->property("text").toString().toStdString();
-}
-
-void no_text_is_cut(ShownWindow& shown) {
-  for (auto* item : shown.items()) {
-    if (!item->inherits("QQuickText") || item->property("text").toString().isEmpty())
-      continue;
-    EXPECT_FALSE(item->property("truncated").toBool()) << described(item);
-    EXPECT_LE(item->property("contentWidth").toReal(), item->width() + 1) << described(item);
-    EXPECT_LE(item->property("contentHeight").toReal(), item->height() + 1) << described(item);
-    const auto* parent = item->parentItem();
-    EXPECT_LE(item->x() + item->property("contentWidth").toReal(), parent->width() + 1)
-        << described(item) << " in its parent";
-    const auto corner = item->mapToScene({item->width(), 0}).x();
-    EXPECT_LE(corner, shown.window().width() + 1) << described(item) << " in the window";
-  }
-}
-
-void is_not_blank(const QImage& picture) {
-  std::set<QRgb> colours;
-  for (int y = 0; y < picture.height(); y += 3)
-    for (int x = 0; x < picture.width(); x += 3)
-      colours.insert(picture.pixel(x, y));
-  EXPECT_GT(colours.size(), 16U);
-}
 
 QString code_of(ShownWindow& shown, Kind kind, book::State state) {
   return QString::fromStdString(shown.lot_with(kind, state).lot.code.text());
@@ -365,8 +325,32 @@ std::vector<Page> pages() {
          station(s, "season");
          s.tap("season-targets");
        }},
+      {"look", [](ShownWindow& s) { station(s, "look"); }},
   };
 }
+
+} // namespace
+
+std::vector<Page> every_page() {
+  return pages();
+}
+
+QDir pictures_folder() {
+  const auto set = qEnvironmentVariable("CONELINE_PICTURES");
+  QDir folder(set.isEmpty() ? QStringLiteral(CONELINE_PICTURES_FOLDER) : set);
+  folder.mkpath(QStringLiteral("."));
+  return folder;
+}
+
+void is_not_blank(const QImage& picture) {
+  std::set<QRgb> colours;
+  for (int y = 0; y < picture.height(); y += 3)
+    for (int x = 0; x < picture.width(); x += 3)
+      colours.insert(picture.pixel(x, y));
+  EXPECT_GT(colours.size(), 16U);
+}
+
+namespace {
 
 void take(ShownWindow& shown, const std::string& name) {
   SCOPED_TRACE(name);
@@ -374,7 +358,7 @@ void take(ShownWindow& shown, const std::string& name) {
   const auto picture = shown.window().grabWindow();
   is_not_blank(picture);
   no_text_is_cut(shown);
-  EXPECT_TRUE(picture.save(folder().filePath(QString::fromStdString(name) + ".png")));
+  EXPECT_TRUE(picture.save(pictures_folder().filePath(QString::fromStdString(name) + ".png")));
 }
 
 void all_pages(const char* shape, QSize size) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is answered from the list: put off, dismissed, done at once.
+#include "core/base/phrase.h"
 #include "core/work/correct.h"
 #include "core/work/due/list.h"
 #include "core/work/resolve.h"
@@ -22,7 +23,7 @@ Result<Due> due_of_key(store::Reading& reading, const book::Registers& registers
   for (auto& due : due_on(reading, registers, day, far_ahead(habits)))
     if (due.key == key)
       return due;
-  return refuse(fault(fmt::format("'{}' is not due", key),
+  return refuse(fault(phrase("'{}' is not due", key),
                       "It may be done, dismissed or another one by now: look at the list."));
 }
 
@@ -56,8 +57,8 @@ Result<Done> move_now(store::Writing& writing, const Due& due, const Noted& note
     return refuse(id.error());
   Done done;
   done.entries = {*id};
-  done.told = fmt::format("{} stands on {} now", book::plant_name(plant),
-                          registers.place(*plant.place).name);
+  done.told =
+      phrase("{} stands on {} now", book::plant_name(plant), registers.place(*plant.place).name);
   done.cautions = {lifting_caution};
   return done;
 }
@@ -87,17 +88,16 @@ Result<Done> answer_due(store::Book& book, const AnswerDue& wanted, const DueHab
     if (!due)
       return refuse(due.error());
     if (wanted.until && *wanted.until <= wanted.noted.on)
-      return refuse(fault(fmt::format("put off until {}, which is not after {}",
-                                      wanted.until->iso(), wanted.noted.on.iso()),
+      return refuse(fault(phrase("put off until {}, which is not after {}", wanted.until->said(),
+                                 wanted.noted.on.said()),
                           "Give a later day."));
     if (!wanted.until && wanted.noted.note.empty())
       return refuse(fault("dismissed without a reason", "Say why in the note."));
     auto entry = entry_for(wanted.until ? book::Verb::put_off : book::Verb::dismiss, wanted.noted);
     entry.detail = book::DueAnswer{wanted.key, wanted.until};
     return entered(writing, entry,
-                   wanted.until
-                       ? fmt::format("put off until {}: {}", wanted.until->iso(), due->told)
-                       : "dismissed: " + due->told);
+                   wanted.until ? phrase("put off until {}: {}", wanted.until->said(), due->told)
+                                : phrase("dismissed: {}", due->told));
   });
 }
 
@@ -110,13 +110,13 @@ Result<Done> do_due(store::Book& book, const std::string& key, const Noted& note
     if (due->kind == DueKind::move_plant)
       return move_now(writing, *due, noted);
     if (due->kind != DueKind::print_label)
-      return refuse(fault(
-          fmt::format("'{}' needs more than a tick", key),
-          fmt::format("Enter what was done: '{} {}'.", book::word(due->kind), due->code.text())));
+      return refuse(
+          fault(phrase("'{}' needs more than a tick", key),
+                phrase("Enter what was done: '{} {}'.", book::said(due->kind), due->code.text())));
     auto entry = entry_about(writing, book::Verb::print_label, due->code, noted);
     if (!entry)
       return refuse(entry.error());
-    return entered(writing, *entry, "label of " + due->code.text() + " printed");
+    return entered(writing, *entry, phrase("label of {} printed", due->code.text()));
   });
 }
 
@@ -135,10 +135,10 @@ Result<Due> due_meant(store::Reading& reading, const book::Registers& registers,
   std::string keys;
   for (const auto& due : fits)
     keys += fmt::format("{}'{}'", keys.empty() ? "" : ", ", due.key);
-  return refuse(fits.empty() ? fault(fmt::format("nothing is due for '{}'", typed),
+  return refuse(fits.empty() ? fault(phrase("nothing is due for '{}'", typed),
                                      "Give a code, or a key from the list of what is due.")
-                             : fault(fmt::format("several things are due for '{}'", typed),
-                                     "Say which: " + keys + "."));
+                             : fault(phrase("several things are due for '{}'", typed),
+                                     phrase("Say which: {}.", keys)));
 }
 
 Result<Done> want_label(store::Book& book, const Code& code, const Noted& noted) {
@@ -146,7 +146,7 @@ Result<Done> want_label(store::Book& book, const Code& code, const Noted& noted)
     auto entry = entry_about(writing, book::Verb::want_label, code, noted);
     if (!entry)
       return refuse(entry.error());
-    return entered(writing, *entry, "a new label for " + code.text() + " is on the list");
+    return entered(writing, *entry, phrase("a new label for {} is on the list", code.text()));
   });
 }
 
@@ -156,7 +156,7 @@ Result<Done> plan_move(store::Book& book, const Code& plant, const Code& place,
     const auto registers = writing.registers();
     const auto* row = book::coded(registers.plants, plant);
     if (row == nullptr)
-      return refuse(fault(fmt::format("there is no plant {}", plant.text()), "Check the code."));
+      return refuse(fault(phrase("there is no plant {}", plant.text()), "Check the code."));
     auto to = place_coded(registers, place);
     if (!to)
       return refuse(to.error());
@@ -164,7 +164,7 @@ Result<Done> plan_move(store::Book& book, const Code& plant, const Code& place,
     entry.detail = book::PlantNote{row->id, {}, *to};
     return entered(
         writing, entry,
-        fmt::format("{} is to be moved to {}", book::plant_name(*row), registers.place(**to).name));
+        phrase("{} is to be moved to {}", book::plant_name(*row), registers.place(**to).name));
   });
 }
 

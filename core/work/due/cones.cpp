@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Scales to check, passes, and cones that may be ripe.
+#include "core/base/phrase.h"
 #include "core/work/due/list.h"
 
 #include <fmt/format.h>
@@ -33,11 +34,11 @@ void scales(const DueGround& ground, const ConeCourse& course, DueList& list) {
       (last && last->scales != book::Scales::tight))
     return;
   const auto& plant = ground.registers.plant(cone.plant);
-  list.add(
-      {DueKind::check_scales, cone.code, looks_so_far(ground, course),
-       (last ? last->date : *begun).plus_days(ground.habits.days_between_tight_looks), std::nullopt,
-       fmt::format("{} of {}: are its scales loose?", cone.code.text(), book::plant_name(plant)),
-       plant.place});
+  list.add({DueKind::check_scales, cone.code, looks_so_far(ground, course),
+            (last ? last->date : *begun).plus_days(ground.habits.days_between_tight_looks),
+            std::nullopt,
+            phrase("{} of {}: are its scales loose?", cone.code.text(), book::plant_name(plant)),
+            plant.place});
 }
 
 void passes(const DueGround& ground, const ConeCourse& course, DueList& list) {
@@ -57,12 +58,11 @@ void passes(const DueGround& ground, const ConeCourse& course, DueList& list) {
   const auto to = line.passes.empty()
                       ? first.plus_days(1)
                       : line.passes.back().plus_days(habits.days_between_passes_at_most);
-  list.add(
-      {DueKind::pollinate, line.cone.code, static_cast<int>(line.passes.size()), from, to,
-       fmt::format("pass {} on {}, if the cone is still loose", line.passes.size() + 1,
+  list.add({DueKind::pollinate, line.cone.code, static_cast<int>(line.passes.size()), from, to,
+            phrase("pass {} on {}, if the cone is still loose", line.passes.size() + 1,
                    line.passes.empty() ? book::plant_name(ground.registers.plant(line.cone.plant))
                                        : line.origin.name),
-       ground.registers.plant(line.cone.plant).place});
+            ground.registers.plant(line.cone.plant).place});
 }
 
 void ripe(const DueGround& ground, const ConeCourse& course, DueList& list) {
@@ -73,14 +73,14 @@ void ripe(const DueGround& ground, const ConeCourse& course, DueList& list) {
   if (last && last->scales == book::Scales::coming_apart)
     return list.add({DueKind::harvest, course.line.cone.code, looks_so_far(ground, course),
                      last->date, last->date.plus_days(3),
-                     course.line.origin.name + " comes apart: harvest it", plant.place});
+                     phrase("{} comes apart: harvest it", course.line.origin.name), plant.place});
   // Looked at within the time of ripeness, it waits for the next look.
   auto from = *course.ripe_from;
   if (last && last->date >= from)
     from = last->date.plus_days(ground.habits.days_between_ripe_looks);
   list.add({DueKind::harvest, course.line.cone.code, looks_so_far(ground, course), from,
             std::max(from, *course.ripe_to),
-            fmt::format("{} may be ripe: look whether it comes loose", course.line.origin.name),
+            phrase("{} may be ripe: look whether it comes loose", course.line.origin.name),
             plant.place});
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Labels that were asked for and not printed since, and those that nobody has seen for a while.
+#include "core/base/phrase.h"
 #include "core/work/due/list.h"
 #include "core/work/labels_to_renew.h"
 
@@ -28,9 +29,9 @@ void labels_due(const DueGround& ground, DueList& list) {
                                     : label.seen.value_or(ground.day);
     list.add({DueKind::print_label, label.code, label.times_printed,
               last.plus_days(usual_days_unseen), std::nullopt,
-              fmt::format("the label of {} was last seen on {}: look whether it can be read, or "
-                          "print it again",
-                          label.code.text(), last.iso()),
+              phrase("the label of {} was last seen on {}: look whether it can be read, or "
+                     "print it again",
+                     label.code.text(), last.said()),
               label.place, true});
   }
   for (const auto& line : ground.lots) {
@@ -39,8 +40,8 @@ void labels_due(const DueGround& ground, DueList& list) {
     if (wanted.times <= printed.times || printed_since(line.lot.code, *wanted.last))
       continue;
     list.add({DueKind::print_label, line.lot.code, printed.times, *wanted.last, std::nullopt,
-              fmt::format("a new label for {}, {}", line.lot.code.text(), line.origin.name),
-              line.place, true});
+              phrase("a new label for {}, {}", line.lot.code.text(), line.origin.name), line.place,
+              true});
   }
   std::map<book::ConeId, Wanted> cones;
   for (const auto& entry : ground.reading.standing_entries(book::Verb::want_label))
@@ -56,7 +57,7 @@ void labels_due(const DueGround& ground, DueList& list) {
     const auto& plant = ground.registers.plant(cone.plant);
     if (label.wanted > label.printed && !printed_since(cone.code, label.since))
       list.add({DueKind::print_label, cone.code, label.printed, label.since, std::nullopt,
-                fmt::format("a new label for {} on {}", cone.code.text(), book::plant_name(plant)),
+                phrase("a new label for {} on {}", cone.code.text(), book::plant_name(plant)),
                 plant.place, true});
   }
 }

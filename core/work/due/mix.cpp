@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Mix to have ready for what is to be potted soon. The book keeps no stock of mix, so this says
 // what is needed, not what is missing.
+#include "core/base/phrase.h"
 #include "core/work/due/list.h"
 
 #include <fmt/format.h>
@@ -62,10 +63,10 @@ void mix_due(const DueGround& ground, DueList& list) {
     const auto& mix = ground.registers.mix(id);
     const auto from = need.from.plus_days(-ground.habits.days_of_mix);
     list.add(Due{DueKind::have_mix_ready, need.code, from, std::max(from, need.from),
-                 fmt::format("{:.0f} litres of '{}' for {} plants to be potted by {}; see what is "
-                             "there, mix or order the rest",
-                             need.litres, mix.name, need.pots,
-                             ground.day.plus_days(ground.habits.days_of_mix).iso()),
+                 phrase("{} of '{}' for {} plants to be potted by {}; see what is "
+                        "there, mix or order the rest",
+                        measured(Quantity::litres, need.litres, 0), mix.name, need.pots,
+                        ground.day.plus_days(ground.habits.days_of_mix).said()),
                  INT_MAX,
                  fmt::format("{} {} {}", book::word(DueKind::have_mix_ready), mix.name,
                              ground.day.first_of_month().iso())});

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Parent plants that someone means to move.
+#include "core/base/phrase.h"
 #include "core/work/due/list.h"
 
 #include <fmt/format.h>
@@ -32,15 +33,15 @@ void plants_due(const DueGround& ground, DueList& list) {
     if (plant.place == to)
       continue;
     DueList::Item item{DueKind::move_plant, plant.code, plan.second, plan.first.date};
-    item.told = fmt::format("{} to {}", book::plant_name(plant), ground.registers.place(to).name);
+    item.told = phrase("{} to {}", book::plant_name(plant), ground.registers.place(to).name);
     item.place = plant.place;
     item.done_at_once = true;
     if (plant.stands_in == book::StandsIn::ground) {
       // A plan of this spring stays of this spring, so that missing it is said.
       const auto window = moving_window(ground.registers.title.hemisphere, plan.first.date);
-      item.told += window ? ": from the ground, after winter and before new leaves"
-                          : ": from the ground; the book does not know its hemisphere, so when "
-                            "winter is over is yours to say";
+      item.told += window ? phrase(": from the ground, after winter and before new leaves")
+                          : phrase(": from the ground; the book does not know its hemisphere, so "
+                                   "when winter is over is yours to say");
       if (window) {
         item.from = std::max(window->from, plan.first.date);
         item.to = window->to;

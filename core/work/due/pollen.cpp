@@ -2,6 +2,7 @@
 // Pollen to collect while a male cone sheds, and pollen that grows old.
 #include "core/work/pollen.h"
 
+#include "core/base/phrase.h"
 #include "core/work/due/list.h"
 
 #include <fmt/format.h>
@@ -58,8 +59,7 @@ void pollen_due(const DueGround& ground, DueList& list) {
                                          : shedding.since;
     list.add({DueKind::collect_pollen, plant.code, shedding.times, from,
               from.plus_days(habits.days_between_passes_at_most - habits.days_between_passes),
-              fmt::format("pollen of {}, while its cone sheds", book::plant_name(plant)),
-              plant.place});
+              phrase("pollen of {}, while its cone sheds", book::plant_name(plant)), plant.place});
   }
   for (const auto& line : pollen_lines(ground.reading, ground.registers)) {
     if (!line.there() || !line.old_from)
@@ -68,13 +68,13 @@ void pollen_due(const DueGround& ground, DueList& list) {
     const auto from = line.old_from->plus_days(-habits.days_before_old);
     if (std::ranges::any_of(line.tests, [&](const auto& test) { return test.date >= from; }))
       continue;
-    const std::string advice =
-        *line.old_to < ground.day ? "test it, or throw it away" : "use it first, or test it";
+    const std::string advice = *line.old_to < ground.day ? phrase("test it, or throw it away")
+                                                         : phrase("use it first, or test it");
     list.add({DueKind::test_pollen, line.lot.code, static_cast<int>(line.tests.size()), from,
               line.old_to,
-              fmt::format("{} of {} is old from {}: {} ({})", line.lot.code.text(),
-                          book::plant_name(ground.registers.plant(line.lot.plant)),
-                          line.old_from->iso(), advice, line.years_source)});
+              phrase("{} of {} is old from {}: {} ({})", line.lot.code.text(),
+                     book::plant_name(ground.registers.plant(line.lot.plant)),
+                     line.old_from->said(), advice, line.years_source)});
   }
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Plants to pot on. They stand in containers and can be moved at any time.
+#include "core/base/phrase.h"
 #include "core/work/due/list.h"
 
 #include <fmt/format.h>
@@ -17,8 +18,8 @@ void pots_due(const DueGround& ground, DueList& list) {
       continue;
     list.add({DueKind::pot_on, line.lot.code, 0, line.since->plus_part_months(step->months.low),
               line.since->plus_part_months(step->months.high),
-              fmt::format("{} plants of {} into '{}'", line.total(), line.origin.name,
-                          ground.registers.pot(std::next(step)->pot).name),
+              phrase("{} plants of {} into '{}'", line.total(), line.origin.name,
+                     ground.registers.pot(std::next(step)->pot).name),
               line.place});
   }
 }

@@ -44,15 +44,26 @@ int Answers::whole(const QString& field) {
 }
 
 std::optional<double> Answers::decimal(const QString& field) {
-  auto given = words(field);
-  if (given.empty())
+  if (words(field).empty())
     return std::nullopt;
-  std::ranges::replace(given, ',', '.');
-  return keep(field, parse_real(given), 0.0);
+  return keep(field, read_number(values_.value(field).toString()), 0.0);
+}
+
+std::optional<double> Answers::decimal(const QString& field, Quantity quantity) {
+  if (words(field).empty())
+    return std::nullopt;
+  return keep(field, read_measure(quantity, values_.value(field).toString()), 0.0);
+}
+
+double Answers::measure(const QString& field, Quantity quantity) {
+  return above_zero(field, decimal(field, quantity));
 }
 
 double Answers::measure(const QString& field) {
-  const auto given = decimal(field);
+  return above_zero(field, decimal(field));
+}
+
+double Answers::above_zero(const QString& field, std::optional<double> given) {
   if (!given || *given <= 0)
     blame(field, coneline::fault("a number above 0 belongs here", "Measure it once."));
   return given.value_or(0);
@@ -103,9 +114,8 @@ std::optional<book::Weighing> Answers::weighing(const QString& hundreds, const Q
   if (given.isEmpty())
     return std::nullopt;
   book::Weighing weighed;
-  for (auto piece : given.split(QRegularExpression(QStringLiteral("[\\s;]+")))) {
-    piece.replace(',', '.');
-    weighed.hundreds.push_back(keep(hundreds, parse_real(plain(piece)), 0.0));
+  for (const auto& piece : given.split(QRegularExpression(QStringLiteral("[\\s;]+")))) {
+    weighed.hundreds.push_back(keep(hundreds, read_number(piece), 0.0));
   }
   weighed.grams = measure(grams);
   return weighed;

@@ -31,8 +31,11 @@ class Answers {
   std::string named(const QString& field);
   Count count(const QString& field); ///< empty is 0
   int whole(const QString& field);
-  std::optional<double> decimal(const QString& field); ///< a decimal comma is taken too
-  double measure(const QString& field);                ///< above 0
+  std::optional<double> decimal(const QString& field); ///< with the locale's decimal sign
+  /// A measure in the units people reckon in, as the book keeps it.
+  std::optional<double> decimal(const QString& field, Quantity quantity);
+  double measure(const QString& field); ///< above 0
+  double measure(const QString& field, Quantity quantity);
   std::optional<std::int64_t> cents(const QString& field);
   Date day(const QString& field);
   std::optional<Date> some_day(const QString& field);
@@ -69,6 +72,7 @@ class Answers {
     return otherwise;
   }
   void blame(const QString& field, const Fault& fault);
+  double above_zero(const QString& field, std::optional<double> given);
 
   const Subject& subject_;
   QVariantMap values_;

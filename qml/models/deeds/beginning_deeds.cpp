@@ -27,7 +27,7 @@ QString taxon_hint(const Subject& subject) {
   QStringList names;
   for (const auto& taxon : subject.registers().taxa)
     names << text(taxon.name);
-  return names.isEmpty() ? QString() : "in the book: " + names.join(QStringLiteral(", "));
+  return names.isEmpty() ? QString() : phrased("in the book: {}", names.join(QStringLiteral(", ")));
 }
 
 Result<book::TaxonId> taxon_for(store::Writing& writing, const std::string& name) {
@@ -47,8 +47,8 @@ Result<Code> put_cone(store::Writing& writing, book::PlantId plant, std::optiona
   return writing.put(book::Cone{{}, *code, plant, seen, note}).map([&](auto) { return *code; });
 }
 
-work::Done made(const Code& code, const std::string& what) {
-  return {{}, {code}, what + " " + code.text() + " is in the book", {}};
+work::Done made(const Code& code) {
+  return {{}, {code}, phrase("{} {} is in the book", kind_said(code.kind()), code.text()), {}};
 }
 
 std::vector<FieldSpec> plant_fields(const Subject& subject) {
@@ -58,7 +58,7 @@ std::vector<FieldSpec> plant_fields(const Subject& subject) {
           taxon,
           choice_field("sex", "Sex", {"not known", "male", "female"}, QStringLiteral("female")),
           words_field("origin", "Where it came from"),
-          choice_field("place", "Place", place_names(subject), {}),
+          name_field("place", "Place", place_names(subject), {}),
           words_field("note", "Note")};
 }
 
@@ -89,7 +89,7 @@ Result<work::Done> run_plant(store::Book& book, Answers& answers) {
   return answers.then([&] {
     return book.write([&](store::Writing& writing) {
       return put_plant(writing, answers, taxon, sex).map([](const auto& put) {
-        return made(put.second, "plant");
+        return made(put.second);
       });
     });
   });
@@ -105,7 +105,7 @@ Result<work::Done> run_cone(store::Book& book, Answers& answers) {
   return answers.then([&] {
     return book.write([&](store::Writing& writing) {
       return put_cone(writing, plant, seen, answers.words("note")).map([](const Code& code) {
-        return made(code, "cone");
+        return made(code);
       });
     });
   });
@@ -127,7 +127,7 @@ Result<work::Done> run_first_cone(store::Book& book, Answers& answers) {
       if (!plant)
         return refuse(plant.error());
       return put_cone(writing, plant->first, seen, {}).map([](const Code& code) {
-        return made(code, "cone");
+        return made(code);
       });
     });
   });
@@ -136,7 +136,7 @@ Result<work::Done> run_first_cone(store::Book& book, Answers& answers) {
 std::vector<FieldSpec> pollen_fields(const Subject& subject) {
   return {words_field("collected", "Collected", shown(subject.today)),
           decimal_field("millilitres", "Millilitres", {}, "may stay empty"),
-          words_field("store", "Kept in", QStringLiteral("refrigerator, dry")),
+          words_field("store", "Kept in", phrased("refrigerator, dry")),
           words_field("note", "Note")};
 }
 
@@ -153,7 +153,7 @@ Result<work::Done> run_pollen(store::Book& book, Answers& answers) {
       if (!code)
         return refuse(code.error());
       lot.code = *code;
-      return writing.put(lot).map([&](auto) { return made(*code, "pollen lot"); });
+      return writing.put(lot).map([&](auto) { return made(*code); });
     });
   });
 }
@@ -165,8 +165,8 @@ std::vector<FieldSpec> buy_fields(const Subject& subject) {
   pots.prepend(QStringLiteral("none"));
   return with_day_and_note(
       subject, {taxon, words_field("supplier", "From whom"), count_field("count", "How many", 0),
-                choice_field("pot", "Plants in pots; none for seed", pots, QStringLiteral("none")),
-                choice_field("place", "Place", place_names(subject), {})});
+                name_field("pot", "Plants in pots; none for seed", pots, QStringLiteral("none")),
+                name_field("place", "Place", place_names(subject), {})});
 }
 
 Result<work::Done> run_buy(store::Book& book, Answers& answers) {

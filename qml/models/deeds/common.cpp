@@ -26,6 +26,21 @@ FieldSpec decimal_field(const char* key, const char* label, const QString& value
   return field(FieldSpec::Kind::decimal, key, label, value, hint);
 }
 
+FieldSpec measure_field(Quantity quantity, const char* key, const char* label,
+                        std::optional<double> kept, const char* hint) {
+  const auto system = language().units();
+  auto made = field(FieldSpec::Kind::decimal, key, label,
+                    kept ? written(quantity, *kept) : QString(), hint);
+  made.label = text(fmt::format(fmt::runtime(phrase_of(label)), unit_word(system, quantity)));
+  return made;
+}
+
+FieldSpec name_field(const char* key, const char* label, QStringList names, const QString& value) {
+  auto made = choice_field(key, label, std::move(names), value);
+  made.names = true;
+  return made;
+}
+
 FieldSpec choice_field(const char* key, const char* label, QStringList choices,
                        const QString& value) {
   auto made = field(FieldSpec::Kind::choice, key, label, value, "");

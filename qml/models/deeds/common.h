@@ -11,8 +11,13 @@ FieldSpec words_field(const char* key, const char* label, const QString& value =
                       const char* hint = "");
 FieldSpec decimal_field(const char* key, const char* label, const QString& value = {},
                         const char* hint = "");
+/// A field of a measure; its label has a place for the unit. `kept` is in the book's unit.
+FieldSpec measure_field(Quantity quantity, const char* key, const char* label,
+                        std::optional<double> kept = {}, const char* hint = "");
 FieldSpec choice_field(const char* key, const char* label, QStringList choices,
                        const QString& value);
+/// A choice among names the grower gave.
+FieldSpec name_field(const char* key, const char* label, QStringList names, const QString& value);
 
 /// The words of a set, as the book writes them.
 template <class Set>

@@ -40,10 +40,10 @@ bool last_pass_long_ago(const Subject& subject) {
 
 QString pollen_words(const Subject& subject, const work::PollenLine& line) {
   auto words = text(line.lot.code.text()) + " " +
-               text(book::plant_name(subject.registers().plant(line.lot.plant))) + ", of " +
-               shown(line.lot.collected);
+               text(book::plant_name(subject.registers().plant(line.lot.plant))) +
+               phrased(", of {}", shown(line.lot.collected));
   if (line.left)
-    words += ", " + shown(*line.left, 1) + " ml left";
+    words += phrased(", {} ml left", shown(*line.left, 1));
   return words;
 }
 
@@ -88,8 +88,8 @@ std::vector<FieldSpec> share_fields(const Subject& subject, std::size_t share, c
   choices << nothing;
   if (chosen.isEmpty())
     chosen = share == 0 ? choices.first() : nothing;
-  const auto amount = last && last->millilitres ? QString::number(*last->millilitres) : QString();
-  return {choice_field(pollen, label, choices, chosen),
+  const auto amount = last && last->millilitres ? written(*last->millilitres) : QString();
+  return {name_field(pollen, label, choices, chosen),
           decimal_field(millilitres, "Millilitres of it", amount, "empty if not measured")};
 }
 

@@ -17,6 +17,7 @@ struct FieldSpec {
   QString value;
   QStringList choices; ///< of a choice
   QString hint;
+  bool names = false; ///< the choices are names the grower gave, but for "none"
 };
 
 /// One piece of a bar whose pieces add up to what is there.

@@ -12,8 +12,8 @@ namespace coneline::window {
 
 namespace {
 
-const QString put_off = QStringLiteral("put off until the day");
-const QString strike = QStringLiteral("strike it, with a reason");
+const QString put_off = to_phrase("put off until the day");
+const QString strike = to_phrase("strike it, with a reason");
 
 bool is_cone_on_plant(const Subject& subject) {
   const auto* cone = subject.standing->cone(subject.code);
@@ -71,7 +71,7 @@ Result<work::Done> run_male_cone(store::Book& book, Answers& answers) {
 std::vector<FieldSpec> collect_fields(const Subject& subject) {
   std::vector<FieldSpec> fields{decimal_field("ml", "Millilitres")};
   if (!is_pollen(subject))
-    fields.push_back(words_field("store", "Kept in", QStringLiteral("refrigerator, dry")));
+    fields.push_back(words_field("store", "Kept in", phrased("refrigerator, dry")));
   return with_day_and_note(subject, fields);
 }
 Result<work::Done> run_collect(store::Book& book, Answers& answers) {
@@ -111,7 +111,7 @@ Result<work::Done> run_want_label(store::Book& book, Answers& answers) {
 
 std::vector<FieldSpec> plan_move_fields(const Subject& subject) {
   return with_day_and_note(
-      subject, {choice_field("place", "Move it to", place_names(subject), place_now(subject))});
+      subject, {name_field("place", "Move it to", place_names(subject), place_now(subject))});
 }
 Result<work::Done> run_plan_move(store::Book& book, Answers& answers) {
   const auto place = answers.place("place");
@@ -122,7 +122,7 @@ Result<work::Done> run_plan_move(store::Book& book, Answers& answers) {
 }
 
 QString told_due(const work::Due& due) {
-  return text(book::word(due.kind)) + ": " + text(due.told);
+  return text(book::said(due.kind)) + ": " + text(due.told);
 }
 
 bool is_due(const Subject& subject) {
@@ -141,7 +141,7 @@ std::vector<FieldSpec> later_fields(const Subject& subject) {
                   shown(subject.today.plus_days(in_a_few_days)),
                   {},
                   {}};
-  return {choice_field("what", "What is due", what, what.value(0)),
+  return {name_field("what", "What is due", what, what.value(0)),
           choice_field("answer", "Then", {put_off, strike}, put_off), until,
           words_field("reason", "Reason")};
 }

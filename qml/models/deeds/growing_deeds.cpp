@@ -47,13 +47,13 @@ std::vector<FieldSpec> pot_fields(const Subject& subject) {
   return with_day_and_note(
       subject,
       {count_field("count", "Plants", count),
-       choice_field("pot", "Pot", pots,
-                    step             ? text(subject.registers().pot(step->pot).name)
-                    : pots.isEmpty() ? QString()
-                                     : pots.last()),
-       choice_field("mix", "Mix", mix_names(subject),
-                    step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")),
-       choice_field("place", "Place", place_names(subject), place_now(subject))});
+       name_field("pot", "Pot", pots,
+                  step             ? text(subject.registers().pot(step->pot).name)
+                  : pots.isEmpty() ? QString()
+                                   : pots.last()),
+       name_field("mix", "Mix", mix_names(subject),
+                  step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")),
+       name_field("place", "Place", place_names(subject), place_now(subject))});
 }
 std::vector<Piece> pot_pieces(const Subject& subject, const Answers& answers) {
   const auto count = answers.so_far("count");

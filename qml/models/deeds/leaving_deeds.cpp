@@ -95,7 +95,7 @@ Result<work::Done> run_leave(store::Book& book, Answers& answers) {
 
 std::vector<FieldSpec> move_fields(const Subject& subject) {
   return with_day_and_note(subject,
-                           {choice_field("place", "To", place_names(subject), place_now(subject))});
+                           {name_field("place", "To", place_names(subject), place_now(subject))});
 }
 Result<work::Done> run_move(store::Book& book, Answers& answers) {
   const auto place = answers.place("place");

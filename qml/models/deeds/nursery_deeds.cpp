@@ -12,7 +12,7 @@ namespace coneline::window {
 namespace {
 
 work::Done done(const std::string& what) {
-  return {{}, {}, what + " is in the book", {}};
+  return {{}, {}, phrase("{} is in the book", what), {}};
 }
 
 std::vector<FieldSpec> place_fields(const Subject& subject) {
@@ -21,9 +21,9 @@ std::vector<FieldSpec> place_fields(const Subject& subject) {
   return {
       words_field("name", "Name", {}, "such as Bench 3"),
       choice_field("kind", "It is a", {"house", "bench", "bay"}, QStringLiteral("bench")),
-      choice_field("within", "in", within, QStringLiteral("none")),
-      decimal_field("length", "Length to stand on, mm", QStringLiteral("0")),
-      decimal_field("width", "Width, mm", QStringLiteral("0")),
+      name_field("within", "in", within, QStringLiteral("none")),
+      measure_field(Quantity::millimetres, "length", "Length to stand on, {}", 0.0),
+      measure_field(Quantity::millimetres, "width", "Width, {}", 0.0),
       choice_field("light", "Light", {"sun", "part shade", "shade"}, QStringLiteral("part shade")),
       count_field("walk", "Its turn when walking through",
                   std::int64_t(subject.registers().places.size()) + 1)};
@@ -35,8 +35,8 @@ Result<work::Done> run_place(store::Book& book, Answers& answers) {
   place.kind = answers.one_of<book::PlaceKind>("kind");
   if (const auto within = answers.place("within"))
     place.within = book::coded(answers.subject().registers().places, *within)->id;
-  place.length_mm = answers.decimal("length").value_or(0);
-  place.width_mm = answers.decimal("width").value_or(0);
+  place.length_mm = answers.decimal("length", Quantity::millimetres).value_or(0);
+  place.width_mm = answers.decimal("width", Quantity::millimetres).value_or(0);
   place.light = answers.one_of<book::Light>("light");
   place.walk = answers.whole("walk");
   return answers.then([&] {
@@ -52,22 +52,25 @@ Result<work::Done> run_place(store::Book& book, Answers& answers) {
 
 std::vector<FieldSpec> pot_fields(const Subject&) {
   return {words_field("name", "Name", {}, "such as deep pot 2 L"),
-          decimal_field("litres", "Litres it really holds", {}, "all cells together, measured"),
+          measure_field(Quantity::litres, "litres", "It really holds, {}", {},
+                        "all cells together, measured"),
           choice_field("shape", "Shape", {"round", "rectangular"}, QStringLiteral("round")),
-          decimal_field("length", "Outside length or diameter, mm"),
-          decimal_field("width", "Outside width, mm", {}, "empty for a round one"),
+          measure_field(Quantity::millimetres, "length", "Outside length or diameter, {}"),
+          measure_field(Quantity::millimetres, "width", "Outside width, {}", {},
+                        "empty for a round one"),
           count_field("cells", "Seeds or plants it takes", 1)};
 }
 
 Result<work::Done> run_pot(store::Book& book, Answers& answers) {
   book::Pot pot;
   pot.name = answers.named("name");
-  pot.litres = answers.measure("litres");
+  pot.litres = answers.measure("litres", Quantity::litres);
   pot.shape = answers.one_of<book::Shape>("shape");
-  pot.length_mm = answers.measure("length");
-  pot.width_mm = pot.shape == book::Shape::round ? pot.length_mm : answers.measure("width");
+  pot.length_mm = answers.measure("length", Quantity::millimetres);
+  pot.width_mm = pot.shape == book::Shape::round ? pot.length_mm
+                                                 : answers.measure("width", Quantity::millimetres);
   pot.cells = answers.whole("cells");
-  pot.source = "measured";
+  pot.source = phrase("measured");
   return answers.then([&] {
     return book.write([&](store::Writing& writing) {
       return writing.put(pot).map([&](auto) { return done(pot.name); });
@@ -79,7 +82,7 @@ std::vector<FieldSpec> mix_fields(const Subject&) {
   return {words_field("name", "Name"),
           words_field("parts", "Parts by volume", {}, "such as perlite 4, peat 3, sand 3"),
           decimal_field("shrink", "Volume lost in mixing, %", QStringLiteral("15")),
-          words_field("source", "Where this comes from", QStringLiteral("own experience"))};
+          words_field("source", "Where this comes from", phrased("own experience"))};
 }
 
 /// "perlite 4, peat 3": each part with its share.
@@ -89,7 +92,7 @@ Result<std::vector<book::MixPart>> read_parts(const std::string& written) {
   for (const auto& piece : text(written).split(',')) {
     const auto match = one.match(piece);
     if (!match.hasMatch())
-      return refuse(fault("'" + plain(piece) + "' is no part with its share",
+      return refuse(fault(phrase("'{}' is no part with its share", plain(piece)),
                           "Write it like: perlite 4, peat 3, sand 3."));
     parts.push_back({plain(match.captured(1)), match.captured(2).toDouble()});
   }
@@ -112,30 +115,47 @@ Result<work::Done> run_mix(store::Book& book, Answers& answers) {
   });
 }
 
+constexpr const char* in_own_money = to_phrase("in your own money");
+
 struct FigureAsked {
   const char* key;
   const char* name; ///< as the book keeps it
   const char* label;
-  const char* hint = "in your own money";
-  double times = 1; ///< what is asked, of what is kept
+  const char* hint = in_own_money;
+  double times = 1;             ///< what is asked, of what is kept
+  std::optional<Quantity> of{}; ///< a price for one of it
 };
 constexpr std::array figures_asked{
     FigureAsked{"worth", book::figure::plant_worth, "A plant is worth"},
     FigureAsked{"seed", book::figure::seed_cost, "A sown seed costs"},
-    FigureAsked{"litre", book::figure::litre_price, "or a litre of mix costs"},
-    FigureAsked{"bench", book::figure::bench_price, "and a m² of bench a month"},
+    FigureAsked{"litre", book::figure::litre_price, "or 1 {} of mix costs", in_own_money, 1,
+                Quantity::litres},
+    FigureAsked{"bench", book::figure::bench_price, "and 1 {} of bench a month", in_own_money, 1,
+                Quantity::square_metres},
     FigureAsked{"keep", book::figure::keep_cost, "Keeping a seed costs"},
     FigureAsked{"done", book::figure::done_below,
                 "A tray is done when one more comes in fewer of 100", "5 where nothing is said",
                 100}};
+
+/// What is kept, as it is asked for, and back.
+double asked_for(const FigureAsked& asked, double kept) {
+  return asked.times * (asked.of ? for_one_unit(language().units(), *asked.of, kept) : kept);
+}
+double kept_of(const FigureAsked& asked, double given) {
+  const double once = given / asked.times;
+  return asked.of ? for_one_kept(language().units(), *asked.of, once) : once;
+}
 
 std::vector<FieldSpec> figures_fields(const Subject& subject) {
   std::vector<FieldSpec> fields;
   for (const auto& asked : figures_asked) {
     const auto* kept = book::named(subject.registers().figures, asked.name);
     fields.push_back(decimal_field(asked.key, asked.label,
-                                   kept ? QString::number(kept->value * asked.times) : QString(),
+                                   kept ? written(asked_for(asked, kept->value)) : QString(),
                                    asked.hint));
+    if (asked.of)
+      fields.back().label = text(fmt::format(fmt::runtime(phrase_of(asked.label)),
+                                             unit_word(language().units(), *asked.of)));
   }
   return fields;
 }
@@ -144,13 +164,13 @@ Result<work::Done> run_figures(store::Book& book, Answers& answers) {
   std::vector<book::Figure> figures;
   for (const auto& asked : figures_asked)
     if (const auto given = answers.decimal(asked.key))
-      figures.push_back({asked.name, *given / asked.times});
+      figures.push_back({asked.name, kept_of(asked, *given)});
   return answers.then([&] {
     return book.write([&](store::Writing& writing) -> Result<work::Done> {
       for (const auto& figure : figures)
         if (auto put = writing.put(figure); !put)
           return refuse(put.error());
-      return done("what you reckon with");
+      return done(phrase("what you reckon with"));
     });
   });
 }
@@ -179,10 +199,10 @@ std::vector<FieldSpec> pollen_store_fields(const Subject& subject) {
     known << text(store.name);
   auto name = words_field("name", "Way of keeping, as pollen lots name it", {}, "");
   name.hint = known.isEmpty() ? QStringLiteral("such as refrigerator, dry")
-                              : "in the book: " + known.join(QStringLiteral("; "));
+                              : phrased("in the book: {}", known.join(QStringLiteral("; ")));
   return {name, decimal_field("from", "Lasts years, at least", {}, "empty where nobody can say"),
           decimal_field("to", "at most"),
-          words_field("source", "Where that comes from", QStringLiteral("own experience"))};
+          words_field("source", "Where that comes from", phrased("own experience"))};
 }
 
 Result<work::Done> run_pollen_store(store::Book& book, Answers& answers) {

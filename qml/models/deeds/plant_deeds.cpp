@@ -43,14 +43,14 @@ std::vector<FieldSpec> correct_fields(const Subject& subject) {
   places.prepend(QStringLiteral("none"));
   std::vector<FieldSpec> fields{
       words_field("name", "What you call it", text(plant.name)),
-      choice_field("taxon", "Kind of plant", taxa, text(registers.taxon(plant.taxon).name)),
+      name_field("taxon", "Kind of plant", taxa, text(registers.taxon(plant.taxon).name)),
       word_choice("sure", "The kind is", plant.taxon_certainty),
       word_choice("sex", "Sex", plant.sex),
       words_field("origin", "Where it came from", text(plant.origin)),
       words_field("acquired", "Since", plant.acquired ? shown(*plant.acquired) : QString(),
                   "the day; may stay empty"),
-      choice_field("place", "Place", places,
-                   plant.place ? place_name(registers, plant.place) : places.first()),
+      name_field("place", "Place", places,
+                 plant.place ? place_name(registers, plant.place) : places.first()),
       word_choice("stands", "Stands in", plant.stands_in),
       words_field("seed_parent", "Its seed parent",
                   parent_written(subject, plant.seed_parent, plant.seed_parent_said),
@@ -134,7 +134,7 @@ QStringList papers_there(const Subject& subject) {
 std::vector<FieldSpec> strike_paper_fields(const Subject& subject) {
   const auto papers = papers_there(subject);
   return with_day_and_note(subject,
-                           {choice_field("paper", "Paper to strike", papers, papers.first())});
+                           {name_field("paper", "Paper to strike", papers, papers.first())});
 }
 
 Result<work::Done> run_strike_paper(store::Book& book, Answers& answers) {

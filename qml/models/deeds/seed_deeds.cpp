@@ -55,7 +55,7 @@ std::vector<FieldSpec> water_fields(const Subject& subject) {
 Result<work::Done> run_water(store::Book& book, Answers& answers) {
   auto noted = answers.noted();
   if (noted.note.empty())
-    noted.note = "water changed";
+    noted.note = phrase("water changed");
   const work::Clean wanted{answers.subject().code, 0, Count{}, std::move(noted)};
   return answers.then([&] { return work::clean(book, wanted); });
 }
@@ -132,18 +132,20 @@ Result<work::Done> run_open(store::Book& book, Answers& answers) {
 }
 
 std::vector<FieldSpec> store_fields(const Subject& subject) {
-  return with_day_and_note(
-      subject,
-      {words_field("store", "Kept in", QStringLiteral("box of dry perlite")),
-       decimal_field("celsius", "at °C"),
-       words_field("from", "May be ready from", {}, "empty: what the book holds of the taxon"),
-       words_field("to", "or as late as")});
+  return with_day_and_note(subject, {words_field("store", "Kept in", phrased("box of dry perlite")),
+                                     measure_field(Quantity::celsius, "celsius", "at {}"),
+                                     words_field("from", "May be ready from", {},
+                                                 "empty: what the book holds of the taxon"),
+                                     words_field("to", "or as late as")});
 }
 Result<work::Done> run_store(store::Book& book, Answers& answers) {
-  const work::Keep wanted{
-      answers.subject().code,   answers.named("store"), answers.decimal("celsius"),
-      answers.some_day("from"), answers.some_day("to"), std::nullopt,
-      answers.noted()};
+  const work::Keep wanted{answers.subject().code,
+                          answers.named("store"),
+                          answers.decimal("celsius", Quantity::celsius),
+                          answers.some_day("from"),
+                          answers.some_day("to"),
+                          std::nullopt,
+                          answers.noted()};
   return answers.then([&] { return work::keep(book, wanted); });
 }
 
@@ -165,12 +167,12 @@ std::vector<FieldSpec> sow_fields(const Subject& subject) {
   fields.push_back(count_field("seeds", "Seeds", seeds));
   fields.push_back(
       count_field("trays", "in trays", std::max<std::int64_t>(1, (seeds + cells - 1) / cells)));
-  fields.push_back(choice_field("pot", "Kind of tray", pot_names(subject, Cells::several),
-                                pot ? text(pot->name) : QString()));
+  fields.push_back(name_field("pot", "Kind of tray", pot_names(subject, Cells::several),
+                              pot ? text(pot->name) : QString()));
   fields.push_back(
-      choice_field("mix", "Mix", mix_names(subject),
-                   step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")));
-  fields.push_back(choice_field("place", "Place", places, place_now(subject)));
+      name_field("mix", "Mix", mix_names(subject),
+                 step ? text(subject.registers().mix(step->mix).name) : QStringLiteral("none")));
+  fields.push_back(name_field("place", "Place", places, place_now(subject)));
   return with_day_and_note(subject, fields);
 }
 std::vector<Piece> sow_pieces(const Subject& subject, const Answers& answers) {

@@ -36,13 +36,15 @@ Column {
             Accessible.name: fact.label + ": " + fact.value
 
             Say {
-                width: 150
+                id: label
+
+                width: Math.min(Look.wide(150), fact.width * 0.4)
                 text: fact.label
                 color: Look.quiet
                 Accessible.ignored: true
             }
             Say {
-                width: fact.width - 162
+                width: fact.width - label.width - 12
                 text: fact.value
                 wrapMode: Text.Wrap
                 Accessible.ignored: true

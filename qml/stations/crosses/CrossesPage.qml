@@ -63,6 +63,7 @@ Item {
 
                 Press {
                     objectName: "everyFemale"
+                    width: Math.min(implicitWidth, parent.width)
                     text: qsTr("as if every female cones")
                     checked: choice.everyFemale
                     Accessible.role: Accessible.CheckBox
@@ -71,6 +72,7 @@ Item {
                 }
                 Press {
                     objectName: "hybrids"
+                    width: Math.min(implicitWidth, parent.width)
                     text: qsTr("hybrids too")
                     checked: choice.hybrids
                     Accessible.role: Accessible.CheckBox
@@ -79,6 +81,7 @@ Item {
                 }
                 Press {
                     objectName: "anyRoom"
+                    width: Math.min(implicitWidth, parent.width)
                     text: qsTr("whatever the room")
                     checked: choice.anyRoom
                     Accessible.role: Accessible.CheckBox
@@ -87,6 +90,7 @@ Item {
                 }
                 Press {
                     objectName: "freeAll"
+                    width: Math.min(implicitWidth, parent.width)
                     visible: choice.fixed
                     text: qsTr("take back what is fixed")
                     weight: "quiet"

@@ -18,13 +18,15 @@ Item {
     required property string state
     required property string why
     required property string missing
+    readonly property string stateWord: state === "pinned" ? qsTr("pinned") : state === "forbidden" ? qsTr("forbidden") : state === "proposed" ? qsTr("proposed") : state
+    readonly property bool narrow: width < Look.wide(560)
     readonly property bool made: state === "proposed" || state === "pinned"
     signal pinned(string key)
     signal forbidden(string key)
 
-    implicitHeight: Math.max(lines.height, buttons.height) + 20
+    implicitHeight: narrow ? lines.height + buttons.height + 28 : Math.max(lines.height, buttons.height) + 20
     Accessible.role: Accessible.ListItem
-    Accessible.name: code + ", " + cross + ", " + facts + ", " + plants + (state === "" ? "" : ", " + state)
+    Accessible.name: code + ", " + cross + ", " + facts + ", " + plants + (state === "" ? "" : ", " + stateWord)
 
     Rectangle {
         width: 4
@@ -43,12 +45,12 @@ Item {
 
         x: 24
         y: 10
-        width: buttons.x - 40
+        width: row.narrow ? row.width - 48 : buttons.x - 40
         spacing: 2
 
         Say {
             width: parent.width
-            text: row.code + "  " + row.cross + (row.state === "" ? "" : "  ▸ " + row.state)
+            text: row.code + "  " + row.cross + (row.state === "" ? "" : "  ▸ " + row.stateWord)
             font.weight: row.made ? Font.DemiBold : Font.Normal
             color: row.state === "forbidden" ? Look.quiet : Look.ink
             Accessible.ignored: true
@@ -93,7 +95,7 @@ Item {
 
         anchors.right: parent.right
         anchors.rightMargin: 24
-        anchors.verticalCenter: parent.verticalCenter
+        y: row.narrow ? lines.y + lines.height + 8 : (parent.height - height) / 2
         spacing: 8
 
         Press {

@@ -7,9 +7,10 @@ Flickable {
     id: form
 
     required property LabelPrint labels
+    required property string unit
     property string path: ""
     property var typed: labels.dimensions()
-    readonly property var fields: [["name", qsTr("its name")], ["page_width", qsTr("page width, mm")], ["page_height", qsTr("page height, mm")], ["label_width", qsTr("label width, mm")], ["label_height", qsTr("label height, mm")], ["columns", qsTr("columns")], ["rows", qsTr("rows")], ["left", qsTr("left margin, mm")], ["top", qsTr("top margin, mm")], ["column_pitch", qsTr("column pitch, mm")], ["row_pitch", qsTr("row pitch, mm")], ["in_soil", qsTr("into the soil, mm")]]
+    readonly property var fields: [["name", qsTr("its name")], ["page_width", qsTr("page width, %1").arg(unit)], ["page_height", qsTr("page height, %1").arg(unit)], ["label_width", qsTr("label width, %1").arg(unit)], ["label_height", qsTr("label height, %1").arg(unit)], ["columns", qsTr("columns")], ["rows", qsTr("rows")], ["left", qsTr("left margin, %1").arg(unit)], ["top", qsTr("top margin, %1").arg(unit)], ["column_pitch", qsTr("column pitch, %1").arg(unit)], ["row_pitch", qsTr("row pitch, %1").arg(unit)], ["in_soil", qsTr("into the soil, %1").arg(unit)]]
 
     clip: true
     contentHeight: column.height + 16

@@ -40,16 +40,18 @@ Item {
             width: Math.min(parent.width - 48, 640)
             spacing: 16
 
-            Row {
+            Flow {
+                width: parent.width
                 spacing: 16
 
                 Say {
+                    width: Math.min(implicitWidth, content.width)
                     text: deedForm.title
                     font.pixelSize: Look.title
                     Accessible.role: Accessible.Heading
                 }
                 Say {
-                    anchors.baseline: parent.children[0].baseline
+                    topPadding: Look.title - Look.large
                     visible: page.code !== ""
                     text: page.code
                     font.family: Look.mono
@@ -70,7 +72,7 @@ Item {
                     model: deedForm.fields
 
                     FormField {
-                        width: kind === "count" || kind === "day" ? Math.min(280, content.width) : content.width
+                        width: kind === "count" || kind === "day" ? Math.min(Look.wide(280), content.width) : content.width
                         form: deedForm
                         wrong: deedForm.faultField === key
                         onFinished: page.enter()

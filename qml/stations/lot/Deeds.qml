@@ -17,7 +17,30 @@ Flow {
             "later": qsTr("Put off or strike"),
             "want label": qsTr("Label wanted"),
             "new cone": qsTr("New cone"),
-            "new pollen": qsTr("Pollen collected")
+            "new pollen": qsTr("Pollen collected"),
+            "pollinate": qsTr("Pollinate"),
+            "harvest": qsTr("Harvest"),
+            "check scales": qsTr("Check scales"),
+            "watch male cone": qsTr("Watch male cone"),
+            "collect pollen": qsTr("Collect pollen"),
+            "test pollen": qsTr("Test pollen"),
+            "discard pollen": qsTr("Discard pollen"),
+            "plan move": qsTr("Plan move"),
+            "inspect": qsTr("Inspect"),
+            "pot": qsTr("Pot"),
+            "pot on": qsTr("Pot on"),
+            "move": qsTr("Move"),
+            "sell": qsTr("Sell"),
+            "plant out": qsTr("Plant out"),
+            "recount": qsTr("Recount"),
+            "discard": qsTr("Discard"),
+            "clean": qsTr("Clean"),
+            "sort": qsTr("Sort"),
+            "sow": qsTr("Sow"),
+            "store": qsTr("Store"),
+            "correct plant": qsTr("Correct plant"),
+            "add paper": qsTr("Add paper"),
+            "strike paper": qsTr("Strike paper")
         })
     signal wanted(string verb)
 

@@ -11,6 +11,7 @@ Column {
     required property string kind
     required property string value
     required property var choices
+    required property var shown
     required property string hint
     required property Form form
     property bool wrong: false
@@ -19,6 +20,7 @@ Column {
     spacing: 4
 
     Say {
+        width: parent.width
         text: entry.label
         font.pixelSize: Look.tiny
         color: Look.quiet
@@ -80,6 +82,7 @@ Column {
 
         Choice {
             choices: entry.choices
+            shown: entry.shown
             chosen: entry.value
             says: entry.label
             onPicked: value => entry.form.set(entry.key, value)

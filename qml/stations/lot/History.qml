@@ -30,7 +30,8 @@ Column {
             readonly property bool asking: past.asked === entry.entry
 
             width: past.width
-            height: Math.max(56, words.height + 16)
+            height: Math.max(56, words.height + 16 + (narrow && buttons.width > 0 ? buttons.height : 0))
+            readonly property bool narrow: width < Look.wide(520)
 
             Rectangle {
                 width: parent.width
@@ -40,8 +41,8 @@ Column {
             Say {
                 id: day
 
-                width: 112
-                anchors.verticalCenter: parent.verticalCenter
+                width: Look.wide(96) + 16
+                y: words.y
                 text: entry.day
                 color: Look.quiet
             }
@@ -49,9 +50,9 @@ Column {
                 id: words
 
                 anchors.left: day.right
-                anchors.right: buttons.left
+                anchors.right: entry.narrow ? parent.right : buttons.left
                 anchors.rightMargin: 8
-                anchors.verticalCenter: parent.verticalCenter
+                y: entry.narrow ? 8 : (parent.height - height) / 2
 
                 Say {
                     width: parent.width
@@ -70,7 +71,7 @@ Column {
                 id: buttons
 
                 anchors.right: parent.right
-                anchors.verticalCenter: parent.verticalCenter
+                y: entry.narrow ? words.y + words.height : (parent.height - height) / 2
 
                 Press {
                     visible: entry.asking

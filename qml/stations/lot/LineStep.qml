@@ -67,6 +67,7 @@ Item {
             spacing: 12
 
             Say {
+                width: Math.min(implicitWidth, parent.width)
                 text: step.came.toLocaleString(Qt.locale(), "f", 0) + " " + step.what
                 font.weight: Font.DemiBold
             }

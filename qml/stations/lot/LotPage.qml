@@ -31,7 +31,8 @@ Item {
             width: parent.width - 48
             spacing: 12
 
-            Row {
+            Flow {
+                width: parent.width
                 spacing: 16
 
                 Say {
@@ -42,8 +43,8 @@ Item {
                     Accessible.role: Accessible.Heading
                 }
                 Say {
-                    anchors.baseline: parent.children[0].baseline
-                    width: Math.min(implicitWidth, content.width - 180)
+                    topPadding: Look.title - Look.plain
+                    width: Math.min(implicitWidth, content.width)
                     text: sheet.kind
                     color: Look.quiet
                 }

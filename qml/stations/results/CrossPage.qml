@@ -114,7 +114,7 @@ Flickable {
                 Say {
                     id: code
 
-                    width: 92
+                    width: Look.wide(92)
                     text: tray.code
                     font.family: Look.mono
                     font.weight: Font.DemiBold
@@ -122,7 +122,7 @@ Flickable {
                 Column {
                     id: words
 
-                    x: 100
+                    x: Look.wide(100)
                     width: parent.width - x
 
                     Say {

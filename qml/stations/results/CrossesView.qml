@@ -31,6 +31,7 @@ Item {
                 width: parent.width - 32
                 says: qsTr("taken together by")
                 choices: ["cross", "season", "cross and season"]
+                shown: [qsTr("cross"), qsTr("season"), qsTr("cross and season")]
                 chosen: results.by
                 onPicked: value => results.by = value
             }
@@ -38,6 +39,7 @@ Item {
                 width: parent.width - 32
                 says: qsTr("times in")
                 choices: ["days", "degree-days"]
+                shown: [qsTr("days"), qsTr("degree-days")]
                 chosen: results.time
                 onPicked: value => results.time = value
             }

@@ -49,8 +49,8 @@ Flickable {
             visible: log.series.count > 0
             series: log.series
             across: log.across
-            highest: 30
-            unit: qsTr("°C, by day; days without temperature are left out")
+            highest: page.session.speech.units === "us" ? 86 : 30
+            unit: qsTr("%1, by day; days without temperature are left out").arg(page.session.speech.temperatureUnit)
             marks: log.marks
             saying: qsTr("Lowest, mean and highest temperature of each day.")
         }

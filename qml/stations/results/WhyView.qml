@@ -72,13 +72,13 @@ Flickable {
 
             Say {
                 width: Math.min(implicitWidth, parent.width)
-                height: Look.target
+                height: Math.max(Look.target, implicitHeight)
                 verticalAlignment: Text.AlignVCenter
                 text: qsTr("Compare what was up by day")
             }
             Field {
                 objectName: "why-day"
-                width: 112
+                width: Look.wide(112)
                 says: qsTr("days after sowing; empty for all that came up so far")
                 placeholderText: qsTr("so far")
                 inputMethodHints: Qt.ImhDigitsOnly

@@ -162,7 +162,7 @@ Item {
                 visible: pictures.moves.count > 0
                 enabled: pictures.wanted > 0
                 weight: "act"
-                text: qsTr("Enter %1 moves").arg(pictures.wanted)
+                text: qsTr("Enter %n move(s)", "", pictures.wanted)
                 onClicked: pictures.accept()
             }
         }

@@ -31,7 +31,7 @@ Item {
         Press {
             objectName: "roundDue"
             width: parent.width
-            implicitHeight: 64
+            implicitHeight: Math.max(64, implicitContentHeight + 16)
             weight: "act"
             enabled: start.walk.due > 0
             text: start.walk.due > 0 ? qsTr("All trays due for a look: %1").arg(start.walk.due) : qsTr("No tray is due for a look")
@@ -76,7 +76,7 @@ Item {
                 y: 4
                 width: parent.width - 48
                 height: 56
-                text: qsTr("%1: %2 trays").arg(row.name).arg(row.trays)
+                text: qsTr("%1: %n tray(s)", "", Number(row.trays.replace(/\D/g, ""))).arg(row.name)
                 onClicked: start.walk.begin(row.code)
             }
         }

@@ -17,7 +17,7 @@ Item {
 
         session: page.session
     }
-    ListView {
+    Flickable {
         id: list
 
         objectName: "aheadList"
@@ -25,162 +25,173 @@ Item {
         height: months.visible ? Math.round(parent.height * 0.5) : parent.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
-        model: ahead.rows
-        header: Column {
+        contentHeight: content.height
+
+        Column {
+            id: content
+
             width: list.width
-            spacing: 10
-            topPadding: 8
-            bottomPadding: 8
 
-            Say {
-                x: 24
-                width: parent.width - 48
-                text: qsTr("What the months ahead may bring")
-                font.pixelSize: Look.large
-                Accessible.role: Accessible.Heading
-            }
-            Flow {
-                x: 24
-                width: parent.width - 48
-                spacing: 8
+            Column {
+                width: list.width
+                spacing: 10
+                topPadding: 8
+                bottomPadding: 8
 
-                Repeater {
-                    model: [12, 24, 36]
+                Say {
+                    x: 24
+                    width: parent.width - 48
+                    text: qsTr("What the months ahead may bring")
+                    font.pixelSize: Look.large
+                    Accessible.role: Accessible.Heading
+                }
+                Flow {
+                    x: 24
+                    width: parent.width - 48
+                    spacing: 8
 
+                    Repeater {
+                        model: [12, 24, 36]
+
+                        Press {
+                            required property int modelData
+
+                            objectName: "horizon-" + modelData
+                            text: qsTr("%n month(s)", "", modelData)
+                            checked: ahead.horizon === modelData
+                            Accessible.role: Accessible.RadioButton
+                            Accessible.checked: checked
+                            onClicked: ahead.horizon = modelData
+                        }
+                    }
                     Press {
-                        required property int modelData
-
-                        objectName: "horizon-" + modelData
-                        text: qsTr("%n month(s)", "", modelData)
-                        checked: ahead.horizon === modelData
-                        Accessible.role: Accessible.RadioButton
-                        Accessible.checked: checked
-                        onClicked: ahead.horizon = modelData
+                        objectName: "aheadCopy"
+                        text: qsTr("Copy as a table")
+                        onClicked: ahead.copy()
+                    }
+                    SaveBar {
+                        objectName: "aheadSave"
+                        path: ahead.usualPath("pdf")
+                        usual: ending => ahead.usualPath(ending)
+                        onWanted: path => ahead.save(path)
+                        said: ahead.saved
+                        fault: ahead.saveFault
                     }
                 }
-                Press {
-                    objectName: "aheadCopy"
-                    text: qsTr("Copy as a table")
-                    onClicked: ahead.copy()
-                }
-                SaveBar {
-                    objectName: "aheadSave"
-                    path: ahead.usualPath("pdf")
-                    usual: ending => ahead.usualPath(ending)
-                    onWanted: path => ahead.save(path)
-                    said: ahead.saved
-                    fault: ahead.saveFault
-                }
-            }
-            Row {
-                x: 24
-                spacing: 12
-                visible: ahead.busy
-
-                Rectangle {
-                    anchors.verticalCenter: parent.verticalCenter
-                    width: 200
-                    height: 8
-                    color: Look.rule
+                Row {
+                    x: 24
+                    spacing: 12
+                    visible: ahead.busy
 
                     Rectangle {
-                        width: parent.width * ahead.done
-                        height: parent.height
-                        color: Look.forecast
+                        anchors.verticalCenter: parent.verticalCenter
+                        width: 200
+                        height: 8
+                        color: Look.rule
+
+                        Rectangle {
+                            width: parent.width * ahead.done
+                            height: parent.height
+                            color: Look.forecast
+                        }
                     }
-                }
-                Say {
-                    anchors.verticalCenter: parent.verticalCenter
-                    text: qsTr("drawing 4000 futures")
-                    Accessible.role: Accessible.AlertMessage
+                    Say {
+                        anchors.verticalCenter: parent.verticalCenter
+                        text: qsTr("drawing 4000 futures")
+                        Accessible.role: Accessible.AlertMessage
+                    }
+                    Press {
+                        objectName: "aheadStop"
+                        text: qsTr("stop")
+                        onClicked: ahead.stop()
+                    }
                 }
                 Press {
-                    objectName: "aheadStop"
-                    text: qsTr("stop")
-                    onClicked: ahead.stop()
-                }
-            }
-            Press {
-                x: 24
-                visible: ahead.stopped && !ahead.busy
-                text: qsTr("Stopped: draw again")
-                onClicked: ahead.draw()
-            }
-            Say {
-                x: 24
-                width: parent.width - 48
-                visible: text !== ""
-                text: ahead.fault
-                color: Look.lost
-                Accessible.role: Accessible.AlertMessage
-            }
-            Repeater {
-                model: ahead.crowding
-
-                Say {
-                    required property string modelData
-
                     x: 24
-                    width: list.width - 48
-                    text: modelData
+                    visible: ahead.stopped && !ahead.busy
+                    text: qsTr("Stopped: draw again")
+                    onClicked: ahead.draw()
                 }
-            }
-            Say {
-                x: 24
-                width: parent.width - 48
-                text: qsTr("Bands leave one future in ten below and one in ten above; the line within is the middle, the dashed one is the room there is.")
-                font.pixelSize: Look.tiny
-                color: Look.quiet
-            }
-            Item {
-                width: list.width
-                height: 20
-
+                Say {
+                    x: 24
+                    width: parent.width - 48
+                    visible: text !== ""
+                    text: ahead.fault
+                    color: Look.lost
+                    Accessible.role: Accessible.AlertMessage
+                }
                 Repeater {
-                    model: ahead.months.length
+                    model: ahead.crowding
 
                     Say {
-                        required property int index
-                        readonly property int step: ahead.months.length > 12 ? (page.tall ? 12 : 4) : page.tall ? 4 : 2
+                        required property string modelData
 
-                        visible: index % step === 0
-                        x: (page.tall ? 16 : page.names) + (list.width - (page.tall ? 16 : page.names) - 16) * index / ahead.months.length
-                        text: ahead.months[index]
-                        font.pixelSize: Look.tiny
-                        color: Look.quiet
+                        x: 24
+                        width: list.width - 48
+                        text: modelData
+                    }
+                }
+                Say {
+                    x: 24
+                    width: parent.width - 48
+                    text: qsTr("Bands leave one future in ten below and one in ten above; the line within is the middle, the dashed one is the room there is.")
+                    font.pixelSize: Look.tiny
+                    color: Look.quiet
+                }
+                Item {
+                    width: list.width
+                    height: 20
+
+                    Repeater {
+                        model: ahead.months.length
+
+                        Say {
+                            required property int index
+                            readonly property int step: ahead.months.length > 12 ? (page.tall ? 12 : 4) : page.tall ? 4 : 2
+
+                            visible: index % step === 0
+                            x: (page.tall ? 16 : page.names) + (list.width - (page.tall ? 16 : page.names) - 16) * index / ahead.months.length
+                            text: ahead.months[index]
+                            font.pixelSize: Look.tiny
+                            color: Look.quiet
+                        }
                     }
                 }
             }
-        }
-        delegate: AheadRow {
-            width: list.width
-            tall: page.tall
-            names: page.names
-            begins: index === 0 || ahead.rows.value(index - 1, "group") !== group
-            opened: ahead.opened === index
-            onClicked: ahead.opened = index
-        }
-        footer: Column {
-            width: list.width
-            topPadding: 12
-            bottomPadding: 24
-
-            Heading {
-                x: 24
-                text: qsTr("To know of this plan")
-            }
             Repeater {
-                model: ahead.remarks
+                model: ahead.rows
 
-                Say {
-                    required property string modelData
+                AheadRow {
+                    width: list.width
+                    tall: page.tall
+                    names: page.names
+                    begins: index === 0 || ahead.rows.value(index - 1, "group") !== group
+                    opened: ahead.opened === index
+                    onClicked: ahead.opened = index
+                }
+            }
+            Column {
+                width: list.width
+                topPadding: 12
+                bottomPadding: 24
 
+                Heading {
                     x: 24
-                    width: list.width - 48
-                    text: modelData
-                    font.pixelSize: Look.tiny
-                    color: Look.quiet
-                    bottomPadding: 4
+                    text: qsTr("To know of this plan")
+                }
+                Repeater {
+                    model: ahead.remarks
+
+                    Say {
+                        required property string modelData
+
+                        x: 24
+                        width: list.width - 48
+                        text: modelData
+                        font.pixelSize: Look.tiny
+                        color: Look.quiet
+                        bottomPadding: 4
+                    }
                 }
             }
         }

@@ -12,6 +12,7 @@ Column {
     required property string room
     required property string keeps
     required property string need
+    property string unit: ""
     signal written(string name, var typed)
 
     function write() {
@@ -42,16 +43,16 @@ Column {
             id: here
 
             objectName: "onHand-" + good.name
-            label: qsTr("litres here") + (good.counted === "" ? "" : qsTr(", counted %1").arg(good.counted))
-            says: good.name + ", " + qsTr("litres here")
+            label: qsTr("there, %1").arg(good.unit) + (good.counted === "" ? "" : qsTr(", counted %1").arg(good.counted))
+            says: good.name + ", " + qsTr("there, %1").arg(good.unit)
             text: good.onHand
             onWritten: good.write()
         }
         LabelledField {
             id: most
 
-            label: qsTr("room for litres")
-            says: good.name + ", " + qsTr("room for litres")
+            label: qsTr("room for, %1").arg(good.unit)
+            says: good.name + ", " + qsTr("room for, %1").arg(good.unit)
             text: good.room
             onWritten: good.write()
         }

@@ -7,6 +7,7 @@ Column {
     id: form
 
     property var parts: []
+    property string unit: ""
     property bool unfolded: false
     property string kind: "bag"
     signal written(var typed)
@@ -84,7 +85,7 @@ Column {
                 id: litres
 
                 objectName: "offerLitres"
-                label: qsTr("litres of one")
+                label: qsTr("size of one, %1").arg(form.unit)
             }
             LabelledField {
                 id: price
@@ -96,7 +97,7 @@ Column {
                 id: loose
 
                 visible: form.kind === "bale"
-                label: qsTr("loose litres from one")
+                label: qsTr("times as much loose")
                 hint: "1"
             }
             LabelledField {
@@ -120,7 +121,7 @@ Column {
             LabelledField {
                 id: weight
 
-                label: qsTr("kg of one")
+                label: qsTr("weight of one")
             }
         }
         Press {

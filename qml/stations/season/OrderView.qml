@@ -188,6 +188,7 @@ Flickable {
 
                     GoodRow {
                         width: page.half
+                        unit: page.session.speech.volumeUnit
                         onWritten: (name, typed) => orders.enterGood(name, typed)
                     }
                 }
@@ -250,6 +251,7 @@ Flickable {
                 }
                 OfferForm {
                     width: page.half
+                    unit: page.session.speech.volumeUnit
                     parts: orders.parts
                     onWritten: typed => {
                         if (orders.enterOffer(typed))

@@ -147,6 +147,7 @@ Flickable {
         SupposeForm {
             width: parent.width
             plan: plan
+            unit: page.session.speech.lengthUnit
         }
     }
 }

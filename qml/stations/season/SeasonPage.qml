@@ -36,10 +36,6 @@ Item {
                 {
                     "view": "targets",
                     "word": qsTr("Sow for")
-                },
-                {
-                    "view": "otherwise",
-                    "word": qsTr("What if")
                 }
             ]
 
@@ -58,7 +54,7 @@ Item {
         y: views.y + views.height + 8
         width: parent.width
         height: parent.height - y
-        sourceComponent: page.view === "order" ? order : page.view === "benches" ? benches : page.view === "targets" ? targets : page.view === "otherwise" ? otherwise : ahead
+        sourceComponent: page.view === "order" ? order : page.view === "benches" ? benches : page.view === "targets" ? targets : ahead
     }
     Component {
         id: ahead
@@ -87,13 +83,6 @@ Item {
         id: targets
 
         TargetView {
-            session: page.session
-        }
-    }
-    Component {
-        id: otherwise
-
-        OtherwiseView {
             session: page.session
         }
     }

@@ -8,6 +8,7 @@ Column {
 
     required property PlanOtherwise plan
     property string kind: ""
+    property string unit: ""
 
     function go(typed: var) {
         if (form.plan.suppose(form.kind, typed))
@@ -125,14 +126,14 @@ Column {
 
             objectName: "supposeOne"
             visible: form.kind !== "less" && form.kind !== "mix"
-            label: form.kind === "survival" ? qsTr("per cent that live") : form.kind === "pace" ? qsTr("times the days until it comes up") : form.kind === "more" ? qsTr("length, mm") : form.kind === "sow" ? qsTr("seeds") : form.kind === "potting" ? qsTr("from month") : qsTr("months after it is ready")
+            label: form.kind === "survival" ? qsTr("per cent that live") : form.kind === "pace" ? qsTr("times the days until it comes up") : form.kind === "more" ? qsTr("length, %1").arg(form.unit) : form.kind === "sow" ? qsTr("seeds") : form.kind === "potting" ? qsTr("from month") : qsTr("months after it is ready")
             hint: form.kind === "pace" ? "0.7" : ""
         }
         LabelledField {
             id: two
 
             visible: form.kind === "more" || form.kind === "sow" || form.kind === "potting"
-            label: form.kind === "more" ? qsTr("width, mm") : form.kind === "sow" ? qsTr("in the month") : qsTr("to month")
+            label: form.kind === "more" ? qsTr("width, %1").arg(form.unit) : form.kind === "sow" ? qsTr("in the month") : qsTr("to month")
             hint: form.kind === "sow" ? qsTr("as 2027-05") : ""
         }
     }

@@ -46,7 +46,8 @@ Item {
             width: parent.width - 48
             spacing: 12
 
-            Row {
+            Flow {
+                width: parent.width
                 spacing: 16
 
                 Say {
@@ -57,8 +58,8 @@ Item {
                     Accessible.role: Accessible.Heading
                 }
                 Say {
-                    anchors.baseline: parent.children[0].baseline
-                    width: Math.min(implicitWidth, content.width - 180)
+                    topPadding: Look.title - Look.plain
+                    width: Math.min(implicitWidth, content.width)
                     text: table.title
                     color: Look.quiet
                 }
@@ -99,11 +100,13 @@ Item {
                 readonly property bool both: table.second_says !== ""
 
                 width: parent.width
-                height: 216
+                height: Math.max(216, one.least, two.least)
                 spacing: 16
                 visible: table.doings.length > 0
 
                 Counter {
+                    id: one
+
                     objectName: "first"
                     width: counters.both ? (parent.width - 16) / 2 : parent.width
                     height: parent.height
@@ -115,6 +118,8 @@ Item {
                     onLetter: text => page.letter(text)
                 }
                 Counter {
+                    id: two
+
                     objectName: "second"
                     visible: counters.both
                     width: (parent.width - 16) / 2
@@ -242,7 +247,7 @@ Item {
             Press {
                 objectName: "enterTable"
                 width: Math.round(parent.width * 0.55)
-                implicitHeight: 64
+                implicitHeight: Math.max(64, implicitContentHeight + 16)
                 weight: "act"
                 enabled: table.pending
                 text: qsTr("Enter it")
@@ -250,7 +255,7 @@ Item {
             }
             Press {
                 width: parent.width - x
-                implicitHeight: 64
+                implicitHeight: Math.max(64, implicitContentHeight + 16)
                 text: qsTr("Line and history")
                 weight: "quiet"
                 onClicked: page.closed()

@@ -152,12 +152,12 @@ TEST(OrderList, NamesWhatCannotBe) {
     return list.error().what;
   };
   EXPECT_EQ(refused({{"sand", {50, 50}, {}}}, {bag()}),
-            "nobody offers 'sand', of which 100.0 litres are needed");
+            "nobody offers 'sand', of which 100.0 L are needed");
   EXPECT_NE(refused({{"bark", {50, 50}, {}}}, {}).find("nobody offers 'bark'"), std::string::npos);
   auto slow = bag();
   slow.lead_days = 40;
   EXPECT_EQ(refused({{"bark", {50, 20}, {}}}, {slow}),
-            "'bark' cannot be had in time: 50.0 litres in March 2026 are missing");
+            "'bark' cannot be had in time: 50.0 L in March 2026 are missing");
   auto nothing = bag();
   nothing.litres = 0;
   refused({{"bark", {50, 50}, {}}}, {nothing});

@@ -75,4 +75,35 @@ inline plan::ForecastInput invented_lots(int lots, int months, unsigned seed = 7
   return input;
 }
 
+/// Seed of known crosses and of one that was never sown, in batches, in cones of which nobody knows
+/// how much they hold and when they ripen, and as the grower says.
+inline void add_sowings(plan::ForecastInput& input) {
+  using plan::SeedFrom;
+  const auto code = [](Kind kind, int number) { return Code::of(kind, 17, number).value(); };
+  stats::PosteriorPoint point;
+  for (int at = 0; at < 40; ++at) {
+    point.curve = {stats::all_families[static_cast<std::size_t>(at % 3)], 0.2 + 0.015 * at, 3.0,
+                   90.0 + 4 * at};
+    point.rho = 0.01 * (at % 7);
+    input.next_cross[book::TaxonId{2}].push_back(point);
+  }
+  std::vector<plan::SeedDraw> cone;
+  for (int at = 0; at < 60; ++at)
+    cone.push_back({day("2027-01-20").plus_days(5 * at), at % 6 == 0 ? 0 : 7 * at});
+  input.sowings = {
+      {SeedFrom::at_hand,
+       code(Kind::batch, 1),
+       "cross 1/0",
+       book::TaxonId{1},
+       {{day("2026-11-01"), 130}},
+       1,
+       ""},
+      {SeedFrom::told, {}, "cross 1/1", book::TaxonId{1}, {{day("2027-01-10"), 75}}, 0.6, ""},
+      {SeedFrom::told, {}, "new cross", book::TaxonId{2}, {{day("2027-06-10"), 75}}, 1, ""},
+      {SeedFrom::told, {}, "new cross", book::TaxonId{2}, {{day("2028-02-10"), 30}}, 1.5, ""},
+      {SeedFrom::told, {}, "another", book::TaxonId{3}, {{day("2027-09-10"), 1}}, 1, ""},
+      {SeedFrom::told, {}, "too late", book::TaxonId{3}, {{day("2031-09-10"), 500}}, 1, ""},
+      {SeedFrom::cone, code(Kind::cone, 1), "cross 2/1", book::TaxonId{2}, cone, 1, ""}};
+}
+
 } // namespace coneline::tests

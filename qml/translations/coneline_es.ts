@@ -1,0 +1,9555 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+<context>
+    <name>AheadView</name>
+    <message numerus="yes">
+        <source>%n month(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bands leave one future in ten below and one in ten above; the line within is the middle, the dashed one is the room there is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped: draw again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To know of this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the months ahead may bring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing 4000 futures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BenchView</name>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is to stay in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may be moved again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Benches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How full each place runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for the fewest moves …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has to be moved or put anywhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pin it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pinned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lot's code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is to stand in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take what is found by now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>watered pots are heavy: lift 25 kg at most, close to the body; a bench bears what its maker says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Caution</name>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Precaución: %1</translation>
+    </message>
+</context>
+<context>
+    <name>Choice</name>
+    <message>
+        <source>none in the book yet</source>
+        <translation>todavía ninguno en el libro</translation>
+    </message>
+    <message>
+        <source>not chosen yet</source>
+        <translation>sin elegir todavía</translation>
+    </message>
+</context>
+<context>
+    <name>CountField</name>
+    <message>
+        <source>%1, one less</source>
+        <translation>%1, uno menos</translation>
+    </message>
+    <message>
+        <source>%1, one more</source>
+        <translation>%1, uno más</translation>
+    </message>
+</context>
+<context>
+    <name>Counter</name>
+    <message>
+        <source>%1, one less</source>
+        <translation>%1, uno menos</translation>
+    </message>
+    <message>
+        <source>%1, one more</source>
+        <translation>%1, uno más</translation>
+    </message>
+</context>
+<context>
+    <name>CrossPage</name>
+    <message>
+        <source>% of the seed sown</source>
+        <translation>% de la semilla sembrada</translation>
+    </message>
+    <message>
+        <source>%1 °C·days</source>
+        <translation>%1 °C·días</translation>
+    </message>
+    <message>
+        <source>Its trays</source>
+        <translation>Sus bandejas</translation>
+    </message>
+    <message>
+        <source>The shade around the curve is its range, day by day.</source>
+        <translation>La sombra en torno a la curva es su intervalo, día a día.</translation>
+    </message>
+    <message>
+        <source>sown</source>
+        <translation>sembrada</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>semana %1</translation>
+    </message>
+    <message>
+        <source>where it may end</source>
+        <translation>donde puede acabar</translation>
+    </message>
+</context>
+<context>
+    <name>CrossesPage</name>
+    <message>
+        <source>Crosses to make</source>
+        <translation>Cruces por hacer</translation>
+    </message>
+    <message>
+        <source>To know of this</source>
+        <translation>Para tener en cuenta</translation>
+    </message>
+    <message>
+        <source>as if every female cones</source>
+        <translation>como si toda hembra diera cono</translation>
+    </message>
+    <message>
+        <source>hybrids too</source>
+        <translation>también híbridos</translation>
+    </message>
+    <message>
+        <source>take back what is fixed</source>
+        <translation>quitar lo fijado</translation>
+    </message>
+    <message>
+        <source>whatever the room</source>
+        <translation>sea cual sea el espacio</translation>
+    </message>
+</context>
+<context>
+    <name>CrossesView</name>
+    <message>
+        <source>By %1: the share of seed sown in which the truth lies 95 times in 100; the mark is what is likely. The highest come first.</source>
+        <translation>A %1: la proporción de semilla sembrada en la que la verdad está 95 veces de 100; la marca es lo probable. Las más altas van primero.</translation>
+    </message>
+    <message>
+        <source>Save this report beside the book</source>
+        <translation>Guardar este informe junto al libro</translation>
+    </message>
+    <message>
+        <source>What came up of each cross belongs here, as soon as trays are sown and looked at.</source>
+        <translation>Aquí va lo que nació de cada cruce, en cuanto se siembran y revisan bandejas.</translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation>cruce</translation>
+    </message>
+    <message>
+        <source>cross and season</source>
+        <translation>cruce y temporada</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>degree-days</source>
+        <translation>grados-día</translation>
+    </message>
+    <message>
+        <source>save as %1</source>
+        <translation>guardar como %1</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>temporada</translation>
+    </message>
+    <message>
+        <source>taken together by</source>
+        <translation>agrupado por</translation>
+    </message>
+    <message>
+        <source>times in</source>
+        <translation>tiempos en</translation>
+    </message>
+    <message>
+        <source>working it out …</source>
+        <translation>calculando…</translation>
+    </message>
+</context>
+<context>
+    <name>DayField</name>
+    <message>
+        <source>a day earlier</source>
+        <translation>un día antes</translation>
+    </message>
+    <message>
+        <source>a day later</source>
+        <translation>un día después</translation>
+    </message>
+</context>
+<context>
+    <name>DeedPage</name>
+    <message>
+        <source>Enter it</source>
+        <translation>Anotarlo</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+</context>
+<context>
+    <name>Deeds</name>
+    <message>
+        <source>Add paper</source>
+        <translation>Añadir documento</translation>
+    </message>
+    <message>
+        <source>Check scales</source>
+        <translation>Mirar escamas</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Limpiar</translation>
+    </message>
+    <message>
+        <source>Collect pollen</source>
+        <translation>Recoger polen</translation>
+    </message>
+    <message>
+        <source>Correct plant</source>
+        <translation>Corregir planta</translation>
+    </message>
+    <message>
+        <source>Cut some open</source>
+        <translation>Abrir algunas</translation>
+    </message>
+    <message>
+        <source>Died</source>
+        <translation>Murió</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Desechar</translation>
+    </message>
+    <message>
+        <source>Discard pollen</source>
+        <translation>Desechar polen</translation>
+    </message>
+    <message>
+        <source>Harvest</source>
+        <translation>Cosechar</translation>
+    </message>
+    <message>
+        <source>Inspect</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Label wanted</source>
+        <translation>Pedir etiqueta</translation>
+    </message>
+    <message>
+        <source>Looked at again</source>
+        <translation>Vistas de nuevo</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>New cone</source>
+        <translation>Cono nuevo</translation>
+    </message>
+    <message>
+        <source>On the table</source>
+        <translation>En la mesa</translation>
+    </message>
+    <message>
+        <source>Plan move</source>
+        <translation>Planear traslado</translation>
+    </message>
+    <message>
+        <source>Plant out</source>
+        <translation>Plantar fuera</translation>
+    </message>
+    <message>
+        <source>Pollen collected</source>
+        <translation>Polen recogido</translation>
+    </message>
+    <message>
+        <source>Pollinate</source>
+        <translation>Polinizar</translation>
+    </message>
+    <message>
+        <source>Pot</source>
+        <translation>Maceta</translation>
+    </message>
+    <message>
+        <source>Pot on</source>
+        <translation>Trasplantar</translation>
+    </message>
+    <message>
+        <source>Put off or strike</source>
+        <translation>Aplazar o tachar</translation>
+    </message>
+    <message>
+        <source>Recount</source>
+        <translation>Recontar</translation>
+    </message>
+    <message>
+        <source>Sell</source>
+        <translation>Vender</translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation>Clasificar</translation>
+    </message>
+    <message>
+        <source>Sow</source>
+        <translation>Sembrar</translation>
+    </message>
+    <message>
+        <source>Store</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Strike paper</source>
+        <translation>Tachar documento</translation>
+    </message>
+    <message>
+        <source>Test pollen</source>
+        <translation>Probar polen</translation>
+    </message>
+    <message>
+        <source>Watch male cone</source>
+        <translation>Mirar cono masculino</translation>
+    </message>
+    <message>
+        <source>Water changed</source>
+        <translation>Agua cambiada</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryFacts</name>
+    <message>
+        <source>What is known</source>
+        <translation>Lo que se sabe</translation>
+    </message>
+</context>
+<context>
+    <name>DueRow</name>
+    <message>
+        <source>later</source>
+        <translation>luego</translation>
+    </message>
+    <message>
+        <source>put off or strike: %1</source>
+        <translation>aplazar o tachar: %1</translation>
+    </message>
+</context>
+<context>
+    <name>EmptyView</name>
+    <message>
+        <source>Trays to empty, as of %1</source>
+        <translation>Bandejas por vaciar, a %1</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abrir</translation>
+    </message>
+    <message>
+        <source>open %1</source>
+        <translation>abrir %1</translation>
+    </message>
+    <message>
+        <source>working it out …</source>
+        <translation>calculando…</translation>
+    </message>
+</context>
+<context>
+    <name>FirstCone</name>
+    <message>
+        <source>Begin the book with this cone</source>
+        <translation>Empezar el libro con este cono</translation>
+    </message>
+    <message>
+        <source>Enter the first cone</source>
+        <translation>Anotar el primer cono</translation>
+    </message>
+    <message>
+        <source>The file of the book</source>
+        <translation>El archivo del libro</translation>
+    </message>
+    <message>
+        <source>The nursery's name</source>
+        <translation>El nombre del vivero</translation>
+    </message>
+</context>
+<context>
+    <name>FoundList</name>
+    <message>
+        <source>Found</source>
+        <translation>Encontrado</translation>
+    </message>
+</context>
+<context>
+    <name>GoodRow</name>
+    <message>
+        <source>, counted %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keeps months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room for litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>History</name>
+    <message>
+        <source>History</source>
+        <translation>Historial</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Anular: %1</translation>
+    </message>
+    <message>
+        <source>keep it</source>
+        <translation>conservarla</translation>
+    </message>
+    <message>
+        <source>take back</source>
+        <translation>anular</translation>
+    </message>
+    <message>
+        <source>take it back now</source>
+        <translation>anular ahora</translation>
+    </message>
+</context>
+<context>
+    <name>InspectPage</name>
+    <message>
+        <source>Enter it</source>
+        <translation>Anotarlo</translation>
+    </message>
+    <message>
+        <source>Line and history</source>
+        <translation>Línea e historial</translation>
+    </message>
+    <message>
+        <source>Nothing new</source>
+        <translation>Nada nuevo</translation>
+    </message>
+    <message>
+        <source>new leaves</source>
+        <translation>hojas nuevas</translation>
+    </message>
+    <message>
+        <source>new roots</source>
+        <translation>raíces nuevas</translation>
+    </message>
+    <message>
+        <source>taken out dead</source>
+        <translation>muertas retiradas</translation>
+    </message>
+</context>
+<context>
+    <name>LabelsPage</name>
+    <message>
+        <source>Labels</source>
+        <translation>Etiquetas</translation>
+    </message>
+    <message>
+        <source>Print on %1</source>
+        <translation>Imprimir en %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Save %n as PDF</source>
+        <translation>
+            <numerusform>Guardar %n en PDF</numerusform>
+            <numerusform>Guardar %n en PDF</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The first page as it will be printed</source>
+        <translation>La primera página tal como se imprimirá</translation>
+    </message>
+    <message>
+        <source>all of them</source>
+        <translation>todas</translation>
+    </message>
+    <message>
+        <source>another stock</source>
+        <translation>otro papel</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>elegida</translation>
+    </message>
+    <message>
+        <source>file for the labels</source>
+        <translation>archivo para las etiquetas</translation>
+    </message>
+    <message>
+        <source>first free label</source>
+        <translation>primera etiqueta libre</translation>
+    </message>
+    <message>
+        <source>labels</source>
+        <translation>etiquetas</translation>
+    </message>
+    <message>
+        <source>no printer here</source>
+        <translation>aquí no hay impresora</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>lugares</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>papel</translation>
+    </message>
+    <message>
+        <source>things</source>
+        <translation>cosas</translation>
+    </message>
+    <message>
+        <source>what the labels say</source>
+        <translation>qué dicen las etiquetas</translation>
+    </message>
+</context>
+<context>
+    <name>LineBack</name>
+    <message>
+        <source>The line back to the cone</source>
+        <translation>La línea hasta el cono</translation>
+    </message>
+</context>
+<context>
+    <name>LineStep</name>
+    <message>
+        <source>%1 on hand</source>
+        <translation>%1 existentes</translation>
+    </message>
+    <message>
+        <source>%1 still in %2</source>
+        <translation>%1 todavía en %2</translation>
+    </message>
+    <message>
+        <source>%1 went into other lots</source>
+        <translation>%1 pasaron a otros lotes</translation>
+    </message>
+</context>
+<context>
+    <name>ListRow</name>
+    <message>
+        <source>due: %1</source>
+        <translation>pendiente: %1</translation>
+    </message>
+</context>
+<context>
+    <name>LookPage</name>
+    <message>
+        <source>Days and numbers are written as the system has them: today is %1. The command line and files stay English, with days like 2026-03-09.</source>
+        <translation>Los días y los números se escriben como en el sistema: hoy es %1. La línea de órdenes y los archivos siguen en inglés, con días como 2026-03-09.</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Luz</translation>
+    </message>
+    <message>
+        <source>Look and language</source>
+        <translation>Aspecto e idioma</translation>
+    </message>
+    <message>
+        <source>Size of text</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>The book keeps litres and metres whatever is chosen here, so nothing in it changes. 1 US gal is 3.785411784 L.</source>
+        <translation>El libro guarda litros y metros sea lo que sea lo elegido aquí, así que nada cambia en él. 1 US gal son 3,785411784 L.</translation>
+    </message>
+    <message>
+        <source>US gallons, ft², inches, °F</source>
+        <translation>galones de EE. UU. (US gal), ft², pulgadas (in), °F</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>litres, m², mm, °C</source>
+        <translation>litros, m², mm, °C</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>noche</translation>
+    </message>
+    <message>
+        <source>strong sun</source>
+        <translation>sol fuerte</translation>
+    </message>
+    <message>
+        <source>the system's</source>
+        <translation>el del sistema</translation>
+    </message>
+</context>
+<context>
+    <name>LotPage</name>
+    <message>
+        <source>Standing here</source>
+        <translation>Está aquí</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>%1 was scanned twice within a moment; once counts</source>
+        <translation>%1 se leyó dos veces en un instante; cuenta una</translation>
+    </message>
+</context>
+<context>
+    <name>MonthTable</name>
+    <message>
+        <source>close</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NothingChosen</name>
+    <message>
+        <source>A new cone, or pollen collected, is begun on the page of its plant.</source>
+        <translation>Un cono nuevo, o polen recogido, se anota en la página de su planta.</translation>
+    </message>
+    <message>
+        <source>Buy in</source>
+        <translation>Comprar</translation>
+    </message>
+    <message>
+        <source>Choose something from the list, or scan its label.</source>
+        <translation>Elija algo de la lista o lea su etiqueta.</translation>
+    </message>
+    <message>
+        <source>How pollen keeps</source>
+        <translation>Cómo se conserva el polen</translation>
+    </message>
+    <message>
+        <source>New kind of pot</source>
+        <translation>Nueva clase de maceta</translation>
+    </message>
+    <message>
+        <source>New kind of tray</source>
+        <translation>Nueva clase de bandeja</translation>
+    </message>
+    <message>
+        <source>New mix</source>
+        <translation>Sustrato nuevo</translation>
+    </message>
+    <message>
+        <source>New place</source>
+        <translation>Lugar nuevo</translation>
+    </message>
+    <message>
+        <source>New plant</source>
+        <translation>Planta nueva</translation>
+    </message>
+    <message>
+        <source>The nursery</source>
+        <translation>El vivero</translation>
+    </message>
+    <message>
+        <source>What you reckon with</source>
+        <translation>Con qué calcula</translation>
+    </message>
+</context>
+<context>
+    <name>OfferForm</name>
+    <message>
+        <source>A further offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least so many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days to wait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivery, an order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kg of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loose litres from one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressed bale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OrderView</name>
+    <message>
+        <source>%1 for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure that nothing runs short?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the shed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No mix is needed in the next twelve months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning what to order …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What suppliers offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lift 25 kg at most, close to the body; dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order by %1: %2 of %3, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike the offer: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OtherwiseView</name>
+    <message>
+        <source>By the year, 10 – 50 – 90 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suppose a change below. Seed at hand and the cones that ripen are counted in. Nothing is written until you take it into the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it into the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing both plans, %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forget: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supposed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PapersPart</name>
+    <message>
+        <source>Papers  ▴</source>
+        <translation>Documentos  ▴</translation>
+    </message>
+    <message>
+        <source>Papers  ▾</source>
+        <translation>Documentos  ▾</translation>
+    </message>
+    <message>
+        <source>Save papers as PDF</source>
+        <translation>Guardar documentos en PDF</translation>
+    </message>
+    <message>
+        <source>The line back to the parents with their papers, pollinations, harvest and every disposal. No legal advice; the authority decides.</source>
+        <translation>La línea hasta los padres con sus documentos, polinizaciones, cosecha y cada salida. No es asesoría legal; decide la autoridad.</translation>
+    </message>
+    <message>
+        <source>file for the papers</source>
+        <translation>archivo para los documentos</translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <translation>falta: %1</translation>
+    </message>
+    <message>
+        <source>papers of</source>
+        <translation>documentos de</translation>
+    </message>
+</context>
+<context>
+    <name>PicturesOfRound</name>
+    <message>
+        <source>%1: enter the move</source>
+        <translation>%1: anotar el traslado</translation>
+    </message>
+    <message>
+        <source>A round from pictures</source>
+        <translation>Una ronda con fotos</translation>
+    </message>
+    <message>
+        <source>Drop the folder here, or write where it is. Each tray found is marked as seen on the picture's day; moves are entered only when you say so.</source>
+        <translation>Suelte aquí la carpeta o escriba dónde está. Cada bandeja hallada se marca como vista el día de la foto; los traslados solo se anotan cuando usted lo diga.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Enter %n move(s)</source>
+        <translation>
+            <numerusform>Anotar %n traslado</numerusform>
+            <numerusform>Anotar %n traslados</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Moves to look at</source>
+        <translation>Traslados por ver</translation>
+    </message>
+    <message>
+        <source>Read them</source>
+        <translation>Leerlas</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>day of pictures that do not say theirs</source>
+        <translation>día de las fotos que no dicen el suyo</translation>
+    </message>
+    <message>
+        <source>day of pictures that do not say theirs; may stay empty</source>
+        <translation>día de las fotos que no dicen el suyo; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>enter</source>
+        <translation>anotar</translation>
+    </message>
+    <message>
+        <source>folder of the pictures</source>
+        <translation>carpeta de las fotos</translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>dejar</translation>
+    </message>
+    <message>
+        <source>place that was pictured</source>
+        <translation>lugar fotografiado</translation>
+    </message>
+</context>
+<context>
+    <name>PollenView</name>
+    <message>
+        <source>Pollen by store and age, as of %1</source>
+        <translation>Polen por conservación y edad, a %1</translation>
+    </message>
+    <message>
+        <source>Seed set is of two seeds a fertile scale, where scales were counted. Ranges are for these seeds (95 in 100); cones differ more than that. A cone that took pollen of several ages is not told here.</source>
+        <translation>El cuajado se refiere a dos semillas por escama fértil, donde se contaron escamas. Los intervalos son de estas semillas (95 de 100); los conos difieren más. Aquí no se cuenta un cono que recibió polen de varias edades.</translation>
+    </message>
+    <message>
+        <source>What came of pollen stands here once cones were harvested whose pollen is in the book.</source>
+        <translation>Aquí consta lo que dio el polen, una vez cosechados conos cuyo polen está en el libro.</translation>
+    </message>
+    <message>
+        <source>germination: %1</source>
+        <translation>germinación: %1</translation>
+    </message>
+    <message>
+        <source>seed set: %1</source>
+        <translation>cuajado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PossibleCross</name>
+    <message>
+        <source>do not make %1</source>
+        <translation>no hacer %1</translation>
+    </message>
+    <message>
+        <source>forbidden</source>
+        <translation>prohibido</translation>
+    </message>
+    <message>
+        <source>make %1</source>
+        <translation>hacer %1</translation>
+    </message>
+    <message>
+        <source>make it</source>
+        <translation>hacerlo</translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <translation>falta: %1</translation>
+    </message>
+    <message>
+        <source>not this</source>
+        <translation>este no</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fijado</translation>
+    </message>
+    <message>
+        <source>plants: %1</source>
+        <translation>plantas: %1</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation>propuesto</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source> to %1</source>
+        <translation> a %1</translation>
+    </message>
+    <message>
+        <source>sale of %1: %2%3, entry %4</source>
+        <translation>venta de %1: %2%3, anotación %4</translation>
+    </message>
+</context>
+<context>
+    <name>ReadyBar</name>
+    <message>
+        <source>Open %1</source>
+        <translation>Abrir %1</translation>
+    </message>
+    <message>
+        <source>Scan, type a code or a name</source>
+        <translation>Lea, escriba un código o un nombre</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Deshacer: %1</translation>
+    </message>
+    <message>
+        <source>last: %1</source>
+        <translation>último: %1</translation>
+    </message>
+    <message>
+        <source>scan, type a code or a name</source>
+        <translation>lea, escriba un código o un nombre</translation>
+    </message>
+    <message>
+        <source>↶ undo</source>
+        <translation>↶ deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>ResultsPage</name>
+    <message>
+        <source>Germination</source>
+        <translation>Germinación</translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Polen</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Trays to empty</source>
+        <translation>Bandejas por vaciar</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+</context>
+<context>
+    <name>RoundEnd</name>
+    <message>
+        <source>Back to today</source>
+        <translation>Volver a hoy</translation>
+    </message>
+    <message>
+        <source>The round has ended: %1 seen</source>
+        <translation>La ronda terminó: %1 vistas</translation>
+    </message>
+</context>
+<context>
+    <name>RoundGoing</name>
+    <message>
+        <source>%1 seen · all were found</source>
+        <translation>%1 vistas · se encontraron todas</translation>
+    </message>
+    <message>
+        <source>%1 seen · next: %2</source>
+        <translation>%1 vistas · siguiente: %2</translation>
+    </message>
+    <message>
+        <source>Camera</source>
+        <translation>Cámara</translation>
+    </message>
+    <message>
+        <source>End the round</source>
+        <translation>Terminar la ronda</translation>
+    </message>
+    <message>
+        <source>Enter it (F5), or scan the next</source>
+        <translation>Anotarlo (F5) o leer la siguiente</translation>
+    </message>
+    <message>
+        <source>Nothing new (F5)</source>
+        <translation>Nada nuevo (F5)</translation>
+    </message>
+    <message>
+        <source>Scan a tray</source>
+        <translation>Lea una bandeja</translation>
+    </message>
+    <message>
+        <source>Still to come, in walking order</source>
+        <translation>Por recorrer, en orden de paso</translation>
+    </message>
+    <message>
+        <source>Stop moving</source>
+        <translation>Dejar de mover</translation>
+    </message>
+    <message>
+        <source>What is scanned now moves to %1</source>
+        <translation>Lo que se lea ahora pasa a %1</translation>
+    </message>
+    <message>
+        <source>new leaves</source>
+        <translation>hojas nuevas</translation>
+    </message>
+    <message>
+        <source>new roots</source>
+        <translation>raíces nuevas</translation>
+    </message>
+    <message>
+        <source>taken out dead</source>
+        <translation>muertas retiradas</translation>
+    </message>
+    <message>
+        <source>↶ undo</source>
+        <translation>↶ deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>RoundStart</name>
+    <message numerus="yes">
+        <source>%1: %n tray(s)</source>
+        <translation>
+            <numerusform>%1: %n bandeja</numerusform>
+            <numerusform>%1: %n bandejas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All trays due for a look: %1</source>
+        <translation>Todas las bandejas que toca revisar: %1</translation>
+    </message>
+    <message>
+        <source>From pictures</source>
+        <translation>Con fotos</translation>
+    </message>
+    <message>
+        <source>No tray is due for a look</source>
+        <translation>No toca revisar ninguna bandeja</translation>
+    </message>
+    <message>
+        <source>Or one place, with every tray in it</source>
+        <translation>O un lugar, con todas sus bandejas</translation>
+    </message>
+    <message>
+        <source>Trays come in walking order. Scan one, tap what is new, scan the next. A bench's label moves what is scanned after it.</source>
+        <translation>Las bandejas vienen en orden de paso. Lea una, toque lo nuevo, lea la siguiente. La etiqueta de una mesa mueve allí lo que se lea después.</translation>
+    </message>
+    <message>
+        <source>Walk a round</source>
+        <translation>Hacer una ronda</translation>
+    </message>
+</context>
+<context>
+    <name>SaveBar</name>
+    <message>
+        <source>CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on paper (PDF)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file to save in</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SeasonPage</name>
+    <message>
+        <source>Benches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Months ahead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To order</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SplitBar</name>
+    <message>
+        <source>%1 too many</source>
+        <translation>%1 de más</translation>
+    </message>
+    <message>
+        <source>together %1</source>
+        <translation>en total %1</translation>
+    </message>
+</context>
+<context>
+    <name>StartPage</name>
+    <message>
+        <source>A book keeps everything of one nursery in one file. There are three ways to begin, and a book you have is opened below.</source>
+        <translation>Un libro guarda todo lo de un vivero en un archivo. Hay tres maneras de empezar, y abajo se abre un libro que ya tenga.</translation>
+    </message>
+    <message>
+        <source>A folder of CSV files, as this program exports them, becomes a new book.</source>
+        <translation>Una carpeta de archivos CSV, como los exporta este programa, se convierte en un libro nuevo.</translation>
+    </message>
+    <message>
+        <source>A new book, its first plant and the cone on it.</source>
+        <translation>Un libro nuevo, su primera planta y el cono que lleva.</translation>
+    </message>
+    <message>
+        <source>An invented nursery with some seasons behind it, to try everything on.</source>
+        <translation>Un vivero inventado con algunas temporadas a la espalda, para probarlo todo.</translation>
+    </message>
+    <message>
+        <source>Begin with the first cone</source>
+        <translation>Empezar con el primer cono</translation>
+    </message>
+    <message>
+        <source>From a pollinated cone to a plant in its pot</source>
+        <translation>De un cono polinizado a una planta en su maceta</translation>
+    </message>
+    <message>
+        <source>Import a season folder</source>
+        <translation>Importar una carpeta de temporada</translation>
+    </message>
+    <message>
+        <source>Import it</source>
+        <translation>Importarla</translation>
+    </message>
+    <message>
+        <source>Its file, typed or dropped on this window.</source>
+        <translation>Su archivo, escrito o soltado en esta ventana.</translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation>Ver el ejemplo</translation>
+    </message>
+    <message>
+        <source>Open a book you have</source>
+        <translation>Abrir un libro que ya tiene</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Abrirlo</translation>
+    </message>
+    <message>
+        <source>The file of the book</source>
+        <translation>El archivo del libro</translation>
+    </message>
+    <message>
+        <source>The new book's file</source>
+        <translation>El archivo del libro nuevo</translation>
+    </message>
+    <message>
+        <source>The season folder</source>
+        <translation>La carpeta de temporada</translation>
+    </message>
+    <message>
+        <source>This book is still empty. It begins with a cone.</source>
+        <translation>Este libro está vacío todavía. Empieza con un cono.</translation>
+    </message>
+</context>
+<context>
+    <name>StationPage</name>
+    <message>
+        <source>Batches of seed belong here: one for each cone harvested.</source>
+        <translation>Aquí van las partidas de semilla: una por cada cono cosechado.</translation>
+    </message>
+    <message>
+        <source>Cones</source>
+        <translation>Conos</translation>
+    </message>
+    <message>
+        <source>Cones belong here from the day they are seen. Begin with a plant, then give it its cone.</source>
+        <translation>Aquí van los conos desde el día en que se ven. Empiece con una planta y dele luego su cono.</translation>
+    </message>
+    <message>
+        <source>New plant</source>
+        <translation>Planta nueva</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Salida</translation>
+    </message>
+    <message>
+        <source>Parent plants and their pollen belong here. Begin with a plant.</source>
+        <translation>Aquí van las plantas progenitoras y su polen. Empiece con una planta.</translation>
+    </message>
+    <message>
+        <source>Plants in pots belong here. Open a tray with seedlings and pot them.</source>
+        <translation>Aquí van las plantas en maceta. Abra una bandeja con plántulas y trasplántelas.</translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Polen</translation>
+    </message>
+    <message>
+        <source>Pots</source>
+        <translation>Macetas</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation>Bandejas</translation>
+    </message>
+    <message>
+        <source>Trays belong here as soon as seed is sown. Open a batch and sow it.</source>
+        <translation>Aquí van las bandejas en cuanto se siembra. Abra una partida y siémbrela.</translation>
+    </message>
+    <message>
+        <source>What was sold or planted out is told here.</source>
+        <translation>Aquí consta lo que se vendió o se plantó fuera.</translation>
+    </message>
+    <message>
+        <source>by cross</source>
+        <translation>por cruce</translation>
+    </message>
+    <message>
+        <source>by place</source>
+        <translation>por lugar</translation>
+    </message>
+    <message>
+        <source>choose crosses</source>
+        <translation>elegir cruces</translation>
+    </message>
+    <message>
+        <source>labels</source>
+        <translation>etiquetas</translation>
+    </message>
+</context>
+<context>
+    <name>StillToCome</name>
+    <message>
+        <source>Still to come</source>
+        <translation>Por nacer</translation>
+    </message>
+    <message>
+        <source>working it out …</source>
+        <translation>calculando…</translation>
+    </message>
+</context>
+<context>
+    <name>StockForm</name>
+    <message>
+        <source>Correct the printer</source>
+        <translation>Corregir la impresora</translation>
+    </message>
+    <message>
+        <source>Keep this stock</source>
+        <translation>Guardar este papel</translation>
+    </message>
+    <message>
+        <source>Test page with rulers</source>
+        <translation>Página de prueba con reglas</translation>
+    </message>
+    <message>
+        <source>What the test page's rulers measure on paper corrects the printer for this stock.</source>
+        <translation>Lo que miden en el papel las reglas de la página de prueba corrige la impresora para este papel.</translation>
+    </message>
+    <message>
+        <source>column pitch, %1</source>
+        <translation>paso entre columnas, %1</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>columnas</translation>
+    </message>
+    <message>
+        <source>into the soil, %1</source>
+        <translation>dentro del suelo, %1</translation>
+    </message>
+    <message>
+        <source>its name</source>
+        <translation>su nombre</translation>
+    </message>
+    <message>
+        <source>label height, %1</source>
+        <translation>alto de etiqueta, %1</translation>
+    </message>
+    <message>
+        <source>label width, %1</source>
+        <translation>ancho de etiqueta, %1</translation>
+    </message>
+    <message>
+        <source>left margin, %1</source>
+        <translation>margen izquierdo, %1</translation>
+    </message>
+    <message>
+        <source>mm across</source>
+        <translation>mm de ancho</translation>
+    </message>
+    <message>
+        <source>mm down</source>
+        <translation>mm de alto</translation>
+    </message>
+    <message>
+        <source>page height, %1</source>
+        <translation>alto de página, %1</translation>
+    </message>
+    <message>
+        <source>page width, %1</source>
+        <translation>ancho de página, %1</translation>
+    </message>
+    <message>
+        <source>printer</source>
+        <translation>impresora</translation>
+    </message>
+    <message>
+        <source>row pitch, %1</source>
+        <translation>paso entre filas, %1</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>filas</translation>
+    </message>
+    <message>
+        <source>top margin, %1</source>
+        <translation>margen superior, %1</translation>
+    </message>
+</context>
+<context>
+    <name>Strip</name>
+    <message numerus="yes">
+        <source>%n due</source>
+        <translation>
+            <numerusform>%n pendiente</numerusform>
+            <numerusform>%n pendientes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Resultados</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Season plan</source>
+        <translation>Plan de temporada</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>noche</translation>
+    </message>
+    <message>
+        <source>nothing due</source>
+        <translation>nada pendiente</translation>
+    </message>
+    <message>
+        <source>strong sun</source>
+        <translation>sol fuerte</translation>
+    </message>
+</context>
+<context>
+    <name>StripStation</name>
+    <message>
+        <source>%1: %2 on hand</source>
+        <translation>%1: %2 existentes</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 on hand, %n due</source>
+        <translation>
+            <numerusform>%1: %2 existentes, %n pendiente</numerusform>
+            <numerusform>%1: %2 existentes, %n pendientes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n due</source>
+        <translation>
+            <numerusform>%n pendiente</numerusform>
+            <numerusform>%n pendientes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SupposeForm</name>
+    <message>
+        <source>Suppose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suppose it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a hot bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a place less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a place more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another survival</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as 2027-05</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heat mats near water: a residual-current device, a thermostat in the medium, and the maker's label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>months after it is ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no cones this year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other months of potting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>per cent that live</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sold sooner or later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>times the days until it comes up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TablePage</name>
+    <message>
+        <source>Cleaning</source>
+        <translation>Limpieza</translation>
+    </message>
+    <message>
+        <source>Cut floaters</source>
+        <translation>Abrir flotantes</translation>
+    </message>
+    <message>
+        <source>Cut sinkers</source>
+        <translation>Abrir hundidas</translation>
+    </message>
+    <message>
+        <source>Enter it</source>
+        <translation>Anotarlo</translation>
+    </message>
+    <message>
+        <source>Float</source>
+        <translation>Flotar</translation>
+    </message>
+    <message>
+        <source>Float again</source>
+        <translation>Flotar otra vez</translation>
+    </message>
+    <message>
+        <source>How many are filled</source>
+        <translation>Cuántas están llenas</translation>
+    </message>
+    <message>
+        <source>Line and history</source>
+        <translation>Línea e historial</translation>
+    </message>
+    <message>
+        <source>The floaters</source>
+        <translation>Las que flotan</translation>
+    </message>
+    <message>
+        <source>seed is poisonous, cut seed most of all. Gloves; keep children and animals away; if any was eaten, see a vet or doctor at once.</source>
+        <translation>la semilla es venenosa, abierta más que nada. Guantes; aleje a niños y animales; si alguien comió algo, acuda enseguida al veterinario o al médico.</translation>
+    </message>
+</context>
+<context>
+    <name>TargetView</name>
+    <message>
+        <source>A further target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sowing for what is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as 2029-10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the end of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how sure, per cent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed is poisonous: gloves; keep pets, livestock and children away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strike the target: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TemperatureView</name>
+    <message>
+        <source>%1, by day; days without temperature are left out</source>
+        <translation>%1, por día; se omiten los días sin temperatura</translation>
+    </message>
+    <message>
+        <source>CSV file, typed or dropped here</source>
+        <translation>Archivo CSV, escrito o soltado aquí</translation>
+    </message>
+    <message>
+        <source>Lowest, mean and highest temperature of each day.</source>
+        <translation>Temperatura mínima, media y máxima de cada día.</translation>
+    </message>
+    <message>
+        <source>Places with a logger</source>
+        <translation>Lugares con registrador</translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation>Incorporar</translation>
+    </message>
+    <message>
+        <source>Take in a logger's file</source>
+        <translation>Incorporar el archivo de un registrador</translation>
+    </message>
+    <message>
+        <source>Temperature of the places</source>
+        <translation>Temperatura de los lugares</translation>
+    </message>
+    <message>
+        <source>What a logger measured here belongs here: take in its CSV file below. Days can then be counted as degree-days, and germination held against temperature.</source>
+        <translation>Aquí va lo que midió un registrador: incorpore abajo su archivo CSV. Los días pueden contarse entonces como grados-día, y la germinación compararse con la temperatura.</translation>
+    </message>
+    <message>
+        <source>as the file says</source>
+        <translation>como dice el archivo</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unidad</translation>
+    </message>
+</context>
+<context>
+    <name>TodayList</name>
+    <message>
+        <source>%1: everything in this book is invented.</source>
+        <translation>%1: todo en este libro es inventado.</translation>
+    </message>
+    <message>
+        <source>Nothing is due today. What comes due tomorrow will stand here.</source>
+        <translation>Hoy no hay nada pendiente. Lo que toque mañana estará aquí.</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Incorporarlo</translation>
+    </message>
+    <message>
+        <source>Today, %1</source>
+        <translation>Hoy, %1</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Escribirlo</translation>
+    </message>
+    <message>
+        <source>as I walk</source>
+        <translation>en mi recorrido</translation>
+    </message>
+    <message>
+        <source>by day</source>
+        <translation>por día</translation>
+    </message>
+    <message>
+        <source>calendar  ▴</source>
+        <translation>calendario  ▴</translation>
+    </message>
+    <message>
+        <source>calendar  ▾</source>
+        <translation>calendario  ▾</translation>
+    </message>
+    <message>
+        <source>calendar file</source>
+        <translation>archivo de calendario</translation>
+    </message>
+</context>
+<context>
+    <name>WhyRow</name>
+    <message>
+        <source>%1 points in a hundred</source>
+        <translation>%1 puntos de cien</translation>
+    </message>
+    <message>
+        <source>%1, the other conditions held as they were</source>
+        <translation>%1, manteniendo iguales las demás condiciones</translation>
+    </message>
+    <message>
+        <source>no difference can be given</source>
+        <translation>no puede darse diferencia</translation>
+    </message>
+    <message>
+        <source>the others are compared with it</source>
+        <translation>los demás se comparan con él</translation>
+    </message>
+</context>
+<context>
+    <name>WhyView</name>
+    <message>
+        <source>% of the seed sown</source>
+        <translation>% de la semilla sembrada</translation>
+    </message>
+    <message>
+        <source>Compare what was up by day</source>
+        <translation>Comparar lo nacido hasta el día</translation>
+    </message>
+    <message>
+        <source>Germination by %1, as of %2</source>
+        <translation>Germinación según %1, a %2</translation>
+    </message>
+    <message>
+        <source>How the groups came up; their ranges stand above.</source>
+        <translation>Cómo nacieron los grupos; sus intervalos están arriba.</translation>
+    </message>
+    <message>
+        <source>days after sowing; empty for all that came up so far</source>
+        <translation>días tras la siembra; vacío para todo lo nacido hasta ahora</translation>
+    </message>
+    <message>
+        <source>held against</source>
+        <translation>comparar con</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>so far</source>
+        <translation>hasta ahora</translation>
+    </message>
+    <message>
+        <source>sown</source>
+        <translation>sembrada</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>semana %1</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::AtTable</name>
+    <message>
+        <source> of %1</source>
+        <translation> de %1</translation>
+    </message>
+    <message>
+        <source> plants</source>
+        <translation> plantas</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cut open were filled</source>
+        <translation>%1 de %2 abiertas estaban llenas</translation>
+    </message>
+    <message>
+        <source>; %1 more would show a tenth filled</source>
+        <translation>; %1 más mostrarían una décima parte llena</translation>
+    </message>
+    <message>
+        <source>; 10 more cost about %1 good</source>
+        <translation>; 10 más cuestan unas %1 buenas</translation>
+    </message>
+    <message>
+        <source>Float test: %1. </source>
+        <translation>Prueba de flotación: %1. </translation>
+    </message>
+    <message>
+        <source>Set it to: %1</source>
+        <translation>Ponerla en: %1</translation>
+    </message>
+    <message>
+        <source>costs %1</source>
+        <translation>cuesta %1</translation>
+    </message>
+    <message>
+        <source>cut, empty</source>
+        <translation>abiertas, vacías</translation>
+    </message>
+    <message>
+        <source>cut, filled</source>
+        <translation>abiertas, llenas</translation>
+    </message>
+    <message>
+        <source>dead, sold or missing</source>
+        <translation>muertas, vendidas o faltantes</translation>
+    </message>
+    <message>
+        <source>discard</source>
+        <translation>desechar</translation>
+    </message>
+    <message>
+        <source>discarded</source>
+        <translation>desechada</translation>
+    </message>
+    <message>
+        <source>filled and whole, both parts</source>
+        <translation>llenas y enteras, ambas partes</translation>
+    </message>
+    <message>
+        <source>filled of what floated</source>
+        <translation>llenas de las que flotaron</translation>
+    </message>
+    <message>
+        <source>filled of what sank</source>
+        <translation>llenas de las que se hundieron</translation>
+    </message>
+    <message>
+        <source>floated</source>
+        <translation>flotaron</translation>
+    </message>
+    <message>
+        <source>gains %1 to %2</source>
+        <translation>gana de %1 a %2</translation>
+    </message>
+    <message>
+        <source>judged empty</source>
+        <translation>juzgadas vacías</translation>
+    </message>
+    <message>
+        <source>judged filled</source>
+        <translation>juzgadas llenas</translation>
+    </message>
+    <message>
+        <source>keep</source>
+        <translation>guardar</translation>
+    </message>
+    <message>
+        <source>likely %1</source>
+        <translation>probable %1</translation>
+    </message>
+    <message>
+        <source>lost in cleaning</source>
+        <translation>perdidas al limpiar</translation>
+    </message>
+    <message>
+        <source>none cut open</source>
+        <translation>ninguna abierta</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>abiertas</translation>
+    </message>
+    <message>
+        <source>sank</source>
+        <translation>se hundieron</translation>
+    </message>
+    <message>
+        <source>sink now</source>
+        <translation>se hunden ahora</translation>
+    </message>
+    <message>
+        <source>sow</source>
+        <translation>sembrar</translation>
+    </message>
+    <message>
+        <source>sown</source>
+        <translation>sembrada</translation>
+    </message>
+    <message>
+        <source>unsorted</source>
+        <translation>sin clasificar</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::CameraScan</name>
+    <message>
+        <source>%1 labels are in view. Show one alone.</source>
+        <translation>Se ven %1 etiquetas. Muestre una sola.</translation>
+    </message>
+    <message>
+        <source>Hold the label before the camera.</source>
+        <translation>Ponga la etiqueta ante la cámara.</translation>
+    </message>
+    <message>
+        <source>The camera stopped: %1. Scan with a hand scanner, or type the code.</source>
+        <translation>La cámara se detuvo: %1. Lea con un lector de mano o escriba el código.</translation>
+    </message>
+    <message>
+        <source>The camera's pictures cannot be read: their form is %1.</source>
+        <translation>Las imágenes de la cámara no pueden leerse: su forma es %1.</translation>
+    </message>
+    <message>
+        <source>There is no camera here, or it may not be used. Scan with a hand scanner, or type the code.</source>
+        <translation>Aquí no hay cámara o no puede usarse. Lea con un lector de mano o escriba el código.</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::CrossingChoice</name>
+    <message>
+        <source>%1 crosses, about %2 plants, %3 founders</source>
+        <translation>%1 cruces, unas %2 plantas, %3 fundadores</translation>
+    </message>
+    <message>
+        <source>%1 ml left</source>
+        <translation>quedan %1 ml</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 free</source>
+        <translation>%1: %2 de %3 libres</translation>
+    </message>
+    <message>
+        <source>%1; %2, %3; kinship %4; %5 founders</source>
+        <translation>%1; %2, %3; parentesco %4; %5 fundadores</translation>
+    </message>
+    <message>
+        <source>half of each</source>
+        <translation>mitad y mitad</translation>
+    </message>
+    <message>
+        <source>least kinship</source>
+        <translation>menor parentesco</translation>
+    </message>
+    <message>
+        <source>most plants</source>
+        <translation>más plantas</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>sin medir</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::DueList</name>
+    <message>
+        <source>%1 due in the coming %2 weeks, and %3 settled lately, in %4</source>
+        <translation>%1 pendientes en las próximas %2 semanas y %3 resueltas hace poco, en %4</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::LabelPrint</name>
+    <message>
+        <source>%1 is corrected for this stock from now on</source>
+        <translation>%1 queda corregida para este papel desde ahora</translation>
+    </message>
+    <message>
+        <source>%1 is in the book</source>
+        <translation>%1 está en el libro</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n label(s) in %1</source>
+        <translation>
+            <numerusform>%n etiqueta en %1</numerusform>
+            <numerusform>%n etiquetas en %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a test page in %1: print it at 100 %, then say what its rulers measure: %2 mm across, %3 mm down when true</source>
+        <translation>una página de prueba en %1: imprímala al 100 % y diga qué miden sus reglas: %2 mm de ancho, %3 mm de alto si es exacta</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PapersPrint</name>
+    <message numerus="yes">
+        <source>%n page(s) in %1, which only you can read</source>
+        <translation>
+            <numerusform>%n página en %1, que solo usted puede leer</numerusform>
+            <numerusform>%n páginas en %1, que solo usted puede leer</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanAhead</name>
+    <message>
+        <source>%1 in %2: %3 %4 expected, from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A load by light class is a quotient of all lots; open the load of a place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench by light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench by place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied; paste it into a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finished mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load by light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load by place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts of the mixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants into pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready, by cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a place yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most in %1: %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over full with %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanBenches</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied; paste it into a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most in %1: %2 % of its room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stands empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanOrders</name>
+    <message numerus="yes">
+        <source> · %n day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> · at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · delivery %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 L in 12 months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in all, for the next twelve months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bag(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bale(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n load(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>'%1' is no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, %1 L loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied; paste it into a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has to be ordered for the next twelve months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing runs short in %1 of 100 futures. No list costs less than %2 (gap %3 %).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag of %1 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bale of %1 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load of %1 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanOtherwise</name>
+    <message>
+        <source>%1 %2, now %3 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'%1' is no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken into the book: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over full with %1 % in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanTargets</name>
+    <message>
+        <source> (that day is over)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> That takes cones: pollinate %1, %2 applications in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 plants of %2 in %3 by %4, %5 % sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 – %2 – %3 of what is in the line will be there; alone it is enough in %4 of 100 futures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, or %1 this month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; %1 are at hand, %2 are lacking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; they are at hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By which month? Write it such as 2029-10.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a cross.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a pot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many plants? '%1' is no number of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure? Write per cent above 0 and below 100, such as 90.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No sowing from today on reaches it: choose a later month, a smaller pot, fewer plants or less assurance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollinate by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow %1 seeds by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::RoundPictures</name>
+    <message>
+        <source>%1 could not be started</source>
+        <translation>%1 no pudo iniciarse</translation>
+    </message>
+    <message>
+        <source>%1 pictures: %2 seen, %3 of them noted now; %4 not seen; %5 moves proposed</source>
+        <translation>%1 fotos: %2 vistas, %3 de ellas anotadas ahora; %4 no vistas; %5 traslados propuestos</translation>
+    </message>
+    <message>
+        <source>, last seen on %1</source>
+        <translation>, vista por última vez el %1</translation>
+    </message>
+    <message>
+        <source>0 pictures read</source>
+        <translation>0 fotos leídas</translation>
+    </message>
+    <message>
+        <source>Choose the place that was pictured.</source>
+        <translation>Elija el lugar fotografiado.</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>No vistas</translation>
+    </message>
+    <message>
+        <source>Read, but of nothing here</source>
+        <translation>Leído, pero de nada de aquí</translation>
+    </message>
+    <message>
+        <source>Reading was stopped; nothing of it is noted.</source>
+        <translation>La lectura se detuvo; nada de ella queda anotado.</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Vistas</translation>
+    </message>
+    <message>
+        <source>The pictures could not be read.</source>
+        <translation>Las fotos no pudieron leerse.</translation>
+    </message>
+    <message>
+        <source>from %1 to %2, seen on %3 in %4</source>
+        <translation>de %1 a %2, vista el %3 en %4</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::RoundWalk</name>
+    <message>
+        <source>%1 counted: %2 · %3 moved · %4 not found</source>
+        <translation>%1 contadas: %2 · %3 movidas · %4 no encontradas</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>muerta</translation>
+    </message>
+    <message>
+        <source>ended since</source>
+        <translation>terminó entretanto</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>hoja</translation>
+    </message>
+    <message>
+        <source>leaves</source>
+        <translation>hojas</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>movida</translation>
+    </message>
+    <message>
+        <source>not found</source>
+        <translation>no encontrada</translation>
+    </message>
+    <message>
+        <source>nothing new</source>
+        <translation>nada nuevo</translation>
+    </message>
+    <message>
+        <source>root</source>
+        <translation>raíz</translation>
+    </message>
+    <message>
+        <source>roots</source>
+        <translation>raíces</translation>
+    </message>
+    <message>
+        <source>seen, not counted</source>
+        <translation>vista, no contada</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::TraysToEmpty</name>
+    <message>
+        <source> Say what 1 %1 of bench costs a month (Seed, What you reckon with), and the price of waiting is told too.</source>
+        <translation> Indique cuánto cuesta al mes 1 %1 de mesa (Semilla, Con qué calcula) y se dirá también el precio de esperar.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 trays with waiting seed can be emptied: the chance of even one more is below %3 in 100.</source>
+        <translation>%1 de %2 bandejas con semilla en espera pueden vaciarse: la probabilidad de siquiera una más es menor de %3 en 100.</translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source> (and {} more, the next on line {})</source>
+        <translation> (y {} más, el siguiente en la línea {})</translation>
+    </message>
+    <message>
+        <source> (taken back)</source>
+        <translation> (anulado)</translation>
+    </message>
+    <message>
+        <source> Most in {}: {}.</source>
+        <translation> Lo máximo en {}: {}.</translation>
+    </message>
+    <message>
+        <source> The book's own history weighs in: the plan reckons with {:.3g} % instead of {:.3g} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and costs {:.2f} of bench</source>
+        <translation> y cuesta {:.2f} de mesa</translation>
+    </message>
+    <message>
+        <source> and {} more</source>
+        <translation> y {} más</translation>
+    </message>
+    <message>
+        <source> at {} °C</source>
+        <translation> a {} °C</translation>
+    </message>
+    <message>
+        <source> for {}</source>
+        <translation> por {}</translation>
+    </message>
+    <message>
+        <source> for {}.{:02}</source>
+        <translation> por {}.{:02}</translation>
+    </message>
+    <message>
+        <source> of {}</source>
+        <translation> de {}</translation>
+    </message>
+    <message>
+        <source> of {} ({})</source>
+        <translation> de {} ({})</translation>
+    </message>
+    <message>
+        <source> to {}</source>
+        <translation> a {}</translation>
+    </message>
+    <message>
+        <source> {} days of {} trays have no temperature and count like the mean of the tray's other days.</source>
+        <translation> {} días de {} bandejas no tienen temperatura y cuentan como la media de los demás días de la bandeja.</translation>
+    </message>
+    <message>
+        <source> {} seedlings still stand in it: pot them first.</source>
+        <translation> Aún hay {} plántulas en ella: trasplántelas primero.</translation>
+    </message>
+    <message>
+        <source> {} trays are left out, see below.</source>
+        <translation> {} bandejas quedan fuera, vea abajo.</translation>
+    </message>
+    <message>
+        <source>'{}' ({:g} × {:g} mm) is larger than every measured place. Check the pot's measures or measure a larger place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' can be read in two ways</source>
+        <translation>«{}» puede leerse de dos maneras</translation>
+    </message>
+    <message>
+        <source>'{}' can be two days</source>
+        <translation>«{}» puede ser dos días</translation>
+    </message>
+    <message>
+        <source>'{}' cannot be had in time: {} are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' cannot be made: {}</source>
+        <translation>«{}» no puede crearse: {}</translation>
+    </message>
+    <message>
+        <source>'{}' cannot be read</source>
+        <translation>«{}» no puede leerse</translation>
+    </message>
+    <message>
+        <source>'{}' cannot be read: {}</source>
+        <translation>«{}» no puede leerse: {}</translation>
+    </message>
+    <message>
+        <source>'{}' cannot be {}: {}</source>
+        <translation>con «{}» no se puede hacer esto ({}): {}</translation>
+    </message>
+    <message>
+        <source>'{}' cannot even be lacking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' could not be written: {}</source>
+        <translation>«{}» no pudo escribirse: {}</translation>
+    </message>
+    <message>
+        <source>'{}' has a wrong character: its check character does not fit</source>
+        <translation>«{}» tiene un carácter equivocado: su carácter de control no concuerda</translation>
+    </message>
+    <message>
+        <source>'{}' has a year of fewer than four digits</source>
+        <translation>«{}» tiene un año de menos de cuatro cifras</translation>
+    </message>
+    <message>
+        <source>'{}' has no label {}: it has 1 to {}</source>
+        <translation>«{}» no tiene la etiqueta {}: tiene de 1 a {}</translation>
+    </message>
+    <message>
+        <source>'{}' has no route</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no route: its seed to be sown is not in the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no size of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no size, so that nothing can be told to stand there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has no size, though lots stand there. Measure its length and width, or say which bench of it they stand on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has version {}, and this program reads {}</source>
+        <translation>«{}» tiene la versión {}, y este programa lee la {}</translation>
+    </message>
+    <message>
+        <source>'{}' has {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' has {} MB, more than 512 MB</source>
+        <translation>«{}» ocupa {} MB, más de 512 MB</translation>
+    </message>
+    <message>
+        <source>'{}' has {} MB, more than {} MB</source>
+        <translation>«{}» ocupa {} MB, más de {} MB</translation>
+    </message>
+    <message>
+        <source>'{}' has {}. Over full with {:.0f} % in {}{}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' holds '{}', which is no part of an earlier export</source>
+        <translation>«{}» contiene «{}», que no es parte de una exportación anterior</translation>
+    </message>
+    <message>
+        <source>'{}' holds an earlier export</source>
+        <translation>«{}» contiene una exportación anterior</translation>
+    </message>
+    <message>
+        <source>'{}' holds no code</source>
+        <translation>«{}» no contiene ningún código</translation>
+    </message>
+    <message>
+        <source>'{}' holds no more than the root ball out of '{}': no mix is counted for that move. Check the route.</source>
+        <translation>«{}» no contiene más que el cepellón de «{}»: no se cuenta sustrato para ese paso. Revise la ruta.</translation>
+    </message>
+    <message>
+        <source>'{}' is filled with '{}' instead of {}, in {} steps of routes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is larger than '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is larger than every pot of its route</source>
+        <translation>«{}» es mayor que todas las macetas de su ruta</translation>
+    </message>
+    <message>
+        <source>'{}' is made of {} instead of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is neither yes nor no</source>
+        <translation>«{}» no es ni sí ni no</translation>
+    </message>
+    <message>
+        <source>'{}' is no book of Coneline</source>
+        <translation>«{}» no es un libro de Coneline</translation>
+    </message>
+    <message>
+        <source>'{}' is no code</source>
+        <translation>«{}» no es un código</translation>
+    </message>
+    <message>
+        <source>'{}' is no code: it has {} characters, a code at most {}</source>
+        <translation>«{}» no es un código: tiene {} caracteres, un código a lo sumo {}</translation>
+    </message>
+    <message>
+        <source>'{}' is no day</source>
+        <translation>«{}» no es un día</translation>
+    </message>
+    <message>
+        <source>'{}' is no file of a season folder</source>
+        <translation>«{}» no es un archivo de una carpeta de temporada</translation>
+    </message>
+    <message>
+        <source>'{}' is no folder</source>
+        <translation>«{}» no es una carpeta</translation>
+    </message>
+    <message>
+        <source>'{}' is no kind of thing</source>
+        <translation>«{}» no es ninguna clase de cosa</translation>
+    </message>
+    <message>
+        <source>'{}' is no line of a calendar</source>
+        <translation>«{}» no es una línea de calendario</translation>
+    </message>
+    <message>
+        <source>'{}' is no moment</source>
+        <translation>«{}» no es un momento</translation>
+    </message>
+    <message>
+        <source>'{}' is no part with its share</source>
+        <translation>«{}» no es un componente con su parte</translation>
+    </message>
+    <message>
+        <source>'{}' is no time</source>
+        <translation>«{}» no es una hora</translation>
+    </message>
+    <message>
+        <source>'{}' is no {}</source>
+        <translation>«{}» no es: {}</translation>
+    </message>
+    <message>
+        <source>'{}' is not due</source>
+        <translation>«{}» no está pendiente</translation>
+    </message>
+    <message>
+        <source>'{}' is out of range</source>
+        <translation>«{}» está fuera de rango</translation>
+    </message>
+    <message>
+        <source>'{}' is over full with {:.0f} % at worst ({}) instead of {:.0f} % ({}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is the folder you stand in</source>
+        <translation>«{}» es la carpeta en que usted está</translation>
+    </message>
+    <message>
+        <source>'{}' is there already</source>
+        <translation>«{}» ya existe</translation>
+    </message>
+    <message>
+        <source>'{}' is {}, it needs {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' leads nowhere</source>
+        <translation>«{}» no lleva a ninguna parte</translation>
+    </message>
+    <message>
+        <source>'{}' may only be read</source>
+        <translation>«{}» solo puede leerse</translation>
+    </message>
+    <message>
+        <source>'{}' needs more than a tick</source>
+        <translation>«{}» necesita más que una marca</translation>
+    </message>
+    <message>
+        <source>'{}' of {} has {:g} litres, expanding {:g} times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' was written by a newer program: its version is {}, this program knows {}</source>
+        <translation>«{}» fue escrito por un programa más nuevo: su versión es {}, este programa conoce la {}</translation>
+    </message>
+    <message>
+        <source>'{}' with a side of {} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' with {} of '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}': a {} of {} mm</source>
+        <translation>«{}»: {} de {} mm</translation>
+    </message>
+    <message>
+        <source>'{}': no room for the code in letters beside the symbol</source>
+        <translation>«{}»: no hay sitio para el código en letras junto al símbolo</translation>
+    </message>
+    <message>
+        <source>'{}': the code needs {:.1f} mm at {} dots an inch, {:.1f} mm more than there is</source>
+        <translation>«{}»: el código necesita {:.1f} mm a {} puntos por pulgada, {:.1f} mm más de lo que hay</translation>
+    </message>
+    <message>
+        <source>'{}': the labels are {:.2f} mm {} than the page: {:.2f} of {:.2f} mm</source>
+        <translation>«{}»: las etiquetas son {:.2f} mm {} que la página: {:.2f} de {:.2f} mm</translation>
+    </message>
+    <message>
+        <source>'{}': {:.1f} × {:.1f} mm to print on is {:.1f} mm too small for a code, which needs {:.1f} mm</source>
+        <translation>«{}»: {:.1f} × {:.1f} mm imprimibles son {:.1f} mm menos de lo que pide un código, que necesita {:.1f} mm</translation>
+    </message>
+    <message>
+        <source>'{}': {} columns and {} rows</source>
+        <translation>«{}»: {} columnas y {} filas</translation>
+    </message>
+    <message>
+        <source>'{}': {} overlap by {:.2f} mm: one every {:.2f} mm, each {:.2f} mm</source>
+        <translation>«{}»: {} se solapan {:.2f} mm: una cada {:.2f} mm, cada una de {:.2f} mm</translation>
+    </message>
+    <message>
+        <source>, amount not known</source>
+        <translation>, cantidad desconocida</translation>
+    </message>
+    <message>
+        <source>, and {} places within it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, at most {} ml left</source>
+        <translation>, quedan a lo sumo {} ml</translation>
+    </message>
+    <message>
+        <source>, closed</source>
+        <translation>, cerrado</translation>
+    </message>
+    <message>
+        <source>, counted by weight ({} to {}; weighings differ by {:.1f} %)</source>
+        <translation>, contadas por peso ({} a {}; las pesadas difieren un {:.1f} %)</translation>
+    </message>
+    <message>
+        <source>, from {}</source>
+        <translation>, de {}</translation>
+    </message>
+    <message>
+        <source>, gone</source>
+        <translation>, agotado</translation>
+    </message>
+    <message>
+        <source>, may be ready from {}</source>
+        <translation>, puede estar lista desde el {}</translation>
+    </message>
+    <message>
+        <source>, of which {:.0f} % were sown</source>
+        <translation>, de las que se sembró el {:.0f} %</translation>
+    </message>
+    <message>
+        <source>, of {}</source>
+        <translation>, del {}</translation>
+    </message>
+    <message>
+        <source>, to look at from {}</source>
+        <translation>, revisar desde el {}</translation>
+    </message>
+    <message>
+        <source>, until {}</source>
+        <translation>, hasta el {}</translation>
+    </message>
+    <message>
+        <source>, {} fertile scales</source>
+        <translation>, {} escamas fértiles</translation>
+    </message>
+    <message>
+        <source>, {} ml in all</source>
+        <translation>, {} ml en total</translation>
+    </message>
+    <message>
+        <source>, {} ml left</source>
+        <translation>, quedan {} ml</translation>
+    </message>
+    <message>
+        <source>. Take or copy the picture again</source>
+        <translation>. Tome o copie la foto de nuevo</translation>
+    </message>
+    <message>
+        <source>1 other cross of the taxon</source>
+        <translation>otro cruce del taxón</translation>
+    </message>
+    <message>
+        <source>100 seeds of {} g, all of it {} g</source>
+        <translation>100 semillas de {} g, todas juntas {} g</translation>
+    </message>
+    <message>
+        <source>5 where nothing is said</source>
+        <translation>5 si no se dice nada</translation>
+    </message>
+    <message>
+        <source>: from the ground, after winter and before new leaves</source>
+        <translation>: desde el suelo, después del invierno y antes de las hojas nuevas</translation>
+    </message>
+    <message>
+        <source>: from the ground; the book does not know its hemisphere, so when winter is over is yours to say</source>
+        <translation>: desde el suelo; el libro no conoce su hemisferio, así que usted dirá cuándo acaba el invierno</translation>
+    </message>
+    <message>
+        <source>; more likely than not from {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; now {} '{}' of [{}] to '{}' of [{}]</source>
+        <translation>; ahora {} «{}» de [{}] a «{}» de [{}]</translation>
+    </message>
+    <message>
+        <source>; still to be entered:{}</source>
+        <translation>; por anotar todavía:{}</translation>
+    </message>
+    <message>
+        <source>; the others held as they were {}</source>
+        <translation>; manteniendo lo demás igual {}</translation>
+    </message>
+    <message>
+        <source>; this placing costs {:.2f}, none costs less than {:.2f} (a move costs 1, a lot without a place 5 a month and more).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; {} weighings left out</source>
+        <translation>; {} pesadas descartadas</translation>
+    </message>
+    <message>
+        <source>A bay is within a bench, a bench within a house.</source>
+        <translation>Un tramo está en una mesa, una mesa en un invernadero.</translation>
+    </message>
+    <message>
+        <source>A bench bears what its maker says; walk-ways stay free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A code has at most 10 characters.</source>
+        <translation>Un código tiene a lo sumo 10 caracteres.</translation>
+    </message>
+    <message>
+        <source>A code is a letter, digits and a check character, such as T1742Q.</source>
+        <translation>Un código es una letra, cifras y un carácter de control, como T1742Q.</translation>
+    </message>
+    <message>
+        <source>A count of 1 or more is expected.</source>
+        <translation>Se espera un número de 1 o más.</translation>
+    </message>
+    <message>
+        <source>A difference that goes with a condition need not come from it. Each range stands for itself: of many, some miss 0 by chance.</source>
+        <translation>Una diferencia que acompaña a una condición no viene necesariamente de ella. Cada intervalo vale por sí solo: de muchos, alguno excluye el 0 por azar.</translation>
+    </message>
+    <message>
+        <source>A line is one scan.</source>
+        <translation>Una línea es una lectura.</translation>
+    </message>
+    <message>
+        <source>A litre of watered pot weighs {:g} kg (common practice, no source: weigh one of yours).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mix more: '{}' is made of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A name is expected.</source>
+        <translation>Se espera un nombre.</translation>
+    </message>
+    <message>
+        <source>A number with a decimal '{}' is expected; --decimal says which.</source>
+        <translation>Se espera un número con «{}» decimal; --decimal lo indica.</translation>
+    </message>
+    <message>
+        <source>A place has one reading a moment.</source>
+        <translation>Un lugar tiene una lectura por momento.</translation>
+    </message>
+    <message>
+        <source>A place more: '{}', {}, {:g} × {:g} mm, {:.2f} m².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A plant is worth</source>
+        <translation>Una planta vale</translation>
+    </message>
+    <message>
+        <source>A proposal gives a cone one father; pin one of them.</source>
+        <translation>Una propuesta da a cada cono un solo padre; fije uno de ellos.</translation>
+    </message>
+    <message>
+        <source>A ready plant is sold or planted out after {} months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reversal has the day of the first entry and its movements the other way round.</source>
+        <translation>Una anulación lleva el día de la primera anotación y sus movimientos al revés.</translation>
+    </message>
+    <message>
+        <source>A round takes the labels of trays, of other lots and of places.</source>
+        <translation>Una ronda toma etiquetas de bandejas, de otros lotes y de lugares.</translation>
+    </message>
+    <message>
+        <source>A rule has a name, what it says, and its source.</source>
+        <translation>Una regla tiene nombre, lo que dice y su fuente.</translation>
+    </message>
+    <message>
+        <source>A season folder is imported into a new book; name one that does not exist.</source>
+        <translation>Una carpeta de temporada se importa a un libro nuevo; nombre uno que no exista.</translation>
+    </message>
+    <message>
+        <source>A series is 10 to 99, a number 1 to 999999.</source>
+        <translation>Una serie va de 10 a 99, un número de 1 a 999999.</translation>
+    </message>
+    <message>
+        <source>A shrink is from 0 to below 1, a loss 0 or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sown seed costs</source>
+        <translation>Una semilla sembrada cuesta</translation>
+    </message>
+    <message>
+        <source>A step lasts the middle of its range of months; what is overdue is due this month.</source>
+        <translation>Un paso dura la mitad de su intervalo de meses; lo atrasado toca este mes.</translation>
+    </message>
+    <message>
+        <source>A tray is done when one more comes in fewer of 100</source>
+        <translation>Una bandeja se da por terminada cuando sale una más en menos de</translation>
+    </message>
+    <message>
+        <source>A tray is given up, and its room freed, once it is potted and one more seedling is unlikely.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A weight is a number of plants above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a paper</source>
+        <translation>Añadir un documento</translation>
+    </message>
+    <message>
+        <source>Add it to the header.</source>
+        <translation>Añádala al encabezado.</translation>
+    </message>
+    <message>
+        <source>Add the taxon to routes.csv.</source>
+        <translation>Añada el taxón a routes.csv.</translation>
+    </message>
+    <message>
+        <source>Add them up.</source>
+        <translation>Súmelos.</translation>
+    </message>
+    <message>
+        <source>All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and children away; if any was eaten, see a vet or doctor at once.</source>
+        <translation>Todas las partes de las cícadas son venenosas, la semilla sobre todo: use guantes, aleje mascotas, ganado y niños; si alguien comió algo, acuda enseguida al veterinario o al médico.</translation>
+    </message>
+    <message>
+        <source>An entry is made on one round.</source>
+        <translation>Una anotación se hace en una sola ronda.</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>abril</translation>
+    </message>
+    <message>
+        <source>Ask again to have it whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for 1 to 1 000 000.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for 1 to 120 months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for 1 to 600 months.</source>
+        <translation>Pida de 1 a 600 meses.</translation>
+    </message>
+    <message>
+        <source>Ask for at least 1.</source>
+        <translation>Pida al menos 1.</translation>
+    </message>
+    <message>
+        <source>Ask for fewer, collect more pollen, take less for each cone, or say how much room there will be.</source>
+        <translation>Pida menos, recoja más polen, use menos por cono o diga cuánto espacio habrá.</translation>
+    </message>
+    <message>
+        <source>Ask for more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for the right to write to it.</source>
+        <translation>Pida permiso para escribir en él.</translation>
+    </message>
+    <message>
+        <source>Ask for the right to write to it. Nothing was written.</source>
+        <translation>Pida permiso para escribir en él. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Ask its owner for the right to read it.</source>
+        <translation>Pida a su dueño permiso para leerlo.</translation>
+    </message>
+    <message>
+        <source>At most {} can be taken on that day; or reverse the later entries first.</source>
+        <translation>Ese día pueden tomarse a lo sumo {}; o anule antes las anotaciones posteriores.</translation>
+    </message>
+    <message>
+        <source>At most {} is expected.</source>
+        <translation>Se espera a lo sumo {}.</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>agosto</translation>
+    </message>
+    <message>
+        <source>BEGIN:{} without its END</source>
+        <translation>BEGIN:{} sin su END</translation>
+    </message>
+    <message>
+        <source>Begin another one.</source>
+        <translation>Empiece otra.</translation>
+    </message>
+    <message>
+        <source>Begin one.</source>
+        <translation>Empiece una.</translation>
+    </message>
+    <message>
+        <source>Bench list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both ends are numbers of 0 or more.</source>
+        <translation>Ambos extremos son números de 0 o más.</translation>
+    </message>
+    <message>
+        <source>Bottom heat: a protected circuit, and the thermostat's probe in the medium.</source>
+        <translation>Calor de fondo: circuito protegido, y la sonda del termostato dentro del sustrato.</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Comprado</translation>
+    </message>
+    <message>
+        <source>Buy in</source>
+        <translation>Comprar</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>Por quién</translation>
+    </message>
+    <message>
+        <source>Can be emptied</source>
+        <translation>Pueden vaciarse</translation>
+    </message>
+    <message>
+        <source>Change that one.</source>
+        <translation>Cambie ese.</translation>
+    </message>
+    <message>
+        <source>Check both parents.</source>
+        <translation>Compruebe ambos padres.</translation>
+    </message>
+    <message>
+        <source>Check code and day.</source>
+        <translation>Compruebe código y día.</translation>
+    </message>
+    <message>
+        <source>Check folder and disk.</source>
+        <translation>Compruebe carpeta y disco.</translation>
+    </message>
+    <message>
+        <source>Check its name.</source>
+        <translation>Compruebe su nombre.</translation>
+    </message>
+    <message>
+        <source>Check month and day.</source>
+        <translation>Compruebe mes y día.</translation>
+    </message>
+    <message>
+        <source>Check scales</source>
+        <translation>Mirar escamas</translation>
+    </message>
+    <message>
+        <source>Check that file and folder may be read and written.</source>
+        <translation>Compruebe que archivo y carpeta se puedan leer y escribir.</translation>
+    </message>
+    <message>
+        <source>Check that it may be read.</source>
+        <translation>Compruebe que se pueda leer.</translation>
+    </message>
+    <message>
+        <source>Check that there is room and that you may write there.</source>
+        <translation>Compruebe que haya sitio y que pueda escribir ahí.</translation>
+    </message>
+    <message>
+        <source>Check the code and the day.</source>
+        <translation>Compruebe el código y el día.</translation>
+    </message>
+    <message>
+        <source>Check the code, or correct the sex.</source>
+        <translation>Compruebe el código o corrija el sexo.</translation>
+    </message>
+    <message>
+        <source>Check the code, or the book.</source>
+        <translation>Compruebe el código o el libro.</translation>
+    </message>
+    <message>
+        <source>Check the code.</source>
+        <translation>Compruebe el código.</translation>
+    </message>
+    <message>
+        <source>Check the cone and the day.</source>
+        <translation>Compruebe el cono y el día.</translation>
+    </message>
+    <message>
+        <source>Check the dates.</source>
+        <translation>Compruebe las fechas.</translation>
+    </message>
+    <message>
+        <source>Check the day or the pollen lot.</source>
+        <translation>Compruebe el día o el lote de polen.</translation>
+    </message>
+    <message>
+        <source>Check the day, or collect into a lot of its own.</source>
+        <translation>Compruebe el día o recójalo en un lote propio.</translation>
+    </message>
+    <message>
+        <source>Check the day, or reverse the look that found it closed.</source>
+        <translation>Compruebe el día o anule la observación que lo encontró cerrado.</translation>
+    </message>
+    <message>
+        <source>Check the day.</source>
+        <translation>Compruebe el día.</translation>
+    </message>
+    <message>
+        <source>Check the digits.</source>
+        <translation>Compruebe las cifras.</translation>
+    </message>
+    <message>
+        <source>Check the disk, then do it again. Nothing was written.</source>
+        <translation>Compruebe el disco y repítalo. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Check the file.</source>
+        <translation>Compruebe el archivo.</translation>
+    </message>
+    <message>
+        <source>Check the folder, its rights and the room left on the disk.</source>
+        <translation>Compruebe la carpeta, sus permisos y el espacio libre del disco.</translation>
+    </message>
+    <message>
+        <source>Check the name, or make a new book.</source>
+        <translation>Compruebe el nombre o cree un libro nuevo.</translation>
+    </message>
+    <message>
+        <source>Check the name.</source>
+        <translation>Compruebe el nombre.</translation>
+    </message>
+    <message>
+        <source>Check the number and the day, or recount the lot first.</source>
+        <translation>Compruebe el número y el día, o recuente antes el lote.</translation>
+    </message>
+    <message>
+        <source>Check the page, the margins and the pitch.</source>
+        <translation>Compruebe la página, los márgenes y el paso.</translation>
+    </message>
+    <message>
+        <source>Check the plant's code.</source>
+        <translation>Compruebe el código de la planta.</translation>
+    </message>
+    <message>
+        <source>Check the plants and the shares.</source>
+        <translation>Compruebe las plantas y las proporciones.</translation>
+    </message>
+    <message>
+        <source>Check the printer and the space on the disk.</source>
+        <translation>Compruebe la impresora y el espacio del disco.</translation>
+    </message>
+    <message>
+        <source>Check the room left on the disk and the folder for temporary files.</source>
+        <translation>Compruebe el espacio del disco y la carpeta de archivos temporales.</translation>
+    </message>
+    <message>
+        <source>Check the unit: lengths are in millimetres.</source>
+        <translation>Compruebe la unidad: las longitudes van en milímetros.</translation>
+    </message>
+    <message>
+        <source>Check the year.</source>
+        <translation>Compruebe el año.</translation>
+    </message>
+    <message>
+        <source>Choose a place.</source>
+        <translation>Elija un lugar.</translation>
+    </message>
+    <message>
+        <source>Choose again.</source>
+        <translation>Elija de nuevo.</translation>
+    </message>
+    <message>
+        <source>Choose another name or folder.</source>
+        <translation>Elija otro nombre u otra carpeta.</translation>
+    </message>
+    <message>
+        <source>Choose another name, or change that one.</source>
+        <translation>Elija otro nombre o cambie ese.</translation>
+    </message>
+    <message>
+        <source>Choose another name, or open it.</source>
+        <translation>Elija otro nombre o ábralo.</translation>
+    </message>
+    <message>
+        <source>Choose another name.</source>
+        <translation>Elija otro nombre.</translation>
+    </message>
+    <message>
+        <source>Choose another place, or free some space.</source>
+        <translation>Elija otro lugar o libere espacio.</translation>
+    </message>
+    <message>
+        <source>Choose another place.</source>
+        <translation>Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>Choose another {}.</source>
+        <translation>Elija otro: {}.</translation>
+    </message>
+    <message>
+        <source>Choose at least one lot.</source>
+        <translation>Elija al menos un lote.</translation>
+    </message>
+    <message>
+        <source>Choose csv, counts, json, html or xlsx.</source>
+        <translation>Elija csv, counts, json, html o xlsx.</translation>
+    </message>
+    <message>
+        <source>Choose one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose where it goes.</source>
+        <translation>Elija adónde va.</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Limpiar</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Cerrado</translation>
+    </message>
+    <message>
+        <source>Codes begin with the series that book.csv names.</source>
+        <translation>Los códigos empiezan con la serie que dice book.csv.</translation>
+    </message>
+    <message>
+        <source>Collect pollen</source>
+        <translation>Recoger polen</translation>
+    </message>
+    <message>
+        <source>Collected</source>
+        <translation>Recogido</translation>
+    </message>
+    <message>
+        <source>Columns seem to be separated by {}. Save the file with commas between columns and decimals with a point, such as 7.5.</source>
+        <translation>Las columnas parecen separadas por {}. Guarde el archivo con comas entre columnas y decimales con punto, como 7.5.</translation>
+    </message>
+    <message>
+        <source>Complete the row, or take it out.</source>
+        <translation>Complete la fila o quítela.</translation>
+    </message>
+    <message>
+        <source>Cone first seen</source>
+        <translation>Cono visto por primera vez</translation>
+    </message>
+    <message>
+        <source>Coned</source>
+        <translation>Dio cono</translation>
+    </message>
+    <message>
+        <source>Cones</source>
+        <translation>Conos</translation>
+    </message>
+    <message>
+        <source>Copy the pictures into it.</source>
+        <translation>Copie las fotos en ella.</translation>
+    </message>
+    <message>
+        <source>Correct it again; what stood before is kept in its history.</source>
+        <translation>Corríjalo otra vez; lo que había antes queda en su historial.</translation>
+    </message>
+    <message>
+        <source>Correct it, or add that row.</source>
+        <translation>Corríjalo o añada esa fila.</translation>
+    </message>
+    <message>
+        <source>Correct its name, or take it out.</source>
+        <translation>Corrija su nombre o quítelo.</translation>
+    </message>
+    <message>
+        <source>Correct the parents of one of them.</source>
+        <translation>Corrija los padres de uno de ellos.</translation>
+    </message>
+    <message>
+        <source>Correct the plant's sex.</source>
+        <translation>Corrija el sexo de la planta.</translation>
+    </message>
+    <message>
+        <source>Correct the text in the book, then export again.</source>
+        <translation>Corrija el texto en el libro y exporte de nuevo.</translation>
+    </message>
+    <message>
+        <source>Correct the time.</source>
+        <translation>Corrija la hora.</translation>
+    </message>
+    <message>
+        <source>Count again, or recount the batch first.</source>
+        <translation>Cuente de nuevo o recuente antes la partida.</translation>
+    </message>
+    <message>
+        <source>Count again.</source>
+        <translation>Cuente de nuevo.</translation>
+    </message>
+    <message>
+        <source>Count along the rows from the top left.</source>
+        <translation>Cuente por filas desde arriba a la izquierda.</translation>
+    </message>
+    <message>
+        <source>Count at least one grain, and no more germinated than counted.</source>
+        <translation>Cuente al menos un grano, y no más germinados que contados.</translation>
+    </message>
+    <message>
+        <source>Count the opened ones among the seeds.</source>
+        <translation>Cuente las abiertas entre las semillas.</translation>
+    </message>
+    <message>
+        <source>Count the seed of ripening cones in, then suppose there are none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Contadas</translation>
+    </message>
+    <message>
+        <source>Counted those that are</source>
+        <translation>Se contaron las que son</translation>
+    </message>
+    <message>
+        <source>Counts are 0 or more.</source>
+        <translation>Los recuentos son 0 o más.</translation>
+    </message>
+    <message>
+        <source>Crosses that share a letter cannot be told apart: the difference between their shares may be chance. Every pair is compared, with the spread between trays counted in and Holm's adjustment over all pairs. Cannot be told apart does not mean equal.</source>
+        <translation>Los cruces que comparten letra no pueden distinguirse: la diferencia entre sus proporciones puede ser azar. Se compara cada par, contando la dispersión entre bandejas y el ajuste de Holm sobre todos los pares. Que no se distingan no significa que sean iguales.</translation>
+    </message>
+    <message>
+        <source>Cut a few of those judged filled open too, so that the batch can be reckoned.</source>
+        <translation>Abra también algunas de las juzgadas llenas, para poder calcular la partida.</translation>
+    </message>
+    <message>
+        <source>Cut floaters open, or sow some, and ask again.</source>
+        <translation>Abra semillas que flotan, o siembre algunas, y pregunte de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cut open</source>
+        <translation>Abiertas</translation>
+    </message>
+    <message>
+        <source>Cut seeds open instead, or check whether the two are exchanged.</source>
+        <translation>Abra semillas en su lugar, o mire si los dos valores están cambiados.</translation>
+    </message>
+    <message>
+        <source>Cut some floaters open: {} show a tenth filled {:.0f} times in 100.</source>
+        <translation>Abra algunas que flotan: {} muestran una décima parte llena {:.0f} veces de 100.</translation>
+    </message>
+    <message>
+        <source>Cut some of both groups: without it the test cannot be corrected.</source>
+        <translation>Abra algunas de ambos grupos: sin eso la prueba no puede corregirse.</translation>
+    </message>
+    <message>
+        <source>Cut {} open first (a tenth filled would show 95 times in 100), or say that you are sure (--sure).</source>
+        <translation>Abra {} primero (una décima parte llena se vería 95 veces de 100) o diga que está seguro (--sure).</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Days soaked</source>
+        <translation>Días en remojo</translation>
+    </message>
+    <message>
+        <source>Dead, taken out</source>
+        <translation>Muertas, retiradas</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>diciembre</translation>
+    </message>
+    <message>
+        <source>Degree-days above {:g} °C by the {} method.</source>
+        <translation>Grados-día por encima de {:g} °C con el método {}.</translation>
+    </message>
+    <message>
+        <source>Died</source>
+        <translation>Murió</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Desechar</translation>
+    </message>
+    <message>
+        <source>Drawn {:.2f} % across, {:.2f} % down.</source>
+        <translation>Dibujado a {:.2f} % de ancho, {:.2f} % de alto.</translation>
+    </message>
+    <message>
+        <source>Dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry mix dusts and can carry Legionella; wet it, wear mask and gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry seed floats falsely: soak the floaters for a day or more and float them again.</source>
+        <translation>La semilla seca flota sin estar vacía: remoje las que flotan un día o más y hágalas flotar otra vez.</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>END:{} without its BEGIN</source>
+        <translation>END:{} sin su BEGIN</translation>
+    </message>
+    <message>
+        <source>Each is written once.</source>
+        <translation>Cada uno se escribe una vez.</translation>
+    </message>
+    <message>
+        <source>Each tray is a stop once.</source>
+        <translation>Cada bandeja es parada una sola vez.</translation>
+    </message>
+    <message>
+        <source>Empty (floated)</source>
+        <translation>Vacías (flotaron)</translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation>Terminado</translation>
+    </message>
+    <message>
+        <source>Enter an offer for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter at least the tray; after the last step a plant is ready.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter it first, or say the parent in words.</source>
+        <translation>Anótela primero o diga el padre con palabras.</translation>
+    </message>
+    <message>
+        <source>Enter its route first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter its route.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the cone when it is seen, or name a female that is expected to cone.</source>
+        <translation>Anote el cono cuando se vea, o nombre una hembra que se espera que dé cono.</translation>
+    </message>
+    <message>
+        <source>Enter the house or bench first.</source>
+        <translation>Anote primero el invernadero o la mesa.</translation>
+    </message>
+    <message>
+        <source>Enter the look at it, or put it down.</source>
+        <translation>Anote la revisión o déjela.</translation>
+    </message>
+    <message>
+        <source>Enter the new roots and leaves first, or correct the number.</source>
+        <translation>Anote primero las raíces y hojas nuevas, o corrija el número.</translation>
+    </message>
+    <message>
+        <source>Enter the new roots and leaves first.</source>
+        <translation>Anote primero las raíces y hojas nuevas.</translation>
+    </message>
+    <message>
+        <source>Enter the pollen lot first.</source>
+        <translation>Anote primero el lote de polen.</translation>
+    </message>
+    <message>
+        <source>Enter the pollen that was collected, or correct its amount.</source>
+        <translation>Anote el polen recogido o corrija su cantidad.</translation>
+    </message>
+    <message>
+        <source>Enter the taxon first.</source>
+        <translation>Anote primero el taxón.</translation>
+    </message>
+    <message>
+        <source>Enter what was done: '{} {}'.</source>
+        <translation>Anote lo que se hizo: «{} {}».</translation>
+    </message>
+    <message>
+        <source>Enter what was done; the tick does not say it.</source>
+        <translation>Anote lo que se hizo; la marca no lo dice.</translation>
+    </message>
+    <message>
+        <source>Everything finds room in every future drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything finds room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected values of what stands in the book today; what is not sown yet is not in it.</source>
+        <translation>Valores esperados de lo que hay hoy en el libro; lo que aún no se sembró no está incluido.</translation>
+    </message>
+    <message>
+        <source>Eye guard with a brush on a drill; change the soaking water daily.</source>
+        <translation>Protección para los ojos con cepillo en taladro; cambie el agua de remojo a diario.</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>febrero</translation>
+    </message>
+    <message>
+        <source>Fertile scales counted</source>
+        <translation>Escamas fértiles contadas</translation>
+    </message>
+    <message>
+        <source>Fetch it from the scanner again.</source>
+        <translation>Tráigalo otra vez del lector.</translation>
+    </message>
+    <message>
+        <source>Filled (sank)</source>
+        <translation>Llenas (se hundieron)</translation>
+    </message>
+    <message>
+        <source>Find an offer with a shorter lead time or more room to store it, say what is on hand, or pot later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First cone</source>
+        <translation>Primer cono</translation>
+    </message>
+    <message>
+        <source>First seen</source>
+        <translation>Visto por primera vez</translation>
+    </message>
+    <message>
+        <source>Float the {} unsorted seeds: count what sinks and what floats.</source>
+        <translation>Haga flotar las {} semillas sin clasificar: cuente las que se hunden y las que flotan.</translation>
+    </message>
+    <message>
+        <source>Floaters of which none was cut open</source>
+        <translation>Flotantes de las que no se abrió ninguna</translation>
+    </message>
+    <message>
+        <source>For the floaters' worth the taxon needs a route.</source>
+        <translation>Para el valor de las que flotan, el taxón necesita una ruta.</translation>
+    </message>
+    <message>
+        <source>For, all together</source>
+        <translation>Por, todo junto</translation>
+    </message>
+    <message>
+        <source>From whom</source>
+        <translation>De quién</translation>
+    </message>
+    <message>
+        <source>Germinates</source>
+        <translation>Germina</translation>
+    </message>
+    <message>
+        <source>Give 0 for pots that touch.</source>
+        <translation>Dé 0 para macetas que se tocan.</translation>
+    </message>
+    <message>
+        <source>Give 0 or more.</source>
+        <translation>Dé 0 o más.</translation>
+    </message>
+    <message>
+        <source>Give 0 to 1 000 000 seeds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 0 to 1200 months, or leave it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 0 to 1200 months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 1 or more.</source>
+        <translation>Dé 1 o más.</translation>
+    </message>
+    <message>
+        <source>Give 1 to 1 000 000 seeds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 1 to 10000.</source>
+        <translation>Dé de 1 a 10000.</translation>
+    </message>
+    <message>
+        <source>Give 1 to 1000000.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 1 to 200 of each.</source>
+        <translation>Dé de 1 a 200 de cada.</translation>
+    </message>
+    <message>
+        <source>Give 1 to 60.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give 150 to 2400.</source>
+        <translation>Dé de 150 a 2400.</translation>
+    </message>
+    <message>
+        <source>Give a code, or a key from the list of what is due.</source>
+        <translation>Dé un código o una clave de la lista de pendientes.</translation>
+    </message>
+    <message>
+        <source>Give a cone, or the female plant of a new one.</source>
+        <translation>Dé un cono, o la planta hembra de uno nuevo.</translation>
+    </message>
+    <message>
+        <source>Give a count above 0, or none.</source>
+        <translation>Dé un número mayor que 0, o ninguno.</translation>
+    </message>
+    <message>
+        <source>Give a factor above 0, at most 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a factor above 0, at most 10: 0.7 on a hot bench that saves three tenths of the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a later day.</source>
+        <translation>Dé un día posterior.</translation>
+    </message>
+    <message>
+        <source>Give a length above 0 and at most 2000 mm.</source>
+        <translation>Dé una longitud mayor que 0 y de a lo sumo 2000 mm.</translation>
+    </message>
+    <message>
+        <source>Give a length from 0 to 2000 mm.</source>
+        <translation>Dé una longitud de 0 a 2000 mm.</translation>
+    </message>
+    <message>
+        <source>Give a name and a number.</source>
+        <translation>Dé un nombre y un número.</translation>
+    </message>
+    <message>
+        <source>Give a number from 1 to {}.</source>
+        <translation>Dé un número de 1 a {}.</translation>
+    </message>
+    <message>
+        <source>Give a number not below zero.</source>
+        <translation>Dé un número no menor que cero.</translation>
+    </message>
+    <message>
+        <source>Give a number.</source>
+        <translation>Dé un número.</translation>
+    </message>
+    <message>
+        <source>Give a plant, cone, purchase, batch, tray or pot group, or a sale.</source>
+        <translation>Dé una planta, cono, compra, partida, bandeja o grupo de macetas, o una venta.</translation>
+    </message>
+    <message>
+        <source>Give a sale that stands.</source>
+        <translation>Dé una venta que siga en pie.</translation>
+    </message>
+    <message>
+        <source>Give a share above 0 and below 1, such as 0.9.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a share above 0, at most 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a share from 0 to below 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a weight above 0, in the unit of the weighings.</source>
+        <translation>Dé un peso mayor que 0, en la unidad de las pesadas.</translation>
+    </message>
+    <message>
+        <source>Give an amount above 0, or none.</source>
+        <translation>Dé una cantidad mayor que 0, o ninguna.</translation>
+    </message>
+    <message>
+        <source>Give at least one part a share above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give at least one part above zero.</source>
+        <translation>Dé al menos una parte mayor que cero.</translation>
+    </message>
+    <message>
+        <source>Give at least one that was tried.</source>
+        <translation>Dé al menos una que se haya probado.</translation>
+    </message>
+    <message>
+        <source>Give at least one.</source>
+        <translation>Dé al menos uno.</translation>
+    </message>
+    <message>
+        <source>Give at least the tray.</source>
+        <translation>Dé al menos la bandeja.</translation>
+    </message>
+    <message>
+        <source>Give both counts.</source>
+        <translation>Dé ambos recuentos.</translation>
+    </message>
+    <message>
+        <source>Give both ends, or none.</source>
+        <translation>Dé ambos extremos, o ninguno.</translation>
+    </message>
+    <message>
+        <source>Give each label the code of its lot.</source>
+        <translation>Dé a cada etiqueta el código de su lote.</translation>
+    </message>
+    <message>
+        <source>Give each part once.</source>
+        <translation>Dé cada componente una sola vez.</translation>
+    </message>
+    <message>
+        <source>Give each replicate as a number from 0 to 100.</source>
+        <translation>Dé cada repetición como un número de 0 a 100.</translation>
+    </message>
+    <message>
+        <source>Give how many are judged filled and how many empty.</source>
+        <translation>Diga cuántas se juzgan llenas y cuántas vacías.</translation>
+    </message>
+    <message>
+        <source>Give how many are sown in each cell.</source>
+        <translation>Diga cuántas se siembran en cada alvéolo.</translation>
+    </message>
+    <message>
+        <source>Give how many of those tested were called filled.</source>
+        <translation>Diga cuántas de las probadas se dieron por llenas.</translation>
+    </message>
+    <message>
+        <source>Give how many were cut open and how many of them were filled.</source>
+        <translation>Diga cuántas se abrieron y cuántas de ellas estaban llenas.</translation>
+    </message>
+    <message>
+        <source>Give it a name.</source>
+        <translation>Dele un nombre.</translation>
+    </message>
+    <message>
+        <source>Give its diameter twice.</source>
+        <translation>Dé su diámetro dos veces.</translation>
+    </message>
+    <message>
+        <source>Give its inside measures in millimetres.</source>
+        <translation>Dé sus medidas interiores en milímetros.</translation>
+    </message>
+    <message>
+        <source>Give its largest outside diameter in millimetres.</source>
+        <translation>Dé su mayor diámetro exterior en milímetros.</translation>
+    </message>
+    <message>
+        <source>Give its litres, 0 for none.</source>
+        <translation>Dé sus litros, 0 si no hay.</translation>
+    </message>
+    <message>
+        <source>Give length and width in millimetres, as 6000x1500.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give length and width in millimetres.</source>
+        <translation>Dé largo y ancho en milímetros.</translation>
+    </message>
+    <message>
+        <source>Give months from low to high, at most 1200.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give more than 0.</source>
+        <translation>Dé más de 0.</translation>
+    </message>
+    <message>
+        <source>Give numbers above 0.</source>
+        <translation>Dé números mayores que 0.</translation>
+    </message>
+    <message>
+        <source>Give one of the two.</source>
+        <translation>Dé uno de los dos.</translation>
+    </message>
+    <message>
+        <source>Give shares from 0 to 1.</source>
+        <translation>Dé proporciones de 0 a 1.</translation>
+    </message>
+    <message>
+        <source>Give the code of a house, bench or bay (H…).</source>
+        <translation>Dé el código de un invernadero, mesa o tramo (H…).</translation>
+    </message>
+    <message>
+        <source>Give the code of a {}.</source>
+        <translation>Dé el código de: {}.</translation>
+    </message>
+    <message>
+        <source>Give the codes of what is moved.</source>
+        <translation>Dé los códigos de lo que se mueve.</translation>
+    </message>
+    <message>
+        <source>Give the count, or the weights, not both.</source>
+        <translation>Dé el recuento o los pesos, no ambos.</translation>
+    </message>
+    <message>
+        <source>Give the day, or take it out.</source>
+        <translation>Dé el día o quítelo.</translation>
+    </message>
+    <message>
+        <source>Give the female plant, or correct the sex.</source>
+        <translation>Dé la planta hembra o corrija el sexo.</translation>
+    </message>
+    <message>
+        <source>Give the litres of a pack, above 0, and an expansion of 1 or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the millilitres.</source>
+        <translation>Dé los mililitros.</translation>
+    </message>
+    <message>
+        <source>Give the number of filled seeds worth finding, 1 or more.</source>
+        <translation>Dé el número de semillas llenas que vale la pena hallar, 1 o más.</translation>
+    </message>
+    <message>
+        <source>Give the place that is to be built another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the real litres of one pot.</source>
+        <translation>Dé los litros reales de una maceta.</translation>
+    </message>
+    <message>
+        <source>Give the seeds that a good cone has, above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the share that survives each, as 0.75,0.8.</source>
+        <translation>Dé la proporción que sobrevive a cada uno, como 0.75,0.8.</translation>
+    </message>
+    <message>
+        <source>Give the share that survives: above 0 and at most 1, so 80 % is 0.8.</source>
+        <translation>Dé la proporción que sobrevive: mayor que 0 y a lo sumo 1; 80 % es 0.8.</translation>
+    </message>
+    <message>
+        <source>Give the weight of kinship as 0 to 1.</source>
+        <translation>Dé el peso del parentesco de 0 a 1.</translation>
+    </message>
+    <message>
+        <source>Give their day with --on.</source>
+        <translation>Dé su día con --on.</translation>
+    </message>
+    <message>
+        <source>Give weights above 0.</source>
+        <translation>Dé pesos mayores que 0.</translation>
+    </message>
+    <message>
+        <source>Give what is to stand there.</source>
+        <translation>Dé lo que debe constar ahí.</translation>
+    </message>
+    <message>
+        <source>Give what its maker says, above 0, or leave it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with it, or end it.</source>
+        <translation>Siga con ella o termínela.</translation>
+    </message>
+    <message>
+        <source>Good seed of {} floats too: cut some floaters open before any are thrown away.</source>
+        <translation>La semilla buena de {} también flota: abra algunas que flotan antes de tirar ninguna.</translation>
+    </message>
+    <message>
+        <source>Grains counted</source>
+        <translation>Granos contados</translation>
+    </message>
+    <message>
+        <source>Half of them between {} and {}.</source>
+        <translation>La mitad entre el {} y el {}.</translation>
+    </message>
+    <message>
+        <source>Harvest</source>
+        <translation>Cosechar</translation>
+    </message>
+    <message>
+        <source>Here the code of a batch, tray or pot group is expected.</source>
+        <translation>Aquí se espera el código de una partida, bandeja o grupo de macetas.</translation>
+    </message>
+    <message>
+        <source>Here the code of a {} is expected.</source>
+        <translation>Aquí se espera el código de: {}.</translation>
+    </message>
+    <message>
+        <source>How long it lasts</source>
+        <translation>Cuánto dura</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>How much seed {} of {} ripening cones bring rests on common practice alone, no source: the book has no sorted cone of their taxon.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How pollen keeps</source>
+        <translation>Cómo se conserva el polen</translation>
+    </message>
+    <message>
+        <source>Hybrids are named by their parents joined by ×, the seed parent first (ICN Art. H.2); both parents are kept as plants, never read from a name.</source>
+        <translation>Los híbridos se nombran con sus padres unidos por ×, la madre primero (ICN Art. H.2); ambos padres se guardan como plantas, nunca se leen de un nombre.</translation>
+    </message>
+    <message>
+        <source>If you dust wounds with sulfur or a fungicide: no sparks, mask and goggles, and the label and local law first.</source>
+        <translation>Si espolvorea heridas con azufre o un fungicida: sin chispas, mascarilla y gafas, y primero la etiqueta y la ley local.</translation>
+    </message>
+    <message>
+        <source>In {} of {} trays seed still waits, and young trays are held against old ones; compare them at one day after sowing. </source>
+        <translation>En {} de {} bandejas aún espera semilla, y se comparan bandejas jóvenes con viejas; compárelas a un mismo día después de la siembra. </translation>
+    </message>
+    <message>
+        <source>Inspect</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>Is it a scanner's log?</source>
+        <translation>¿Es un registro de un lector?</translation>
+    </message>
+    <message>
+        <source>Is {} meant?</source>
+        <translation>¿Se quiso decir {}?</translation>
+    </message>
+    <message>
+        <source>Issued on</source>
+        <translation>Expedido el</translation>
+    </message>
+    <message>
+        <source>It is a</source>
+        <translation>Es</translation>
+    </message>
+    <message>
+        <source>It is the book's series (10 to 99) followed by 1 to 999999.</source>
+        <translation>Es la serie del libro (10 a 99) seguida de 1 a 999999.</translation>
+    </message>
+    <message>
+        <source>It is {}.</source>
+        <translation>Es {}.</translation>
+    </message>
+    <message>
+        <source>It lies in the hemisphere</source>
+        <translation>Está en el hemisferio</translation>
+    </message>
+    <message>
+        <source>It may be done, dismissed or another one by now: look at the list.</source>
+        <translation>Puede estar hecho, tachado o ser otro ahora: mire la lista.</translation>
+    </message>
+    <message>
+        <source>It needs a header with the names of the columns.</source>
+        <translation>Necesita un encabezado con los nombres de las columnas.</translation>
+    </message>
+    <message>
+        <source>It needs at least its header: {}.</source>
+        <translation>Necesita al menos su encabezado: {}.</translation>
+    </message>
+    <message>
+        <source>It really holds, {}</source>
+        <translation>Contiene de verdad, {}</translation>
+    </message>
+    <message>
+        <source>It runs from {} to {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its counts cannot be worked with, or no seed waits in it.</source>
+        <translation>No se puede trabajar con sus recuentos, o no espera semilla en ella.</translation>
+    </message>
+    <message>
+        <source>Its number</source>
+        <translation>Su número</translation>
+    </message>
+    <message>
+        <source>Its pollen parent</source>
+        <translation>Su planta padre</translation>
+    </message>
+    <message>
+        <source>Its seed parent</source>
+        <translation>Su planta madre</translation>
+    </message>
+    <message>
+        <source>Its steps are 1 (the tray) to {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its turn when walking through</source>
+        <translation>Su turno en el recorrido</translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>enero</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>julio</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>junio</translation>
+    </message>
+    <message>
+        <source>Keep one of them.</source>
+        <translation>Conserve uno de ellos.</translation>
+    </message>
+    <message>
+        <source>Keep one.</source>
+        <translation>Conserve uno.</translation>
+    </message>
+    <message>
+        <source>Keeping a seed costs</source>
+        <translation>Guardar una semilla cuesta</translation>
+    </message>
+    <message>
+        <source>Kept in</source>
+        <translation>Guardado en</translation>
+    </message>
+    <message>
+        <source>Kilograms a square metre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kilograms a square metre in each place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of paper</source>
+        <translation>Clase de documento</translation>
+    </message>
+    <message>
+        <source>Kind of plant</source>
+        <translation>Clase de planta</translation>
+    </message>
+    <message>
+        <source>Kind of plant (botanical name)</source>
+        <translation>Clase de planta (nombre botánico)</translation>
+    </message>
+    <message>
+        <source>Kind of tray</source>
+        <translation>Clase de bandeja</translation>
+    </message>
+    <message>
+        <source>Kinship is 0 to 1; half sibs have 0.125, full sibs 0.25.</source>
+        <translation>El parentesco va de 0 a 1; los medios hermanos tienen 0,125, los hermanos completos 0,25.</translation>
+    </message>
+    <message>
+        <source>Kinship of the parents is the inbreeding of their offspring; a parent that is not known is taken as related to nobody, so kinship may be higher than said.</source>
+        <translation>El parentesco de los padres es la consanguinidad de su descendencia; un padre desconocido se toma por no emparentado con nadie, así que el parentesco puede ser mayor de lo dicho.</translation>
+    </message>
+    <message>
+        <source>Label seen</source>
+        <translation>Etiqueta vista</translation>
+    </message>
+    <message>
+        <source>Label wanted</source>
+        <translation>Pedir etiqueta</translation>
+    </message>
+    <message>
+        <source>Lasts years, at least</source>
+        <translation>Dura años, al menos</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Queda</translation>
+    </message>
+    <message>
+        <source>Length to stand on, {}</source>
+        <translation>Largo útil, {}</translation>
+    </message>
+    <message>
+        <source>Lift 25 kg at most, close to the body; two for more, or a barrow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Luz</translation>
+    </message>
+    <message>
+        <source>Litres of '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres of each part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres of finished mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again on</source>
+        <translation>Mirar otra vez el</translation>
+    </message>
+    <message>
+        <source>Look at the label and type it again.</source>
+        <translation>Mire la etiqueta y escríbalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Look whether it is on and has paper.</source>
+        <translation>Mire si está encendida y tiene papel.</translation>
+    </message>
+    <message>
+        <source>Looked at again</source>
+        <translation>Vistas de nuevo</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Perdidas</translation>
+    </message>
+    <message>
+        <source>Make a group of its own, so that the test can be judged later; both may share a place.</source>
+        <translation>Haga un grupo propio, para poder juzgar la prueba más tarde; ambos pueden compartir lugar.</translation>
+    </message>
+    <message>
+        <source>Make a lot of its own for each cone; two lots may share a place.</source>
+        <translation>Haga un lote propio para cada cono; dos lotes pueden compartir lugar.</translation>
+    </message>
+    <message>
+        <source>Make it first, or name another one.</source>
+        <translation>Créelo primero o nombre otro.</translation>
+    </message>
+    <message>
+        <source>Make room, then do it again. Nothing was written.</source>
+        <translation>Haga sitio y repítalo. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Make the entry again instead of reversing its reversal.</source>
+        <translation>Haga la anotación de nuevo en vez de anular su anulación.</translation>
+    </message>
+    <message>
+        <source>Male cone</source>
+        <translation>Cono masculino</translation>
+    </message>
+    <message>
+        <source>Many cycads are protected: check whether this needs a permit; the authority decides.</source>
+        <translation>Muchas cícadas están protegidas: mire si esto necesita permiso; decide la autoridad.</translation>
+    </message>
+    <message>
+        <source>Many cycads are protected: what is said of papers is no legal advice; the authority decides.</source>
+        <translation>Muchas cícadas están protegidas: lo dicho sobre documentos no es asesoría legal; decide la autoridad.</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>marzo</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>mayo</translation>
+    </message>
+    <message>
+        <source>May be ready from</source>
+        <translation>Puede estar lista desde</translation>
+    </message>
+    <message>
+        <source>May be ripe</source>
+        <translation>Puede estar maduro</translation>
+    </message>
+    <message>
+        <source>Measure both rulers: {} mm across, {} mm down.</source>
+        <translation>Mida ambas reglas: {} mm de ancho, {} mm de alto.</translation>
+    </message>
+    <message>
+        <source>Measure from one label's edge to the same edge of the next.</source>
+        <translation>Mida del borde de una etiqueta al mismo borde de la siguiente.</translation>
+    </message>
+    <message>
+        <source>Measure it once.</source>
+        <translation>Mídalo una vez.</translation>
+    </message>
+    <message>
+        <source>Measure its length and width, or pin to a bench of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the ruler of the test page; more than 10 mm off is a setting of the printer: print at 100 %, without fitting to the page.</source>
+        <translation>Mida la regla de la página de prueba; más de 10 mm de error es un ajuste de la impresora: imprima al 100 %, sin ajustar a la página.</translation>
+    </message>
+    <message>
+        <source>Medium, hours, temperature</source>
+        <translation>Medio, horas, temperatura</translation>
+    </message>
+    <message>
+        <source>Millilitres</source>
+        <translation>Mililitros</translation>
+    </message>
+    <message>
+        <source>Millilitres of it</source>
+        <translation>Mililitros de él</translation>
+    </message>
+    <message>
+        <source>Millilitres thrown away</source>
+        <translation>Mililitros tirados</translation>
+    </message>
+    <message>
+        <source>Mind that {}: {} to {} of the {} floaters may be filled.</source>
+        <translation>Tenga en cuenta que {}: de {} a {} de las {} que flotan pueden estar llenas.</translation>
+    </message>
+    <message>
+        <source>Mind the spines: eye guard and long sleeves at the crown.</source>
+        <translation>Cuidado con las espinas: protección para los ojos y manga larga junto a la corona.</translation>
+    </message>
+    <message>
+        <source>Mind your back: lift close to the body, and not above about 25 kg alone.</source>
+        <translation>Cuide su espalda: levante pegado al cuerpo, y no más de unos 25 kg a solas.</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Sustrato</translation>
+    </message>
+    <message>
+        <source>Months in a step are drawn evenly over the route's range; what is overdue is due this month.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Move it to</source>
+        <translation>Moverla a</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Name a female plant of the register.</source>
+        <translation>Nombre una planta hembra del registro.</translation>
+    </message>
+    <message>
+        <source>Name a female plant, or correct the sex.</source>
+        <translation>Nombre una planta hembra o corrija el sexo.</translation>
+    </message>
+    <message>
+        <source>Name a file.</source>
+        <translation>Nombre un archivo.</translation>
+    </message>
+    <message>
+        <source>Name a month to come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name a new folder in it.</source>
+        <translation>Nombre una carpeta nueva en ella.</translation>
+    </message>
+    <message>
+        <source>Name a new or an empty folder.</source>
+        <translation>Nombre una carpeta nueva o vacía.</translation>
+    </message>
+    <message>
+        <source>Name a pot of a route.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name a pot of its route, or add the step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name another file, or make a new book.</source>
+        <translation>Nombre otro archivo o cree un libro nuevo.</translation>
+    </message>
+    <message>
+        <source>Name another folder, or ask for it to be replaced (--replace).</source>
+        <translation>Nombre otra carpeta o pida que se reemplace (--replace).</translation>
+    </message>
+    <message>
+        <source>Name another folder, or mend the link.</source>
+        <translation>Nombre otra carpeta o arregle el enlace.</translation>
+    </message>
+    <message>
+        <source>Name another one.</source>
+        <translation>Nombre otro.</translation>
+    </message>
+    <message>
+        <source>Name another plant, or correct the sex.</source>
+        <translation>Nombre otra planta o corrija el sexo.</translation>
+    </message>
+    <message>
+        <source>Name another pollen lot, or enter the collection that is missing.</source>
+        <translation>Nombre otro lote de polen o anote la recogida que falta.</translation>
+    </message>
+    <message>
+        <source>Name another pollen lot, or reverse that entry.</source>
+        <translation>Nombre otro lote de polen o anule esa anotación.</translation>
+    </message>
+    <message>
+        <source>Name another pollen lot.</source>
+        <translation>Nombre otro lote de polen.</translation>
+    </message>
+    <message>
+        <source>Name at least one month in which you pot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name at least one part.</source>
+        <translation>Nombre al menos un componente.</translation>
+    </message>
+    <message>
+        <source>Name each part once, with a share above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name every column.</source>
+        <translation>Nombre todas las columnas.</translation>
+    </message>
+    <message>
+        <source>Name it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name one of its pollen lots, or another father's.</source>
+        <translation>Nombre uno de sus lotes de polen, o el de otro padre.</translation>
+    </message>
+    <message>
+        <source>Name one with {}.</source>
+        <translation>Nombre una con {}.</translation>
+    </message>
+    <message>
+        <source>Name that pot, or make a new group.</source>
+        <translation>Nombre esa maceta o haga un grupo nuevo.</translation>
+    </message>
+    <message>
+        <source>Name the book's file.</source>
+        <translation>Nombre el archivo del libro.</translation>
+    </message>
+    <message>
+        <source>Name the folder that holds book.csv and the other files.</source>
+        <translation>Nombre la carpeta que contiene book.csv y los demás archivos.</translation>
+    </message>
+    <message>
+        <source>Name the folder that holds the pictures.</source>
+        <translation>Nombre la carpeta que contiene las fotos.</translation>
+    </message>
+    <message>
+        <source>Name the place where they stand, or a taxon.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the pollen lot, or say that the father is not known.</source>
+        <translation>Nombre el lote de polen o diga que el padre no se conoce.</translation>
+    </message>
+    <message>
+        <source>Name the printer.</source>
+        <translation>Nombre la impresora.</translation>
+    </message>
+    <message>
+        <source>Name them with --time-column and --temperature-column; --delimiter says what stands between columns.</source>
+        <translation>Nómbrelas con --time-column y --temperature-column; --delimiter dice qué separa las columnas.</translation>
+    </message>
+    <message>
+        <source>Name what was due.</source>
+        <translation>Nombre lo que estaba pendiente.</translation>
+    </message>
+    <message>
+        <source>New cone</source>
+        <translation>Cono nuevo</translation>
+    </message>
+    <message>
+        <source>New leaves</source>
+        <translation>Hojas nuevas</translation>
+    </message>
+    <message>
+        <source>New mix</source>
+        <translation>Sustrato nuevo</translation>
+    </message>
+    <message>
+        <source>New place</source>
+        <translation>Lugar nuevo</translation>
+    </message>
+    <message>
+        <source>New plant</source>
+        <translation>Planta nueva</translation>
+    </message>
+    <message>
+        <source>New pollen lot</source>
+        <translation>Lote de polen nuevo</translation>
+    </message>
+    <message>
+        <source>New roots</source>
+        <translation>Raíces nuevas</translation>
+    </message>
+    <message>
+        <source>New tray or pot</source>
+        <translation>Bandeja o maceta nueva</translation>
+    </message>
+    <message>
+        <source>Nine tenths between {} and {}.</source>
+        <translation>Nueve décimas entre el {} y el {}.</translation>
+    </message>
+    <message>
+        <source>No book is open yet.</source>
+        <translation>Todavía no hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>No cones: about {:.0f} seeds of {} cones are not sown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No day lacks a temperature.</source>
+        <translation>A ningún día le falta temperatura.</translation>
+    </message>
+    <message>
+        <source>No floaters on the table.</source>
+        <translation>No hay flotantes en la mesa.</translation>
+    </message>
+    <message>
+        <source>No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 futures; {:g} were asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No place of the book is measured, so room is not asked about.</source>
+        <translation>Ningún lugar del libro está medido, así que no se pregunta por el espacio.</translation>
+    </message>
+    <message>
+        <source>No seed is left in the trays.</source>
+        <translation>No queda semilla en las bandejas.</translation>
+    </message>
+    <message>
+        <source>No tray to compare: none was looked at by then.</source>
+        <translation>Ninguna bandeja que comparar: no se había revisado ninguna.</translation>
+    </message>
+    <message>
+        <source>Not looked at yet.</source>
+        <translation>Todavía no revisado.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Nothing came up. </source>
+        <translation>No nació nada. </translation>
+    </message>
+    <message>
+        <source>Nothing has to be ordered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing here is called “{}”. Try part of the name, or a code.</source>
+        <translation>Aquí nada se llama «{}». Pruebe con parte del nombre o un código.</translation>
+    </message>
+    <message>
+        <source>Nothing left</source>
+        <translation>No queda nada</translation>
+    </message>
+    <message>
+        <source>Nothing of it is left on the table.</source>
+        <translation>No queda nada de ella en la mesa.</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>noviembre</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>octubre</translation>
+    </message>
+    <message>
+        <source>Of the {1} seeds that wait, {0} still come up (8 times in 10).</source>
+        <translation>De las {1} semillas en espera, aún nacen {0} (8 veces de 10).</translation>
+    </message>
+    <message>
+        <source>Of those that are</source>
+        <translation>De las que son</translation>
+    </message>
+    <message>
+        <source>Of {} in '{}' (step {}) {:.3g} % live instead of {:.3g} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Old from</source>
+        <translation>Viejo desde</translation>
+    </message>
+    <message>
+        <source>One harvest has one weight.</source>
+        <translation>Una cosecha tiene un solo peso.</translation>
+    </message>
+    <message>
+        <source>One of: {}.</source>
+        <translation>Uno de: {}.</translation>
+    </message>
+    <message>
+        <source>One pass has one method.</source>
+        <translation>Una pasada tiene un solo método.</translation>
+    </message>
+    <message>
+        <source>One target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a book first.</source>
+        <translation>Abra primero un libro.</translation>
+    </message>
+    <message>
+        <source>Open it once to write; a copy of the old one is kept.</source>
+        <translation>Ábralo una vez para escribir; se conserva una copia del anterior.</translation>
+    </message>
+    <message>
+        <source>Open some</source>
+        <translation>Abrir algunas</translation>
+    </message>
+    <message>
+        <source>Open some that are</source>
+        <translation>Abrir algunas de las que son</translation>
+    </message>
+    <message>
+        <source>Open the book it belongs to.</source>
+        <translation>Abra el libro al que pertenece.</translation>
+    </message>
+    <message>
+        <source>Order list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Salida</translation>
+    </message>
+    <message>
+        <source>Outside length or diameter, {}</source>
+        <translation>Largo exterior o diámetro, {}</translation>
+    </message>
+    <message>
+        <source>Outside width, {}</source>
+        <translation>Ancho exterior, {}</translation>
+    </message>
+    <message>
+        <source>Paper to strike</source>
+        <translation>Documento que se tacha</translation>
+    </message>
+    <message>
+        <source>Parent plants</source>
+        <translation>Plantas progenitoras</translation>
+    </message>
+    <message>
+        <source>Parents</source>
+        <translation>Padres</translation>
+    </message>
+    <message>
+        <source>Parts by volume</source>
+        <translation>Partes en volumen</translation>
+    </message>
+    <message>
+        <source>Passes</source>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>Pin one, allow hybrids, or allow closer parents.</source>
+        <translation>Fije uno, permita híbridos o permita padres más emparentados.</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Plan a move</source>
+        <translation>Planear un traslado</translation>
+    </message>
+    <message>
+        <source>Plan fewer months or lots at a time, or allow more time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plant out</source>
+        <translation>Plantar fuera</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>Plants = seeds sown × viable share of the pollen × germination × survival along the route; ranges are 10 to 90 % and leave survival at one value.</source>
+        <translation>Plantas = semillas sembradas × parte viable del polen × germinación × supervivencia por la ruta; los intervalos son del 10 al 90 % y dejan la supervivencia en un solo valor.</translation>
+    </message>
+    <message>
+        <source>Plants becoming ready, by cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants in pots; none for seed</source>
+        <translation>Plantas en maceta; ninguna si es semilla</translation>
+    </message>
+    <message>
+        <source>Plants into '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants into each pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants of {} ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants standing at the month's end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Polen</translation>
+    </message>
+    <message>
+        <source>Pollen of {}</source>
+        <translation>Polen de {}</translation>
+    </message>
+    <message>
+        <source>Pollen parent</source>
+        <translation>Planta padre</translation>
+    </message>
+    <message>
+        <source>Pollinate</source>
+        <translation>Polinizar</translation>
+    </message>
+    <message>
+        <source>Pot</source>
+        <translation>Maceta</translation>
+    </message>
+    <message>
+        <source>Pot on</source>
+        <translation>Trasplantar</translation>
+    </message>
+    <message>
+        <source>Pots</source>
+        <translation>Macetas</translation>
+    </message>
+    <message>
+        <source>Potting in {} instead of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Potting mix can carry Legionella: wet it, wear mask and gloves, open bags away from the face, wash hands.</source>
+        <translation>La mezcla de sustrato puede llevar Legionella: humedézcala, use mascarilla y guantes, abra los sacos lejos de la cara, lávese las manos.</translation>
+    </message>
+    <message>
+        <source>Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print at 100 %, without fitting to the page.</source>
+        <translation>Imprima al 100 %, sin ajustar a la página.</translation>
+    </message>
+    <message>
+        <source>Put in</source>
+        <translation>Aplicado</translation>
+    </message>
+    <message>
+        <source>Put off or strike</source>
+        <translation>Aplazar o tachar</translation>
+    </message>
+    <message>
+        <source>Put off until</source>
+        <translation>Aplazar hasta</translation>
+    </message>
+    <message>
+        <source>Put the earlier date first.</source>
+        <translation>Ponga primero la fecha anterior.</translation>
+    </message>
+    <message>
+        <source>Put the file into the folder.</source>
+        <translation>Ponga el archivo en la carpeta.</translation>
+    </message>
+    <message>
+        <source>Put the file itself into the folder.</source>
+        <translation>Ponga el archivo mismo en la carpeta.</translation>
+    </message>
+    <message>
+        <source>Put the smaller number first.</source>
+        <translation>Ponga primero el número menor.</translation>
+    </message>
+    <message>
+        <source>Ranges leave one future in ten below and one in ten above; what is not sown yet is not in them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep taking room.</source>
+        <translation>Las plantas listas siguen en sus macetas hasta que se venden, y no se prevé ninguna venta: siguen ocupando sitio.</translation>
+    </message>
+    <message>
+        <source>Ready plants stay in their pots: no sale is foreseen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready plants {} (in the present plan they {}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Recount</source>
+        <translation>Recontar</translation>
+    </message>
+    <message>
+        <source>Remark in the register</source>
+        <translation>Observación en el registro</translation>
+    </message>
+    <message>
+        <source>Reverse that entry if it was wrong; a ripe cone is coming apart.</source>
+        <translation>Anule esa anotación si era errónea; un cono maduro se deshace.</translation>
+    </message>
+    <message>
+        <source>Room on the benches is not asked about.</source>
+        <translation>No se pregunta por el espacio en las mesas.</translation>
+    </message>
+    <message>
+        <source>Run 'coneline check' on the book.</source>
+        <translation>Ejecute «coneline check» con el libro.</translation>
+    </message>
+    <message>
+        <source>Save the file as UTF-8.</source>
+        <translation>Guarde el archivo como UTF-8.</translation>
+    </message>
+    <message>
+        <source>Save the labels as a file and print that.</source>
+        <translation>Guarde las etiquetas como archivo e imprima ese.</translation>
+    </message>
+    <message>
+        <source>Say first where it is kept: coneline store.</source>
+        <translation>Diga primero dónde se guarda: coneline store.</translation>
+    </message>
+    <message>
+        <source>Say what a plant is worth and what a sown seed costs (or a litre of mix and a square metre of bench a month), and the break-even is reckoned.</source>
+        <translation>Diga cuánto vale una planta y cuánto cuesta una semilla sembrada (o un litro de sustrato y un metro cuadrado de mesa al mes) y se calcula el umbral.</translation>
+    </message>
+    <message>
+        <source>Say which cross it is of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say which is meant.</source>
+        <translation>Diga cuál se entiende.</translation>
+    </message>
+    <message>
+        <source>Say which: {}.</source>
+        <translation>Diga cuál: {}.</translation>
+    </message>
+    <message>
+        <source>Say why in the note.</source>
+        <translation>Diga por qué en la nota.</translation>
+    </message>
+    <message>
+        <source>Scales</source>
+        <translation>Escamas</translation>
+    </message>
+    <message>
+        <source>Scan it without counts.</source>
+        <translation>Léala sin recuentos.</translation>
+    </message>
+    <message>
+        <source>Scan one, or type its code.</source>
+        <translation>Lea una o escriba su código.</translation>
+    </message>
+    <message>
+        <source>Scan the label again, or type its code.</source>
+        <translation>Lea la etiqueta de nuevo o escriba su código.</translation>
+    </message>
+    <message>
+        <source>Scan the label or type its code, such as T1742Q.</source>
+        <translation>Lea la etiqueta o escriba su código, como T1742Q.</translation>
+    </message>
+    <message>
+        <source>Scan the tray first.</source>
+        <translation>Lea primero la bandeja.</translation>
+    </message>
+    <message>
+        <source>Season plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether the disk has room.</source>
+        <translation>Mire si el disco tiene sitio.</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>Seed parent</source>
+        <translation>Planta madre</translation>
+    </message>
+    <message>
+        <source>Seed that is cut open is gone: use 'open' for it, and here eye, float, shake or x-ray.</source>
+        <translation>La semilla abierta se pierde: use «open» para ella, y aquí vista, flotación, agitado o rayos X.</translation>
+    </message>
+    <message>
+        <source>Seed {} takes {:g} times as long to come up from now on: {} trays and {} sowings to come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>Seeds counted</source>
+        <translation>Semillas contadas</translation>
+    </message>
+    <message>
+        <source>Seeds expected</source>
+        <translation>Semillas esperadas</translation>
+    </message>
+    <message>
+        <source>Seeds or plants it takes</source>
+        <translation>Semillas o plantas que admite</translation>
+    </message>
+    <message>
+        <source>Sell</source>
+        <translation>Vender</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>septiembre</translation>
+    </message>
+    <message>
+        <source>Set right</source>
+        <translation>Corregir</translation>
+    </message>
+    <message>
+        <source>Set the camera's clock; take these out, or give the right day.</source>
+        <translation>Ponga en hora la cámara; quítelas o dé el día correcto.</translation>
+    </message>
+    <message>
+        <source>Set the scanner to write 2026-11-20, or correct the line.</source>
+        <translation>Configure el lector para que escriba 2026-11-20, o corrija la línea.</translation>
+    </message>
+    <message>
+        <source>Set the scanner to write 2026-11-20.</source>
+        <translation>Configure el lector para que escriba 2026-11-20.</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Sexo</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Forma</translation>
+    </message>
+    <message>
+        <source>Show it with fewer dots an inch.</source>
+        <translation>Muéstrela con menos puntos por pulgada.</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Something was changed since the export. Put it back as it was, or take links.csv out: the chain is then begun anew, and papers printed before no longer match it.</source>
+        <translation>Algo se cambió desde la exportación. Déjelo como estaba, o quite links.csv: la cadena empieza entonces de nuevo y los documentos impresos antes ya no concuerdan.</translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation>Clasificar</translation>
+    </message>
+    <message>
+        <source>Sort those that are</source>
+        <translation>Clasificar las que son</translation>
+    </message>
+    <message>
+        <source>Sow</source>
+        <translation>Sembrar</translation>
+    </message>
+    <message>
+        <source>Sow those that are</source>
+        <translation>Sembrar las que son</translation>
+    </message>
+    <message>
+        <source>Sow, or look at the stored seed again when it is due.</source>
+        <translation>Siémbrela, o mire otra vez la semilla guardada cuando toque.</translation>
+    </message>
+    <message>
+        <source>Split it.</source>
+        <translation>Divídala.</translation>
+    </message>
+    <message>
+        <source>Square metres of bench, by light class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Square metres taken in each place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Square metres without a place yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standing counts and room are those of the month's end, pots touching.</source>
+        <translation>Las existencias y el espacio son los del fin de mes, con macetas que se tocan.</translation>
+    </message>
+    <message>
+        <source>Standing here</source>
+        <translation>Está aquí</translation>
+    </message>
+    <message>
+        <source>Stands in</source>
+        <translation>Está en</translation>
+    </message>
+    <message>
+        <source>State it with --date-order dmy or mdy.</source>
+        <translation>Indíquelo con --date-order dmy o mdy.</translation>
+    </message>
+    <message>
+        <source>State it with --unit C or --unit F.</source>
+        <translation>Indíquela con --unit C o --unit F.</translation>
+    </message>
+    <message>
+        <source>Store</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Store them to ripen on, or sow.</source>
+        <translation>Guárdelas para que sigan madurando, o siémbrelas.</translation>
+    </message>
+    <message>
+        <source>Strike a paper</source>
+        <translation>Tachar un documento</translation>
+    </message>
+    <message>
+        <source>Suppose something first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survival is drawn once a taxon, step and season, germination once a cross and tray, from all curves that fit its counts and the book's other crosses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a larger label or a finer printer.</source>
+        <translation>Use una etiqueta mayor o una impresora más fina.</translation>
+    </message>
+    <message>
+        <source>Take a larger label.</source>
+        <translation>Use una etiqueta mayor.</translation>
+    </message>
+    <message>
+        <source>Take a larger pot or correct the root ball.</source>
+        <translation>Use una maceta mayor o corrija el cepellón.</translation>
+    </message>
+    <message>
+        <source>Take a pin out, or pin a lot to another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take fewer trays.</source>
+        <translation>Use menos bandejas.</translation>
+    </message>
+    <message>
+        <source>Take in the logger's file of the place where it stood.</source>
+        <translation>Incorpore el archivo del registrador del lugar donde estuvo.</translation>
+    </message>
+    <message>
+        <source>Take it out of its own parts, or rename the part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it out, or save the file as text.</source>
+        <translation>Quítelo o guarde el archivo como texto.</translation>
+    </message>
+    <message>
+        <source>Take it out; that file is for '{}'.</source>
+        <translation>Quítela; ese archivo es para «{}».</translation>
+    </message>
+    <message>
+        <source>Take it out; the columns are {}.</source>
+        <translation>Quítela; las columnas son {}.</translation>
+    </message>
+    <message>
+        <source>Take more trays.</source>
+        <translation>Use más bandejas.</translation>
+    </message>
+    <message>
+        <source>Take one of the two away.</source>
+        <translation>Retire uno de los dos.</translation>
+    </message>
+    <message>
+        <source>Take the fleshy coat off and soak the seed; put down what is lost.</source>
+        <translation>Quite la sarcotesta y ponga la semilla en remojo; anote lo que se pierde.</translation>
+    </message>
+    <message>
+        <source>Take the newest good copy.</source>
+        <translation>Use la copia buena más reciente.</translation>
+    </message>
+    <message>
+        <source>Take the old label away; if something is in it, count it again (recount).</source>
+        <translation>Retire la etiqueta vieja; si hay algo dentro, cuéntelo de nuevo (recontar).</translation>
+    </message>
+    <message>
+        <source>Take the pin out, or pin it to another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the whole stalk: turn it out in the direction of the scales' spiral (common practice, no source).</source>
+        <translation>Tome el pedúnculo entero: gírelo en el sentido de la espiral de las escamas (práctica común, sin fuente).</translation>
+    </message>
+    <message>
+        <source>Taken out dead</source>
+        <translation>Muertas retiradas</translation>
+    </message>
+    <message>
+        <source>Taxon</source>
+        <translation>Taxón</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Test pollen</source>
+        <translation>Probar polen</translation>
+    </message>
+    <message>
+        <source>Test the printer with a larger stock.</source>
+        <translation>Pruebe la impresora con un papel mayor.</translation>
+    </message>
+    <message>
+        <source>The book has no measured place of this light class.</source>
+        <translation>El libro no tiene ningún lugar medido de esta clase de luz.</translation>
+    </message>
+    <message>
+        <source>The book has: {}.</source>
+        <translation>El libro tiene: {}.</translation>
+    </message>
+    <message>
+        <source>The book was proven when this was printed: {} entries, each linked to the one before it by SHA-256.</source>
+        <translation>El libro quedó probado al imprimir esto: {} anotaciones, cada una enlazada con la anterior por SHA-256.</translation>
+    </message>
+    <message>
+        <source>The chart shows the {} with most seed.</source>
+        <translation>El gráfico muestra los {} con más semilla.</translation>
+    </message>
+    <message>
+        <source>The columns are kind, name, says, source, as_of.</source>
+        <translation>Las columnas son kind, name, says, source, as_of.</translation>
+    </message>
+    <message>
+        <source>The cover of the book is one row.</source>
+        <translation>La portada del libro es una sola fila.</translation>
+    </message>
+    <message>
+        <source>The first number is from 0 to {}.</source>
+        <translation>El primer número va de 0 a {}.</translation>
+    </message>
+    <message>
+        <source>The history of a lot lists its entries.</source>
+        <translation>El historial de un lote lista sus anotaciones.</translation>
+    </message>
+    <message>
+        <source>The kind is</source>
+        <translation>La clase es</translation>
+    </message>
+    <message>
+        <source>The list of possible crosses shows those there are.</source>
+        <translation>La lista de cruces posibles muestra los que hay.</translation>
+    </message>
+    <message>
+        <source>The male cone is</source>
+        <translation>El cono masculino está</translation>
+    </message>
+    <message>
+        <source>The nursery</source>
+        <translation>El vivero</translation>
+    </message>
+    <message>
+        <source>The nursery's name</source>
+        <translation>El nombre del vivero</translation>
+    </message>
+    <message>
+        <source>The parents are</source>
+        <translation>Los padres son</translation>
+    </message>
+    <message>
+        <source>The plant, as you call it</source>
+        <translation>La planta, como usted la llama</translation>
+    </message>
+    <message>
+        <source>The range lies within the floaters.</source>
+        <translation>El intervalo cabe entre las que flotan.</translation>
+    </message>
+    <message>
+        <source>The route's survival weighs as {:g} plants against the book's own history, a season strays as {:g} plants would.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scales are</source>
+        <translation>Las escamas están</translation>
+    </message>
+    <message>
+        <source>The steps are what was seen, each tray counting for as long as it was looked at (Turnbull's estimate). The band is, day by day, the range in which the share germinated by that day lies, from the covariance of the curve's three values (delta method on the logit), widened by the spread between trays. It is for each day alone and takes the family of the curve to be right.</source>
+        <translation>Los escalones son lo observado; cada bandeja cuenta mientras se la revisó (estimador de Turnbull). La banda es, día a día, el intervalo en que está la proporción germinada hasta ese día, a partir de la covarianza de los tres valores de la curva (método delta en el logit), ensanchada por la dispersión entre bandejas. Vale para cada día por separado y supone correcta la familia de la curva.</translation>
+    </message>
+    <message>
+        <source>The steps of a route stand in their order, from 1.</source>
+        <translation>Los pasos de una ruta van en su orden, desde 1.</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Entonces</translation>
+    </message>
+    <message>
+        <source>There are no floaters.</source>
+        <translation>No hay semillas que floten.</translation>
+    </message>
+    <message>
+        <source>There are:{}</source>
+        <translation>Hay:{}</translation>
+    </message>
+    <message>
+        <source>There is no {} in this book.</source>
+        <translation>No hay {} en este libro.</translation>
+    </message>
+    <message>
+        <source>They have soaked: take them out and float them.</source>
+        <translation>Ya estuvieron en remojo: sáquelas y hágalas flotar.</translation>
+    </message>
+    <message>
+        <source>They soak until {}: change the water daily, float them then.</source>
+        <translation>Están en remojo hasta el {}: cambie el agua a diario y hágalas flotar entonces.</translation>
+    </message>
+    <message>
+        <source>They were</source>
+        <translation>Eran</translation>
+    </message>
+    <message>
+        <source>Throw pollen away</source>
+        <translation>Tirar polen</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Took pollen</source>
+        <translation>Recibió polen</translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation>Bandejas</translation>
+    </message>
+    <message>
+        <source>Two are the fewest.</source>
+        <translation>Dos son lo mínimo.</translation>
+    </message>
+    <message>
+        <source>Unpin a cross, collect more pollen, take less for each cone, or say how much room there will be.</source>
+        <translation>Suelte un cruce, recoja más polen, use menos por cono o diga cuánto espacio habrá.</translation>
+    </message>
+    <message>
+        <source>Unpin a cross, or say how much room there will be.</source>
+        <translation>Suelte un cruce o diga cuánto espacio habrá.</translation>
+    </message>
+    <message>
+        <source>Unpin a cross, take less for each cone, or use another lot.</source>
+        <translation>Suelte un cruce, use menos por cono o use otro lote.</translation>
+    </message>
+    <message>
+        <source>Unpin some, or ask for more crosses.</source>
+        <translation>Suelte algunos o pida más cruces.</translation>
+    </message>
+    <message>
+        <source>Use 'listing' or 'rule'.</source>
+        <translation>Use «listing» o «rule».</translation>
+    </message>
+    <message>
+        <source>Use one of: {}.</source>
+        <translation>Use uno de: {}.</translation>
+    </message>
+    <message>
+        <source>Use the newer program. Nothing was changed.</source>
+        <translation>Use el programa más nuevo. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>Use the next free code.</source>
+        <translation>Use el siguiente código libre.</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation>Usado</translation>
+    </message>
+    <message>
+        <source>Volume lost in mixing, %</source>
+        <translation>Volumen perdido al mezclar, %</translation>
+    </message>
+    <message>
+        <source>Wait or close the other program, then do it again. Nothing was written.</source>
+        <translation>Espere o cierre el otro programa y repítalo. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Waits</source>
+        <translation>Espera</translation>
+    </message>
+    <message>
+        <source>Walk a house instead: a round takes any place.</source>
+        <translation>Recorra en su lugar un invernadero: una ronda toma cualquier lugar.</translation>
+    </message>
+    <message>
+        <source>Want 1 or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water changed</source>
+        <translation>Agua cambiada</translation>
+    </message>
+    <message>
+        <source>Watered pots are heavy: lift 25 kg at most, close to the body, two for more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watered pots are heavy: mind the load a bench bears, and your back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way of keeping, as pollen lots name it</source>
+        <translation>Modo de conservar, como lo nombran los lotes de polen</translation>
+    </message>
+    <message>
+        <source>Weigh a watered pot and divide by its litres; it is above 0 and below 10.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh all of it in the same unit as the hundreds.</source>
+        <translation>Péselo todo en la misma unidad que las centenas.</translation>
+    </message>
+    <message>
+        <source>Weigh at least two times 100 seeds, better eight.</source>
+        <translation>Pese al menos dos veces 100 semillas, mejor ocho.</translation>
+    </message>
+    <message>
+        <source>Weigh eight more times 100 seeds and give all {}, or count by hand.</source>
+        <translation>Pese ocho veces más 100 semillas y dé las {}, o cuente a mano.</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation>Qué está pendiente</translation>
+    </message>
+    <message>
+        <source>What it says of it</source>
+        <translation>Lo que dice</translation>
+    </message>
+    <message>
+        <source>What you call it</source>
+        <translation>Cómo la llama usted</translation>
+    </message>
+    <message>
+        <source>What you reckon with</source>
+        <translation>Con qué calcula</translation>
+    </message>
+    <message>
+        <source>Where it came from</source>
+        <translation>De dónde vino</translation>
+    </message>
+    <message>
+        <source>Where that comes from</source>
+        <translation>De dónde viene eso</translation>
+    </message>
+    <message>
+        <source>Where the plant came from</source>
+        <translation>De dónde vino la planta</translation>
+    </message>
+    <message>
+        <source>Where this comes from</source>
+        <translation>De dónde viene esto</translation>
+    </message>
+    <message>
+        <source>Whether the float test holds for {} is not known: cut some floaters open first.</source>
+        <translation>No se sabe si la prueba de flotación vale para {}: abra antes algunas que flotan.</translation>
+    </message>
+    <message>
+        <source>Why it is set right</source>
+        <translation>Por qué se corrige</translation>
+    </message>
+    <message>
+        <source>Width, {}</source>
+        <translation>Ancho, {}</translation>
+    </message>
+    <message>
+        <source>Without '{}' ({:.2f} m²{}); {} lots that stand there need another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write 10 % as 0.1; it is at most 1.</source>
+        <translation>Escriba 10 % como 0.1; es a lo sumo 1.</translation>
+    </message>
+    <message>
+        <source>Write 15 % as 0.15; it is below 1.</source>
+        <translation>Escriba 15 % como 0.15; es menor que 1.</translation>
+    </message>
+    <message>
+        <source>Write 80 % as 0.8.</source>
+        <translation>Escriba 80 % como 0.8.</translation>
+    </message>
+    <message>
+        <source>Write 95 % as 0.95; neither 0 nor 1 can be had.</source>
+        <translation>Escriba 95 % como 0.95; ni 0 ni 1 son posibles.</translation>
+    </message>
+    <message>
+        <source>Write a chance between 0 and 1, such as 0.05.</source>
+        <translation>Escriba una probabilidad entre 0 y 1, como 0.05.</translation>
+    </message>
+    <message>
+        <source>Write a day after sowing, above 0.</source>
+        <translation>Escriba un día después de la siembra, mayor que 0.</translation>
+    </message>
+    <message>
+        <source>Write a month from 1 to 12.</source>
+        <translation>Escriba un mes de 1 a 12.</translation>
+    </message>
+    <message>
+        <source>Write a number above 0, or nothing.</source>
+        <translation>Escriba un número mayor que 0, o nada.</translation>
+    </message>
+    <message>
+        <source>Write a number above zero.</source>
+        <translation>Escriba un número mayor que cero.</translation>
+    </message>
+    <message>
+        <source>Write a number such as 22.5.</source>
+        <translation>Escriba un número como 22.5.</translation>
+    </message>
+    <message>
+        <source>Write a share between 0 and 1, such as 0.8.</source>
+        <translation>Escriba una proporción entre 0 y 1, como 0.8.</translation>
+    </message>
+    <message>
+        <source>Write a share between 0 and 1, such as 0.95.</source>
+        <translation>Escriba una proporción entre 0 y 1, como 0.95.</translation>
+    </message>
+    <message>
+        <source>Write all dates one way.</source>
+        <translation>Escriba todas las fechas de un mismo modo.</translation>
+    </message>
+    <message>
+        <source>Write codes in capitals and digits only.</source>
+        <translation>Escriba los códigos solo con mayúsculas y cifras.</translation>
+    </message>
+    <message>
+        <source>Write days from now, above 0 and at most 3650.</source>
+        <translation>Escriba días desde ahora, más de 0 y a lo sumo 3650.</translation>
+    </message>
+    <message>
+        <source>Write decimals with a point, such as 22.5.</source>
+        <translation>Escriba los decimales con punto, como 22.5.</translation>
+    </message>
+    <message>
+        <source>Write digits alone, such as 42.</source>
+        <translation>Escriba solo cifras, como 42.</translation>
+    </message>
+    <message>
+        <source>Write each as name=amount, such as bark=4.</source>
+        <translation>Escriba cada uno como nombre=cantidad, como corteza=4.</translation>
+    </message>
+    <message>
+        <source>Write how many there are.</source>
+        <translation>Escriba cuántas hay.</translation>
+    </message>
+    <message>
+        <source>Write how many.</source>
+        <translation>Escriba cuántas.</translation>
+    </message>
+    <message>
+        <source>Write it again from the calendar program.</source>
+        <translation>Escríbalo de nuevo desde el programa de calendario.</translation>
+    </message>
+    <message>
+        <source>Write it as 2026-03-09T14:05:00.</source>
+        <translation>Escríbalo como 2026-03-09T14:05:00.</translation>
+    </message>
+    <message>
+        <source>Write it down.</source>
+        <translation>Anótelo.</translation>
+    </message>
+    <message>
+        <source>Write it like {} or 2026-03-09.</source>
+        <translation>Escríbalo como {} o 2026-03-09.</translation>
+    </message>
+    <message>
+        <source>Write it like: perlite 4, peat 3, sand 3.</source>
+        <translation>Escríbalo así: perlita 4, turba 3, arena 3.</translation>
+    </message>
+    <message>
+        <source>Write it such as 2027-05.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write its name and its parts, as bark=4,sand=1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write its name as the book has it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write opened:filled, such as 10:9.</source>
+        <translation>Escriba abiertas:llenas, como 10:9.</translation>
+    </message>
+    <message>
+        <source>Write the cross as the book names it, or a taxon for a cross that is not in the book yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write what a square metre costs a month.</source>
+        <translation>Escriba lo que cuesta un metro cuadrado al mes.</translation>
+    </message>
+    <message>
+        <source>Write year-month-day, such as 2026-03-09.</source>
+        <translation>Escriba año-mes-día, como 2026-03-09.</translation>
+    </message>
+    <message>
+        <source>Write yes or no.</source>
+        <translation>Escriba sí (yes) o no.</translation>
+    </message>
+    <message>
+        <source>Write {} or {}.</source>
+        <translation>Escriba {} o {}.</translation>
+    </message>
+    <message>
+        <source>a 100 mm ruler of {} mm</source>
+        <translation>una regla de 100 mm de {} mm</translation>
+    </message>
+    <message>
+        <source>a bench side of {} mm cannot be</source>
+        <translation>un lado de mesa de {} mm no puede ser</translation>
+    </message>
+    <message>
+        <source>a byte that is no UTF-8 text</source>
+        <translation>un byte que no es texto UTF-8</translation>
+    </message>
+    <message>
+        <source>a code such as P1742, or words</source>
+        <translation>un código como P1742, o palabras</translation>
+    </message>
+    <message>
+        <source>a confidence of {}</source>
+        <translation>una confianza de {}</translation>
+    </message>
+    <message>
+        <source>a count below 0</source>
+        <translation>un recuento menor que 0</translation>
+    </message>
+    <message>
+        <source>a count cannot be below zero, and this is {}</source>
+        <translation>un recuento no puede ser menor que cero, y este es {}</translation>
+    </message>
+    <message>
+        <source>a day not yet in sight</source>
+        <translation>un día todavía no a la vista</translation>
+    </message>
+    <message>
+        <source>a draw of germination does not cover its trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a draw of germination is no probability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a filled seed becomes a plant {:g} to {:g} times</source>
+        <translation>una semilla llena llega a planta de {:g} a {:g} veces</translation>
+    </message>
+    <message>
+        <source>a forecast has no '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a forecast of {} months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a forecast of {} runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gap of {:g} mm between pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gap of {} mm cannot be</source>
+        <translation>una separación de {} mm no puede ser</translation>
+    </message>
+    <message>
+        <source>a hybrid, and hybrids were not asked for</source>
+        <translation>un híbrido, y no se pidieron híbridos</translation>
+    </message>
+    <message>
+        <source>a kinship of {}</source>
+        <translation>un parentesco de {}</translation>
+    </message>
+    <message>
+        <source>a label without a code</source>
+        <translation>una etiqueta sin código</translation>
+    </message>
+    <message>
+        <source>a loss of {} cannot be</source>
+        <translation>una pérdida de {} no puede ser</translation>
+    </message>
+    <message>
+        <source>a mix without a name or without parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a month of the year is from 1 to 12</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a movement of 0</source>
+        <translation>un movimiento de 0</translation>
+    </message>
+    <message>
+        <source>a movement of nothing</source>
+        <translation>un movimiento de nada</translation>
+    </message>
+    <message>
+        <source>a new label for {} is on the list</source>
+        <translation>una etiqueta nueva para {} está en la lista</translation>
+    </message>
+    <message>
+        <source>a new label for {} on {}</source>
+        <translation>una etiqueta nueva para {} en {}</translation>
+    </message>
+    <message>
+        <source>a new label for {}, {}</source>
+        <translation>una etiqueta nueva para {}, {}</translation>
+    </message>
+    <message>
+        <source>a note of a plant says what its male cone is like, or where it shall go</source>
+        <translation>una nota de una planta dice cómo está su cono masculino o adónde irá</translation>
+    </message>
+    <message>
+        <source>a number above 0 belongs here</source>
+        <translation>aquí va un número mayor que 0</translation>
+    </message>
+    <message>
+        <source>a pack of {:g} kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a page of {} × {} mm at {} dots an inch is too large to show</source>
+        <translation>una página de {} × {} mm a {} puntos por pulgada es demasiado grande para mostrarla</translation>
+    </message>
+    <message>
+        <source>a page of {} × {} mm is too small for a ruler of 20 mm</source>
+        <translation>una página de {} × {} mm es demasiado pequeña para una regla de 20 mm</translation>
+    </message>
+    <message>
+        <source>a part has no name</source>
+        <translation>un componente no tiene nombre</translation>
+    </message>
+    <message>
+        <source>a place of {} × {} mm</source>
+        <translation>un lugar de {} × {} mm</translation>
+    </message>
+    <message>
+        <source>a place that bears {:g} kg a square metre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a place without a lot to stand there</source>
+        <translation>un lugar sin lote que esté en él</translation>
+    </message>
+    <message>
+        <source>a placing of {} months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a plant is its own ancestor: {}</source>
+        <translation>una planta es su propio antepasado: {}</translation>
+    </message>
+    <message>
+        <source>a plant worth {:g}</source>
+        <translation>una planta que vale {:g}</translation>
+    </message>
+    <message>
+        <source>a pollen store without a name</source>
+        <translation>un modo de conservar polen sin nombre</translation>
+    </message>
+    <message>
+        <source>a pollination without pollen</source>
+        <translation>una polinización sin polen</translation>
+    </message>
+    <message>
+        <source>a pot of {} litres cannot be</source>
+        <translation>una maceta de {} litros no puede ser</translation>
+    </message>
+    <message>
+        <source>a pot of {} mm is below 1 mm</source>
+        <translation>una maceta de {} mm tiene menos de 1 mm</translation>
+    </message>
+    <message>
+        <source>a pot that measures {} mm cannot be</source>
+        <translation>una maceta que mide {} mm no puede ser</translation>
+    </message>
+    <message>
+        <source>a pot without width or height holds nothing</source>
+        <translation>una maceta sin ancho o alto no contiene nada</translation>
+    </message>
+    <message>
+        <source>a price below 0</source>
+        <translation>un precio menor que 0</translation>
+    </message>
+    <message>
+        <source>a price of {} cents</source>
+        <translation>un precio de {} céntimos</translation>
+    </message>
+    <message>
+        <source>a printer of {} dots an inch</source>
+        <translation>una impresora de {} puntos por pulgada</translation>
+    </message>
+    <message>
+        <source>a range from {} down to {}</source>
+        <translation>un intervalo de {} hacia abajo hasta {}</translation>
+    </message>
+    <message>
+        <source>a range from {} to {} is none</source>
+        <translation>un intervalo de {} a {} no lo es</translation>
+    </message>
+    <message>
+        <source>a reversal names the entry it reverses, and nothing else does</source>
+        <translation>una anulación nombra la anotación que anula, y nada más lo hace</translation>
+    </message>
+    <message>
+        <source>a root ball of {} litres cannot be</source>
+        <translation>un cepellón de {} litros no puede ser</translation>
+    </message>
+    <message>
+        <source>a root ball of {} litres does not fit a pot of {} litres: {} too much</source>
+        <translation>un cepellón de {} litros no cabe en una maceta de {} litros: sobran {}</translation>
+    </message>
+    <message>
+        <source>a round pot of {} × {} mm</source>
+        <translation>una maceta redonda de {} × {} mm</translation>
+    </message>
+    <message>
+        <source>a round that began on {} and ended on {}, {} days before</source>
+        <translation>una ronda que empezó el {} y terminó el {}, {} días antes</translation>
+    </message>
+    <message>
+        <source>a round that has ended with a tray still in the hand</source>
+        <translation>una ronda terminada con una bandeja todavía en la mano</translation>
+    </message>
+    <message>
+        <source>a route without steps</source>
+        <translation>una ruta sin pasos</translation>
+    </message>
+    <message>
+        <source>a season that begins in month {}</source>
+        <translation>una temporada que empieza en el mes {}</translation>
+    </message>
+    <message>
+        <source>a settling of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a share of '{}'</source>
+        <translation>una parte de «{}»</translation>
+    </message>
+    <message>
+        <source>a share of {} has no value</source>
+        <translation>una proporción de {} no tiene valor</translation>
+    </message>
+    <message>
+        <source>a shrink of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shrink of {} cannot be</source>
+        <translation>una merma de {} no puede ser</translation>
+    </message>
+    <message>
+        <source>a sowing of {} seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sowing of {} seeds of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sowing without a number of seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sown seed at {:g}, a kept one at {:g}</source>
+        <translation>una semilla sembrada a {:g}, una guardada a {:g}</translation>
+    </message>
+    <message>
+        <source>a stage in which {} survive cannot be</source>
+        <translation>una etapa a la que sobreviven {} no puede ser</translation>
+    </message>
+    <message>
+        <source>a step of a taxon without a route</source>
+        <translation>un paso de un taxón sin ruta</translation>
+    </message>
+    <message>
+        <source>a survival of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a target of {} plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a target of {} plants of '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a target without a cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a temperature of {}</source>
+        <translation>una temperatura de {}</translation>
+    </message>
+    <message>
+        <source>a value of {}</source>
+        <translation>un valor de {}</translation>
+    </message>
+    <message>
+        <source>a viability test counts grains and those that germinated</source>
+        <translation>una prueba de viabilidad cuenta granos y los que germinaron</translation>
+    </message>
+    <message>
+        <source>a weight of {}</source>
+        <translation>un peso de {}</translation>
+    </message>
+    <message>
+        <source>a weight of {} cannot be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a {} has no papers of its own</source>
+        <translation>no hay documentos propios para: {}</translation>
+    </message>
+    <message>
+        <source>a {} holds nothing that is '{}'</source>
+        <translation>{} no contiene nada que sea «{}»</translation>
+    </message>
+    <message>
+        <source>a {} that is missing</source>
+        <translation>{} que falta</translation>
+    </message>
+    <message>
+        <source>a {} without a name</source>
+        <translation>{} sin nombre</translation>
+    </message>
+    <message>
+        <source>a {} {} a pot or tray it stands in</source>
+        <translation>{} {} una maceta o bandeja en que está</translation>
+    </message>
+    <message>
+        <source>about twelve months (common practice, no source)</source>
+        <translation>unos doce meses (práctica común, sin fuente)</translation>
+    </message>
+    <message>
+        <source>above {:.1f}</source>
+        <translation>más de {:.1f}</translation>
+    </message>
+    <message>
+        <source>age of the pollen, days</source>
+        <translation>edad del polen, días</translation>
+    </message>
+    <message>
+        <source>alike: {}</source>
+        <translation>semejantes: {}</translation>
+    </message>
+    <message>
+        <source>all but certain</source>
+        <translation>casi segura</translation>
+    </message>
+    <message>
+        <source>all came up at once, {}: no curve can be told from it</source>
+        <translation>todas nacieron a la vez, {}: de ahí no puede decirse ninguna curva</translation>
+    </message>
+    <message>
+        <source>all cells together, measured</source>
+        <translation>todos los alvéolos juntos, medido</translation>
+    </message>
+    <message>
+        <source>all taxa</source>
+        <translation>todos los taxones</translation>
+    </message>
+    <message>
+        <source>all the seed weighs {}</source>
+        <translation>toda la semilla pesa {}</translation>
+    </message>
+    <message>
+        <source>all the seed weighs {} g here and {} g on line {}</source>
+        <translation>toda la semilla pesa {} g aquí y {} g en la línea {}</translation>
+    </message>
+    <message>
+        <source>an answer to nothing that was due</source>
+        <translation>una respuesta a nada que estuviera pendiente</translation>
+    </message>
+    <message>
+        <source>an assurance of {:g}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an offer or good without a {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and also</source>
+        <translation>y también</translation>
+    </message>
+    <message>
+        <source>and {} more</source>
+        <translation>y {} más</translation>
+    </message>
+    <message>
+        <source>as a French keyboard (AZERTY) gives them</source>
+        <translation>como los da un teclado francés (AZERTY)</translation>
+    </message>
+    <message>
+        <source>as a German keyboard (QWERTZ) gives them</source>
+        <translation>como los da un teclado alemán (QWERTZ)</translation>
+    </message>
+    <message>
+        <source>as asked</source>
+        <translation>como se pidió</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>a lo sumo</translation>
+    </message>
+    <message>
+        <source>at most {} ml of {}</source>
+        <translation>a lo sumo {} ml de {}</translation>
+    </message>
+    <message>
+        <source>at {}</source>
+        <translation>a {}</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>partida</translation>
+    </message>
+    <message>
+        <source>bay</source>
+        <translation>tramo</translation>
+    </message>
+    <message>
+        <source>beginnings and ends belong to the lot that gave or took</source>
+        <translation>comienzos y finales pertenecen al lote que dio o recibió</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>between day {:g} and day {:g}</source>
+        <translation>entre el día {:g} y el día {:g}</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>azul</translation>
+    </message>
+    <message>
+        <source>bought in</source>
+        <translation>comprado</translation>
+    </message>
+    <message>
+        <source>bought {} from {}{}</source>
+        <translation>comprado el {} a {}{}</translation>
+    </message>
+    <message>
+        <source>box of dry perlite</source>
+        <translation>caja de perlita seca</translation>
+    </message>
+    <message>
+        <source>bulk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>buy in</source>
+        <translation>comprar</translation>
+    </message>
+    <message>
+        <source>by day {:g}</source>
+        <translation>hasta el día {:g}</translation>
+    </message>
+    <message>
+        <source>by weight, {} g</source>
+        <translation>por peso, {} g</translation>
+    </message>
+    <message>
+        <source>by {}</source>
+        <translation>por {}</translation>
+    </message>
+    <message>
+        <source>certain</source>
+        <translation>seguro</translation>
+    </message>
+    <message>
+        <source>certainty</source>
+        <translation>certeza</translation>
+    </message>
+    <message>
+        <source>check scales</source>
+        <translation>mirar escamas</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>limpiar</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>limpiadas</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>collect pollen</source>
+        <translation>recoger polen</translation>
+    </message>
+    <message>
+        <source>collected into {}</source>
+        <translation>recogido en {}</translation>
+    </message>
+    <message>
+        <source>collected {}</source>
+        <translation>recogido el {}</translation>
+    </message>
+    <message>
+        <source>column {}</source>
+        <translation>columna {}</translation>
+    </message>
+    <message>
+        <source>coming apart</source>
+        <translation>deshaciéndose</translation>
+    </message>
+    <message>
+        <source>cone</source>
+        <translation>cono</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>recipiente</translation>
+    </message>
+    <message>
+        <source>correct</source>
+        <translation>corregir</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>contadas</translation>
+    </message>
+    <message>
+        <source>counts without a tray in the hand</source>
+        <translation>recuentos sin bandeja en la mano</translation>
+    </message>
+    <message>
+        <source>cross {} {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation>abierta</translation>
+    </message>
+    <message>
+        <source>day {}</source>
+        <translation>día {}</translation>
+    </message>
+    <message>
+        <source>day {} lies before the sowing</source>
+        <translation>el día {} es anterior a la siembra</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>muerta</translation>
+    </message>
+    <message>
+        <source>degree-days above {:g} °C</source>
+        <translation>grados-día sobre {:g} °C</translation>
+    </message>
+    <message>
+        <source>differ from the book, which stays</source>
+        <translation>difieren del libro, que queda</translation>
+    </message>
+    <message>
+        <source>discard</source>
+        <translation>desechar</translation>
+    </message>
+    <message>
+        <source>discard pollen</source>
+        <translation>desechar polen</translation>
+    </message>
+    <message>
+        <source>discarded</source>
+        <translation>desechada</translation>
+    </message>
+    <message>
+        <source>dismiss</source>
+        <translation>tachar</translation>
+    </message>
+    <message>
+        <source>dismissed without a reason</source>
+        <translation>tachado sin motivo</translation>
+    </message>
+    <message>
+        <source>dismissed: {}</source>
+        <translation>tachado: {}</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>terminada</translation>
+    </message>
+    <message>
+        <source>done below {}</source>
+        <translation>terminada por debajo de {}</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>seco</translation>
+    </message>
+    <message>
+        <source>each % more</source>
+        <translation>cada % más</translation>
+    </message>
+    <message>
+        <source>each day older</source>
+        <translation>cada día más</translation>
+    </message>
+    <message>
+        <source>each month more</source>
+        <translation>cada mes más</translation>
+    </message>
+    <message>
+        <source>each °C more</source>
+        <translation>cada °C más</translation>
+    </message>
+    <message>
+        <source>eight weighings: 15.0 15.4 15.2 …</source>
+        <translation>ocho pesadas: 15,0 15,4 15,2 …</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vacías</translation>
+    </message>
+    <message>
+        <source>empty for a round one</source>
+        <translation>vacío si es redonda</translation>
+    </message>
+    <message>
+        <source>empty for all</source>
+        <translation>vacío para todo</translation>
+    </message>
+    <message>
+        <source>empty if not counted</source>
+        <translation>vacío si no se contaron</translation>
+    </message>
+    <message>
+        <source>empty if not measured</source>
+        <translation>vacío si no se midió</translation>
+    </message>
+    <message>
+        <source>empty where nobody can say</source>
+        <translation>vacío donde nadie lo sabe</translation>
+    </message>
+    <message>
+        <source>empty: in a month</source>
+        <translation>vacío: dentro de un mes</translation>
+    </message>
+    <message>
+        <source>empty: what the book holds of the taxon</source>
+        <translation>vacío: lo que el libro dice del taxón</translation>
+    </message>
+    <message>
+        <source>entry {}</source>
+        <translation>anotación {}</translation>
+    </message>
+    <message>
+        <source>entry {} corrected the register</source>
+        <translation>la anotación {} corrigió el registro</translation>
+    </message>
+    <message>
+        <source>entry {} does not mirror entry {}, which it reverses</source>
+        <translation>la anotación {} no refleja la anotación {}, que anula</translation>
+    </message>
+    <message>
+        <source>entry {} is itself a reversal</source>
+        <translation>la anotación {} es ella misma una anulación</translation>
+    </message>
+    <message>
+        <source>entry {} is missing, and its link is still there</source>
+        <translation>falta la anotación {}, y su enlace sigue ahí</translation>
+    </message>
+    <message>
+        <source>entry {} is no sale: it is '{}'</source>
+        <translation>la anotación {} no es una venta: es «{}»</translation>
+    </message>
+    <message>
+        <source>entry {} of {} ({}</source>
+        <translation>anotación {} de {} ({}</translation>
+    </message>
+    <message>
+        <source>entry {} was reversed already, by entry {}</source>
+        <translation>la anotación {} ya fue anulada por la anotación {}</translation>
+    </message>
+    <message>
+        <source>entry {}: a movement of a lot that is missing</source>
+        <translation>anotación {}: un movimiento de un lote que falta</translation>
+    </message>
+    <message>
+        <source>entry {}: a movement of {}</source>
+        <translation>anotación {}: un movimiento de {}</translation>
+    </message>
+    <message>
+        <source>entry {}: {} and {} come from different cones</source>
+        <translation>anotación {}: {} y {} vienen de conos distintos</translation>
+    </message>
+    <message>
+        <source>entry {}: {} cannot hold what is '{}'</source>
+        <translation>anotación {}: {} no puede contener lo que es «{}»</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>esperado</translation>
+    </message>
+    <message>
+        <source>eye</source>
+        <translation>vista</translation>
+    </message>
+    <message>
+        <source>female</source>
+        <translation>hembra</translation>
+    </message>
+    <message>
+        <source>fewer than 1 nursery or 10 futures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>llenas</translation>
+    </message>
+    <message>
+        <source>first pass {}</source>
+        <translation>primera pasada el {}</translation>
+    </message>
+    <message>
+        <source>fitted curve</source>
+        <translation>curva ajustada</translation>
+    </message>
+    <message>
+        <source>float</source>
+        <translation>flotación</translation>
+    </message>
+    <message>
+        <source>float or other seed test</source>
+        <translation>flotación u otra prueba de semilla</translation>
+    </message>
+    <message>
+        <source>float test</source>
+        <translation>prueba de flotación</translation>
+    </message>
+    <message>
+        <source>floaters are</source>
+        <translation>que flotan hay</translation>
+    </message>
+    <message>
+        <source>forbidden</source>
+        <translation>prohibido</translation>
+    </message>
+    <message>
+        <source>form of goods</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from root to first leaf {} days in the middle</source>
+        <translation>de raíz a primera hoja {} días en el centro</translation>
+    </message>
+    <message>
+        <source>from {}</source>
+        <translation>de {}</translation>
+    </message>
+    <message>
+        <source>frost class</source>
+        <translation>clase de helada</translation>
+    </message>
+    <message>
+        <source>go</source>
+        <translation>salen</translation>
+    </message>
+    <message>
+        <source>goes hand in hand with {}</source>
+        <translation>va de la mano con {}</translation>
+    </message>
+    <message>
+        <source>good seed of {} floats too</source>
+        <translation>la semilla buena de {} también flota</translation>
+    </message>
+    <message>
+        <source>grams of all the seed</source>
+        <translation>gramos de toda la semilla</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>verde</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>gris</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <translation>suelo</translation>
+    </message>
+    <message>
+        <source>half of what came up was up after {} {}</source>
+        <translation>la mitad de lo que nació había nacido tras {} {}</translation>
+    </message>
+    <message>
+        <source>half of what came up was up by day {}</source>
+        <translation>la mitad de lo que nació había nacido el día {}</translation>
+    </message>
+    <message>
+        <source>hard frost</source>
+        <translation>helada fuerte</translation>
+    </message>
+    <message>
+        <source>harvest</source>
+        <translation>cosechar</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation>cosechadas</translation>
+    </message>
+    <message>
+        <source>harvested {}: {} seeds</source>
+        <translation>cosechado el {}: {} semillas</translation>
+    </message>
+    <message numerus="yes">
+        <source>harvested, {} seeds</source>
+        <translation>
+            <numerusform>cosechado, {} semilla</numerusform>
+            <numerusform>cosechado, {} semillas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>have mix ready</source>
+        <translation>tener sustrato listo</translation>
+    </message>
+    <message>
+        <source>hemisphere</source>
+        <translation>hemisferio</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation>máxima</translation>
+    </message>
+    <message>
+        <source>house</source>
+        <translation>invernadero</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>en</translation>
+    </message>
+    <message>
+        <source>in '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the book: {}</source>
+        <translation>en el libro: {}</translation>
+    </message>
+    <message>
+        <source>in trays</source>
+        <translation>en bandejas</translation>
+    </message>
+    <message>
+        <source>in your own money</source>
+        <translation>en su propia moneda</translation>
+    </message>
+    <message>
+        <source>in {}</source>
+        <translation>en {}</translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation>revisar</translation>
+    </message>
+    <message>
+        <source>it closed on {}</source>
+        <translation>cerró el {}</translation>
+    </message>
+    <message>
+        <source>it has run out: {:g} ml collected, {:g} ml used</source>
+        <translation>se agotó: {:g} ml recogidos, {:g} ml usados</translation>
+    </message>
+    <message>
+        <source>it is collected on {}, later than the day asked about</source>
+        <translation>se recoge el {}, después del día por el que se pregunta</translation>
+    </message>
+    <message>
+        <source>it is gone since {}</source>
+        <translation>no queda desde el {}</translation>
+    </message>
+    <message>
+        <source>it is said to come from {}, a female plant: correct the sex or the plant</source>
+        <translation>se dice que viene de {}, una planta hembra: corrija el sexo o la planta</translation>
+    </message>
+    <message>
+        <source>its first pass was {} days ago</source>
+        <translation>su primera pasada fue hace {} días</translation>
+    </message>
+    <message>
+        <source>its taxon has no route</source>
+        <translation>su taxón no tiene ruta</translation>
+    </message>
+    <message>
+        <source>judged empty</source>
+        <translation>juzgadas vacías</translation>
+    </message>
+    <message>
+        <source>judged filled</source>
+        <translation>juzgadas llenas</translation>
+    </message>
+    <message>
+        <source>judgement</source>
+        <translation>juicio</translation>
+    </message>
+    <message>
+        <source>keep them</source>
+        <translation>conservarlas</translation>
+    </message>
+    <message>
+        <source>keeps for {} months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept from {} until {}, {} days earlier</source>
+        <translation>guardada del {} al {}, {} días antes</translation>
+    </message>
+    <message>
+        <source>kind of lot</source>
+        <translation>clase de lote</translation>
+    </message>
+    <message>
+        <source>kind of place</source>
+        <translation>clase de lugar</translation>
+    </message>
+    <message>
+        <source>kind of work</source>
+        <translation>clase de trabajo</translation>
+    </message>
+    <message>
+        <source>known already</source>
+        <translation>ya conocidas</translation>
+    </message>
+    <message>
+        <source>label of {} printed</source>
+        <translation>etiqueta de {} impresa</translation>
+    </message>
+    <message>
+        <source>last look {}</source>
+        <translation>última revisión {}</translation>
+    </message>
+    <message>
+        <source>late: {} days</source>
+        <translation>con retraso: {} días</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>hoja</translation>
+    </message>
+    <message>
+        <source>leaf colour</source>
+        <translation>color de hoja</translation>
+    </message>
+    <message>
+        <source>leave {} months after they are ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left as they are</source>
+        <translation>quedan como están</translation>
+    </message>
+    <message>
+        <source>left in the batch</source>
+        <translation>quedan en la partida</translation>
+    </message>
+    <message>
+        <source>left whole</source>
+        <translation>quedan enteras</translation>
+    </message>
+    <message>
+        <source>less than 1 in 1000</source>
+        <translation>menos de 1 en 1000</translation>
+    </message>
+    <message>
+        <source>less than a year old</source>
+        <translation>menos de un año</translation>
+    </message>
+    <message>
+        <source>light class</source>
+        <translation>clase de luz</translation>
+    </message>
+    <message>
+        <source>light frost</source>
+        <translation>helada leve</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>probable</translation>
+    </message>
+    <message>
+        <source>likely {:.0f}</source>
+        <translation>probable {:.0f}</translation>
+    </message>
+    <message>
+        <source>line {}</source>
+        <translation>línea {}</translation>
+    </message>
+    <message>
+        <source>log</source>
+        <translation>registro</translation>
+    </message>
+    <message>
+        <source>looked at, nothing new</source>
+        <translation>revisada, nada nuevo</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>sueltas</translation>
+    </message>
+    <message>
+        <source>lose</source>
+        <translation>baja</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdidas</translation>
+    </message>
+    <message>
+        <source>lost in cleaning</source>
+        <translation>perdidas al limpiar</translation>
+    </message>
+    <message>
+        <source>lot {}</source>
+        <translation>lote {}</translation>
+    </message>
+    <message>
+        <source>lot {} is not known to the ledger</source>
+        <translation>el lote {} no consta en las cuentas</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation>mínima</translation>
+    </message>
+    <message>
+        <source>male</source>
+        <translation>macho</translation>
+    </message>
+    <message>
+        <source>male cone of {}: {}</source>
+        <translation>cono masculino de {}: {}</translation>
+    </message>
+    <message>
+        <source>may stay empty</source>
+        <translation>puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>mean kinship, summed over the crosses</source>
+        <translation>parentesco medio, sumado sobre los cruces</translation>
+    </message>
+    <message>
+        <source>mean temperature, °C</source>
+        <translation>temperatura media, °C</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>sustrato</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>método</translation>
+    </message>
+    <message>
+        <source>missed: the time for it ended on {}</source>
+        <translation>perdido: su tiempo acabó el {}</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>faltan</translation>
+    </message>
+    <message>
+        <source>mixture of plants and kinship</source>
+        <translation>mezcla de plantas y parentesco</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>month of sowing</source>
+        <translation>mes de siembra</translation>
+    </message>
+    <message>
+        <source>months of after-ripening</source>
+        <translation>meses de posmaduración</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation>mover</translation>
+    </message>
+    <message>
+        <source>move plant</source>
+        <translation>mover planta</translation>
+    </message>
+    <message>
+        <source>moved to {}</source>
+        <translation>movida a {}</translation>
+    </message>
+    <message>
+        <source>needs of {} months</source>
+        <translation>necesidades de {} meses</translation>
+    </message>
+    <message>
+        <source>no amount collected into {}</source>
+        <translation>no se recogió cantidad en {}</translation>
+    </message>
+    <message>
+        <source>no book is open</source>
+        <translation>no hay ningún libro abierto</translation>
+    </message>
+    <message>
+        <source>no code was given</source>
+        <translation>no se dio ningún código</translation>
+    </message>
+    <message>
+        <source>no cross fits within the pollen and the room there are, with what is pinned{}</source>
+        <translation>ningún cruce cabe en el polen y el espacio que hay, con lo fijado{}</translation>
+    </message>
+    <message>
+        <source>no female has a cone that takes pollen now or will</source>
+        <translation>ninguna hembra tiene ni tendrá un cono que reciba polen</translation>
+    </message>
+    <message>
+        <source>no figure yet</source>
+        <translation>todavía sin cifra</translation>
+    </message>
+    <message>
+        <source>no floater was cut open or sown to its end</source>
+        <translation>ninguna que flota se abrió ni se sembró hasta el final</translation>
+    </message>
+    <message>
+        <source>no frost</source>
+        <translation>sin heladas</translation>
+    </message>
+    <message>
+        <source>no header with a column for date and time and one for temperature was found</source>
+        <translation>no se encontró un encabezado con una columna de fecha y hora y otra de temperatura</translation>
+    </message>
+    <message>
+        <source>no labels to print</source>
+        <translation>no hay etiquetas que imprimir</translation>
+    </message>
+    <message>
+        <source>no month of the year is a potting month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no more expected</source>
+        <translation>no se esperan más</translation>
+    </message>
+    <message>
+        <source>no other cross of the taxon</source>
+        <translation>ningún otro cruce del taxón</translation>
+    </message>
+    <message>
+        <source>no place</source>
+        <translation>sin lugar</translation>
+    </message>
+    <message>
+        <source>no place is chosen</source>
+        <translation>no se eligió lugar</translation>
+    </message>
+    <message>
+        <source>no place to move it to</source>
+        <translation>ningún lugar adonde moverla</translation>
+    </message>
+    <message>
+        <source>no plan was found within {:g} seconds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no plants can be reckoned for it</source>
+        <translation>no pueden calcularse plantas para él</translation>
+    </message>
+    <message>
+        <source>no pollen is left in any lot</source>
+        <translation>no queda polen en ningún lote</translation>
+    </message>
+    <message>
+        <source>no pollination of {} is recorded, so the father is not known</source>
+        <translation>no consta ninguna polinización de {}, así que no se conoce el padre</translation>
+    </message>
+    <message>
+        <source>no report is written as '{}'</source>
+        <translation>ningún informe se escribe como «{}»</translation>
+    </message>
+    <message>
+        <source>no route comes to '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no row after the header</source>
+        <translation>ninguna fila tras el encabezado</translation>
+    </message>
+    <message>
+        <source>no row with a temperature</source>
+        <translation>ninguna fila con temperatura</translation>
+    </message>
+    <message>
+        <source>no seed of a cone of its taxon was ever counted, so no plants are reckoned for {}: say how many seeds to expect</source>
+        <translation>nunca se contó semilla de un cono de su taxón, así que no se calculan plantas para {}: diga cuántas semillas espera</translation>
+    </message>
+    <message>
+        <source>no seed was opened</source>
+        <translation>no se abrió ninguna semilla</translation>
+    </message>
+    <message>
+        <source>no stage was given</source>
+        <translation>no se dio ninguna etapa</translation>
+    </message>
+    <message>
+        <source>no temperature is known</source>
+        <translation>no se conoce ninguna temperatura</translation>
+    </message>
+    <message>
+        <source>no tray is due for a look on {}</source>
+        <translation>no toca revisar ninguna bandeja el {}</translation>
+    </message>
+    <message>
+        <source>no tray is in the hand</source>
+        <translation>no hay ninguna bandeja en la mano</translation>
+    </message>
+    <message>
+        <source>no tray stands in '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tray stands on {}</source>
+        <translation>no hay ninguna bandeja en {}</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>nadie nombrado</translation>
+    </message>
+    <message>
+        <source>nobody offers '{}', of which {} are needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>none of the {} floaters of {} was cut open, and {}</source>
+        <translation>ninguna de las {} que flotan de {} se abrió, y {}</translation>
+    </message>
+    <message>
+        <source>none of the {} possible crosses may be proposed ({})</source>
+        <translation>ninguno de los {} cruces posibles puede proponerse ({})</translation>
+    </message>
+    <message>
+        <source>none was cut open of those called {}</source>
+        <translation>no se abrió ninguna de las llamadas {}</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>todavía ninguno</translation>
+    </message>
+    <message>
+        <source>northern</source>
+        <translation>norte</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>sin juzgar</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>not looked at together with the others: known of {} in {} trays</source>
+        <translation>no se mira junto con las otras: se conoce en {} de {} bandejas</translation>
+    </message>
+    <message>
+        <source>not looked at yet</source>
+        <translation>todavía no revisada</translation>
+    </message>
+    <message>
+        <source>not pollinated yet</source>
+        <translation>todavía no polinizado</translation>
+    </message>
+    <message>
+        <source>nothing came up by day {:g}; {} seeds still wait</source>
+        <translation>nada nació hasta el día {:g}; aún esperan {} semillas</translation>
+    </message>
+    <message>
+        <source>nothing came up; </source>
+        <translation>no nació nada; </translation>
+    </message>
+    <message>
+        <source>nothing came up; no seed left in it</source>
+        <translation>no nació nada; no queda semilla en ella</translation>
+    </message>
+    <message>
+        <source>nothing changes on {}</source>
+        <translation>nada cambia en {}</translation>
+    </message>
+    <message>
+        <source>nothing is due for '{}'</source>
+        <translation>nada está pendiente para «{}»</translation>
+    </message>
+    <message>
+        <source>nothing is sown in it</source>
+        <translation>no hay nada sembrado en ella</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>no queda nada</translation>
+    </message>
+    <message>
+        <source>nothing moved</source>
+        <translation>no se movió nada</translation>
+    </message>
+    <message>
+        <source>nothing new</source>
+        <translation>nada nuevo</translation>
+    </message>
+    <message>
+        <source>nothing of this can be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing of this round is left to take back</source>
+        <translation>no queda nada de esta ronda que anular</translation>
+    </message>
+    <message>
+        <source>nothing since {}</source>
+        <translation>nada desde el {}</translation>
+    </message>
+    <message>
+        <source>nothing stands here</source>
+        <translation>aquí no hay nada</translation>
+    </message>
+    <message>
+        <source>nothing to accept for {}: {}</source>
+        <translation>nada que aceptar para {}: {}</translation>
+    </message>
+    <message>
+        <source>nothing to move</source>
+        <translation>nada que mover</translation>
+    </message>
+    <message>
+        <source>nothing to write yet</source>
+        <translation>todavía nada que escribir</translation>
+    </message>
+    <message>
+        <source>nothing was judged</source>
+        <translation>no se juzgó nada</translation>
+    </message>
+    <message>
+        <source>number, day or authority of the {} is not recorded</source>
+        <translation>número, día o autoridad de {} no constan</translation>
+    </message>
+    <message>
+        <source>of a moment that had another</source>
+        <translation>de un momento que ya tenía otra</translation>
+    </message>
+    <message>
+        <source>of them filled</source>
+        <translation>de ellas llenas</translation>
+    </message>
+    <message>
+        <source>of them germinated</source>
+        <translation>de ellos germinados</translation>
+    </message>
+    <message>
+        <source>of those that {}: {}</source>
+        <translation>de las que {}: {}</translation>
+    </message>
+    <message>
+        <source>of {}</source>
+        <translation>de {}</translation>
+    </message>
+    <message>
+        <source>of {} cut open {} {} filled</source>
+        <translation>de {} abiertas {} {} llenas</translation>
+    </message>
+    <message>
+        <source>of {} sown {} came up</source>
+        <translation>de {} sembradas nacieron {}</translation>
+    </message>
+    <message>
+        <source>old since {}</source>
+        <translation>viejo desde el {}</translation>
+    </message>
+    <message>
+        <source>on the plant</source>
+        <translation>en la planta</translation>
+    </message>
+    <message>
+        <source>on the same day it was seen on {} too ({})</source>
+        <translation>el mismo día se vio también en {} ({})</translation>
+    </message>
+    <message>
+        <source>one cone only on a side: the difference may be the cone's</source>
+        <translation>un solo cono de un lado: la diferencia puede ser del cono</translation>
+    </message>
+    <message>
+        <source>one end of the range is empty</source>
+        <translation>un extremo del intervalo está vacío</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abrir</translation>
+    </message>
+    <message>
+        <source>opened and empty</source>
+        <translation>abierta y vacía</translation>
+    </message>
+    <message>
+        <source>opened and filled</source>
+        <translation>abierta y llena</translation>
+    </message>
+    <message>
+        <source>opened, empty</source>
+        <translation>abiertas, vacías</translation>
+    </message>
+    <message>
+        <source>opened, filled</source>
+        <translation>abiertas, llenas</translation>
+    </message>
+    <message>
+        <source>or as late as</source>
+        <translation>o a más tardar</translation>
+    </message>
+    <message>
+        <source>or by weight: grams of 100 seeds</source>
+        <translation>o por peso: gramos de 100 semillas</translation>
+    </message>
+    <message>
+        <source>out of range</source>
+        <translation>fuera de rango</translation>
+    </message>
+    <message>
+        <source>own experience</source>
+        <translation>experiencia propia</translation>
+    </message>
+    <message>
+        <source>page {} could not be begun</source>
+        <translation>la página {} no pudo empezarse</translation>
+    </message>
+    <message>
+        <source>part shade</source>
+        <translation>media sombra</translation>
+    </message>
+    <message>
+        <source>pass {} on {}</source>
+        <translation>pasada {} en {}</translation>
+    </message>
+    <message>
+        <source>pass {} on {}, if the cone is still loose</source>
+        <translation>pasada {} en {}, si el cono sigue suelto</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>plan move</source>
+        <translation>planear traslado</translation>
+    </message>
+    <message>
+        <source>plant</source>
+        <translation>planta</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>plantar fuera</translation>
+    </message>
+    <message>
+        <source>planted out</source>
+        <translation>plantada fuera</translation>
+    </message>
+    <message>
+        <source>pollen lot</source>
+        <translation>lote de polen</translation>
+    </message>
+    <message>
+        <source>pollen of an unknown father</source>
+        <translation>polen de padre desconocido</translation>
+    </message>
+    <message>
+        <source>pollen of {}, collected {}</source>
+        <translation>polen de {}, recogido el {}</translation>
+    </message>
+    <message>
+        <source>pollen of {}, while its cone sheds</source>
+        <translation>polen de {}, mientras su cono lo suelta</translation>
+    </message>
+    <message>
+        <source>pollen parents</source>
+        <translation>padres del polen</translation>
+    </message>
+    <message>
+        <source>pollen that germinated in its test, %</source>
+        <translation>polen que germinó en su prueba, %</translation>
+    </message>
+    <message>
+        <source>pollinate</source>
+        <translation>polinizar</translation>
+    </message>
+    <message>
+        <source>pollinated</source>
+        <translation>polinizado</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>trasplantar a maceta</translation>
+    </message>
+    <message>
+        <source>pot group</source>
+        <translation>grupo de macetas</translation>
+    </message>
+    <message>
+        <source>pot on</source>
+        <translation>trasplantar</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>a maceta</translation>
+    </message>
+    <message>
+        <source>potted on</source>
+        <translation>trasplantadas</translation>
+    </message>
+    <message>
+        <source>print label</source>
+        <translation>imprimir etiqueta</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <translation>impresa</translation>
+    </message>
+    <message>
+        <source>purchase</source>
+        <translation>compra</translation>
+    </message>
+    <message>
+        <source>put off</source>
+        <translation>aplazar</translation>
+    </message>
+    <message>
+        <source>put off until the day</source>
+        <translation>aplazar hasta el día</translation>
+    </message>
+    <message>
+        <source>put off until {}, which is not after {}</source>
+        <translation>aplazado hasta el {}, que no es posterior al {}</translation>
+    </message>
+    <message>
+        <source>put off until {}: {}</source>
+        <translation>aplazado hasta el {}: {}</translation>
+    </message>
+    <message>
+        <source>reading took longer than {} s and was given up. Save the picture smaller</source>
+        <translation>la lectura tardó más de {} s y se abandonó. Guarde la foto más pequeña</translation>
+    </message>
+    <message>
+        <source>recount</source>
+        <translation>recontar</translation>
+    </message>
+    <message>
+        <source>recounted: as it should be</source>
+        <translation>recontado: como debe ser</translation>
+    </message>
+    <message numerus="yes">
+        <source>recounted: {} missing, unexplained</source>
+        <translation>
+            <numerusform>recontado: falta {}, sin explicación</numerusform>
+            <numerusform>recontado: faltan {}, sin explicación</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>recounted: {} more, unexplained</source>
+        <translation>recontado: {} más, sin explicación</translation>
+    </message>
+    <message>
+        <source>recounts {} {} that nothing explains</source>
+        <translation>los recuentos hallan {} {} que nada explica</translation>
+    </message>
+    <message>
+        <source>rectangular</source>
+        <translation>rectangular</translation>
+    </message>
+    <message>
+        <source>refrigerator, dry</source>
+        <translation>frigorífico, seco</translation>
+    </message>
+    <message>
+        <source>reliable</source>
+        <translation>fiable</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>retiradas</translation>
+    </message>
+    <message>
+        <source>reverse</source>
+        <translation>anular</translation>
+    </message>
+    <message>
+        <source>reversed: {}</source>
+        <translation>anulado: {}</translation>
+    </message>
+    <message>
+        <source>room for {:g} litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>root</source>
+        <translation>raíz</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>redonda</translation>
+    </message>
+    <message>
+        <source>row {} of the book's {} has a text that is no UTF-8</source>
+        <translation>la fila {} de {} del libro tiene un texto que no es UTF-8</translation>
+    </message>
+    <message>
+        <source>rows without temperature</source>
+        <translation>filas sin temperatura</translation>
+    </message>
+    <message>
+        <source>sale of {} (entry {}) out of {}{}</source>
+        <translation>venta del {} (anotación {}) de {}{}</translation>
+    </message>
+    <message>
+        <source>scales and {}</source>
+        <translation>escamas y {}</translation>
+    </message>
+    <message>
+        <source>scales of {}: {}</source>
+        <translation>escamas de {}: {}</translation>
+    </message>
+    <message>
+        <source>scan</source>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>seed of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed of {} that takes {} times as long to come up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed parent</source>
+        <translation>planta madre</translation>
+    </message>
+    <message>
+        <source>seed test</source>
+        <translation>prueba de semilla</translation>
+    </message>
+    <message>
+        <source>seeds counted by hand and by weight</source>
+        <translation>semillas contadas a mano y por peso</translation>
+    </message>
+    <message>
+        <source>seen at each look</source>
+        <translation>visto en cada revisión</translation>
+    </message>
+    <message>
+        <source>sell</source>
+        <translation>vender</translation>
+    </message>
+    <message>
+        <source>sensitivity and specificity add up to {}, which is not above 1: such a test says nothing</source>
+        <translation>sensibilidad y especificidad suman {}, que no es más de 1: tal prueba no dice nada</translation>
+    </message>
+    <message>
+        <source>series {} and number {} make no code</source>
+        <translation>la serie {} y el número {} no forman un código</translation>
+    </message>
+    <message>
+        <source>several columns could be meant: {}</source>
+        <translation>pueden entenderse varias columnas: {}</translation>
+    </message>
+    <message>
+        <source>several things are due for '{}'</source>
+        <translation>hay varias cosas pendientes para «{}»</translation>
+    </message>
+    <message>
+        <source>sex</source>
+        <translation>sexo</translation>
+    </message>
+    <message>
+        <source>sex not known yet</source>
+        <translation>sexo aún desconocido</translation>
+    </message>
+    <message>
+        <source>shade</source>
+        <translation>sombra</translation>
+    </message>
+    <message>
+        <source>shake</source>
+        <translation>agitado</translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation>forma</translation>
+    </message>
+    <message>
+        <source>shedding</source>
+        <translation>soltando polen</translation>
+    </message>
+    <message>
+        <source>since {}</source>
+        <translation>desde el {}</translation>
+    </message>
+    <message>
+        <source>sinkers are</source>
+        <translation>hundidas hay</translation>
+    </message>
+    <message>
+        <source>soaked {} days</source>
+        <translation>{} días en remojo</translation>
+    </message>
+    <message>
+        <source>sold</source>
+        <translation>vendida</translation>
+    </message>
+    <message>
+        <source>sold after {} months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>some or all of it not known</source>
+        <translation>desconocido en parte o del todo</translation>
+    </message>
+    <message>
+        <source>sort</source>
+        <translation>clasificar</translation>
+    </message>
+    <message>
+        <source>sorted: {}</source>
+        <translation>clasificadas: {}</translation>
+    </message>
+    <message>
+        <source>sorting by '{}'</source>
+        <translation>clasificar por «{}»</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>sanas</translation>
+    </message>
+    <message>
+        <source>southern</source>
+        <translation>sur</translation>
+    </message>
+    <message>
+        <source>sow</source>
+        <translation>sembrar</translation>
+    </message>
+    <message>
+        <source>sowing costs more than the plants would be worth</source>
+        <translation>sembrar cuesta más de lo que valdrían las plantas</translation>
+    </message>
+    <message>
+        <source>sowing pays above {}</source>
+        <translation>sembrar compensa por encima de {}</translation>
+    </message>
+    <message>
+        <source>sowing {} {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sown</source>
+        <translation>sembrada</translation>
+    </message>
+    <message>
+        <source>sown {} {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spent</source>
+        <translation>agotado</translation>
+    </message>
+    <message>
+        <source>spike</source>
+        <translation>pico</translation>
+    </message>
+    <message>
+        <source>split off</source>
+        <translation>separadas</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>estado</translation>
+    </message>
+    <message>
+        <source>state of a male cone</source>
+        <translation>estado de un cono masculino</translation>
+    </message>
+    <message>
+        <source>state of the scales</source>
+        <translation>estado de las escamas</translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation>quedan</translation>
+    </message>
+    <message>
+        <source>step {} of the route of '{}' is survived by {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step {} of the route of '{}' lasts {} to {} months: it has no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step {} where step {} is expected</source>
+        <translation>paso {} donde se espera el paso {}</translation>
+    </message>
+    <message>
+        <source>still sprouting: {} waiting, until {} by its route</source>
+        <translation>aún naciendo: {} en espera, hasta el {} según su ruta</translation>
+    </message>
+    <message>
+        <source>still to sort</source>
+        <translation>por clasificar</translation>
+    </message>
+    <message>
+        <source>store</source>
+        <translation>guardar</translation>
+    </message>
+    <message>
+        <source>store not said</source>
+        <translation>conservación no indicada</translation>
+    </message>
+    <message>
+        <source>stored</source>
+        <translation>guardadas</translation>
+    </message>
+    <message>
+        <source>strike it, with a reason</source>
+        <translation>tachar, con un motivo</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation>atascado</translation>
+    </message>
+    <message>
+        <source>such as Bench 3</source>
+        <translation>como Mesa 3</translation>
+    </message>
+    <message>
+        <source>such as Cycas revoluta</source>
+        <translation>como Cycas revoluta</translation>
+    </message>
+    <message>
+        <source>such as Old Sentinel</source>
+        <translation>como Viejo Centinela</translation>
+    </message>
+    <message>
+        <source>such as deep pot 2 L</source>
+        <translation>como maceta honda 2 L</translation>
+    </message>
+    <message>
+        <source>such as import permit, receipt</source>
+        <translation>como permiso de importación, recibo</translation>
+    </message>
+    <message>
+        <source>such as perlite 4, peat 3, sand 3</source>
+        <translation>como perlita 4, turba 3, arena 3</translation>
+    </message>
+    <message>
+        <source>such as refrigerator, dry</source>
+        <translation>como frigorífico, seco</translation>
+    </message>
+    <message>
+        <source>sun</source>
+        <translation>sol</translation>
+    </message>
+    <message>
+        <source>survival {} {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>anulado</translation>
+    </message>
+    <message>
+        <source>takes back entry {}</source>
+        <translation>anula la anotación {}</translation>
+    </message>
+    <message>
+        <source>taking {} '{}' from {} on {} would leave {} below zero on {}, because of later entries</source>
+        <translation>quitar {} «{}» de {} el {} dejaría {} por debajo de cero el {}, por anotaciones posteriores</translation>
+    </message>
+    <message>
+        <source>test it, or throw it away</source>
+        <translation>pruébelo o tírelo</translation>
+    </message>
+    <message>
+        <source>test pollen</source>
+        <translation>probar polen</translation>
+    </message>
+    <message>
+        <source>that paper is not there any more</source>
+        <translation>ese documento ya no está</translation>
+    </message>
+    <message>
+        <source>that target is not there any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the PNG file ends {} bytes before the end of a part</source>
+        <translation>el archivo PNG acaba {} bytes antes del final de una parte</translation>
+    </message>
+    <message>
+        <source>the book '{}' holds something already</source>
+        <translation>el libro «{}» ya contiene algo</translation>
+    </message>
+    <message>
+        <source>the book does not know it</source>
+        <translation>el libro no lo sabe</translation>
+    </message>
+    <message>
+        <source>the book has it on {} since then</source>
+        <translation>el libro la tiene en {} desde entonces</translation>
+    </message>
+    <message>
+        <source>the book has neither a taxon nor a place '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book has no cross '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book has no taxon '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book has no {} '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the calendar cannot be read</source>
+        <translation>el calendario no puede leerse</translation>
+    </message>
+    <message>
+        <source>the chain breaks at entry {}: its link here is {}, and what the folder says of it gives {}</source>
+        <translation>la cadena se rompe en la anotación {}: su enlace aquí es {}, y lo que la carpeta dice de ella da {}</translation>
+    </message>
+    <message>
+        <source>the chain: {} further links do not hold either</source>
+        <translation>la cadena: otros {} enlaces tampoco concuerdan</translation>
+    </message>
+    <message>
+        <source>the code {} is of series {}, the book's is {}</source>
+        <translation>el código {} es de la serie {}, la del libro es {}</translation>
+    </message>
+    <message>
+        <source>the code {} stands on another {} already</source>
+        <translation>el código {} ya consta en otro: {}</translation>
+    </message>
+    <message>
+        <source>the collection of {} was taken back</source>
+        <translation>se anuló la recogida de {}</translation>
+    </message>
+    <message>
+        <source>the column '{}' is missing</source>
+        <translation>falta la columna «{}»</translation>
+    </message>
+    <message>
+        <source>the column '{}' is not known</source>
+        <translation>la columna «{}» no se conoce</translation>
+    </message>
+    <message>
+        <source>the column '{}' stands twice in the header</source>
+        <translation>la columna «{}» está dos veces en el encabezado</translation>
+    </message>
+    <message>
+        <source>the column {} holds no whole number</source>
+        <translation>la columna {} no contiene un número entero</translation>
+    </message>
+    <message>
+        <source>the counts tapped on {} are taken back</source>
+        <translation>se retiran los recuentos hechos en {}</translation>
+    </message>
+    <message>
+        <source>the day stands first here and second on line {}</source>
+        <translation>aquí va primero el día y en la línea {} en segundo lugar</translation>
+    </message>
+    <message>
+        <source>the day; may stay empty</source>
+        <translation>el día; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>the demo cannot be unpacked</source>
+        <translation>el ejemplo no puede desempaquetarse</translation>
+    </message>
+    <message>
+        <source>the end of the curve is not yet in sight: by day {:g} it had come to {:.0f} % of its height, which is little known</source>
+        <translation>el final de la curva no está aún a la vista: al día {:g} había llegado al {:.0f} % de su altura, que se conoce poco</translation>
+    </message>
+    <message>
+        <source>the end runs from {} back to {}</source>
+        <translation>el final va de {} hacia atrás a {}</translation>
+    </message>
+    <message>
+        <source>the field is empty</source>
+        <translation>el campo está vacío</translation>
+    </message>
+    <message>
+        <source>the figure '{}' of {}</source>
+        <translation>la cifra «{}» de {}</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: {}</source>
+        <translation>el archivo no puede leerse: {}</translation>
+    </message>
+    <message>
+        <source>the file does not tell whether the day or the month comes first</source>
+        <translation>el archivo no dice si va primero el día o el mes</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>el archivo está vacío</translation>
+    </message>
+    <message>
+        <source>the file is missing</source>
+        <translation>falta el archivo</translation>
+    </message>
+    <message>
+        <source>the file is too large: {:.0f} MB, {:.0f} MB more than is read. Save the picture smaller</source>
+        <translation>el archivo es demasiado grande: {:.0f} MB, {:.0f} MB más de lo que se lee. Guarde la foto más pequeña</translation>
+    </message>
+    <message>
+        <source>the file's own guard or table '{}' is missing or was changed</source>
+        <translation>la guarda o tabla «{}» del archivo falta o fue cambiada</translation>
+    </message>
+    <message>
+        <source>the forecast was stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the header has a column without a name</source>
+        <translation>el encabezado tiene una columna sin nombre</translation>
+    </message>
+    <message>
+        <source>the kind '{}' of a printed label</source>
+        <translation>la clase «{}» de una etiqueta impresa</translation>
+    </message>
+    <message>
+        <source>the label of a {}, which stands in no round</source>
+        <translation>etiqueta de: {}, que no entra en ninguna ronda</translation>
+    </message>
+    <message>
+        <source>the label of {} was last seen on {}: look whether it can be read, or print it again</source>
+        <translation>la etiqueta de {} se vio por última vez el {}: mire si puede leerse o imprímala de nuevo</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be read to its end: {}</source>
+        <translation>las cuentas no pueden leerse hasta el final: {}</translation>
+    </message>
+    <message>
+        <source>the line is no UTF-8 text</source>
+        <translation>la línea no es texto UTF-8</translation>
+    </message>
+    <message>
+        <source>the link leads nowhere</source>
+        <translation>el enlace no lleva a ninguna parte</translation>
+    </message>
+    <message>
+        <source>the link leads out of the folder, to '{}'</source>
+        <translation>el enlace sale de la carpeta, hacia «{}»</translation>
+    </message>
+    <message>
+        <source>the link {} is not in this book's chain: entries before it were changed and the chain made anew, or it belongs to another book</source>
+        <translation>el enlace {} no está en la cadena de este libro: se cambiaron anotaciones anteriores y se rehízo la cadena, o es de otro libro</translation>
+    </message>
+    <message>
+        <source>the log '{}' cannot be read: {}</source>
+        <translation>el registro «{}» no puede leerse: {}</translation>
+    </message>
+    <message>
+        <source>the log '{}' has {} bytes, more than {}</source>
+        <translation>el registro «{}» tiene {} bytes, más de {}</translation>
+    </message>
+    <message>
+        <source>the log '{}' is empty or cannot be read</source>
+        <translation>el registro «{}» está vacío o no puede leerse</translation>
+    </message>
+    <message numerus="yes">
+        <source>the mean of {} earlier cones of {}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the mix '{}' contains itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mix '{}' has no parts</source>
+        <translation>el sustrato «{}» no tiene componentes</translation>
+    </message>
+    <message>
+        <source>the mix '{}' shrinks by {} and loses {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mix '{}': {}</source>
+        <translation>el sustrato «{}»: {}</translation>
+    </message>
+    <message>
+        <source>the month is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the name {} is {}</source>
+        <translation>el nombre {} es {}</translation>
+    </message>
+    <message>
+        <source>the next look on {}, and this one is on {}</source>
+        <translation>la próxima revisión el {}, y esta es el {}</translation>
+    </message>
+    <message>
+        <source>the offer of '{}' by '{}' has {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the offer of '{}' by {} has a price, least order or lead time that cannot be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the parents of one or both are not known, so their kinship is taken as 0</source>
+        <translation>no se conocen los padres de uno o de ambos, así que su parentesco se toma como 0</translation>
+    </message>
+    <message>
+        <source>the parents' kinship {:.4g} is above {:.4g}</source>
+        <translation>el parentesco de los padres {:.4g} supera {:.4g}</translation>
+    </message>
+    <message>
+        <source>the part '{}' stands twice in the mix '{}'</source>
+        <translation>el componente «{}» está dos veces en el sustrato «{}»</translation>
+    </message>
+    <message>
+        <source>the parts of the mix '{}' sum to nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the parts sum to nothing</source>
+        <translation>los componentes suman nada</translation>
+    </message>
+    <message>
+        <source>the pass is '{}' here and '{}' on line {}</source>
+        <translation>la pasada es «{}» aquí y «{}» en la línea {}</translation>
+    </message>
+    <message>
+        <source>the picture brought its reader down ({} {}). Take it again, or save it as PNG</source>
+        <translation>la foto derribó a su lector ({} {}). Tómela de nuevo o guárdela como PNG</translation>
+    </message>
+    <message>
+        <source>the picture could not be read: {}</source>
+        <translation>la foto no pudo leerse: {}</translation>
+    </message>
+    <message>
+        <source>the picture is damaged ({}). Take or copy it again</source>
+        <translation>la foto está dañada ({}). Tómela o cópiela de nuevo</translation>
+    </message>
+    <message>
+        <source>the picture is too large: {} × {} pixels are {:.0f} million, {:.0f} million more than are read. Save it smaller</source>
+        <translation>la foto es demasiado grande: {} × {} píxeles son {:.0f} millones, {:.0f} millones más de lo que se lee. Guárdela más pequeña</translation>
+    </message>
+    <message>
+        <source>the picture needs more than {} MB of memory to read. Save it smaller</source>
+        <translation>la foto necesita más de {} MB de memoria para leerse. Guárdela más pequeña</translation>
+    </message>
+    <message>
+        <source>the pinned crosses take {:g} ml of {}, and {:g} ml are left: {:g} too few</source>
+        <translation>los cruces fijados toman {:g} ml de {}, y quedan {:g} ml: faltan {:g}</translation>
+    </message>
+    <message>
+        <source>the pinned crosses take {} of {}, and {} are free</source>
+        <translation>los cruces fijados toman {} de {}, y hay {} libres</translation>
+    </message>
+    <message>
+        <source>the place has a reading of {} already</source>
+        <translation>el lugar ya tiene una lectura de {}</translation>
+    </message>
+    <message>
+        <source>the place {} would be within itself</source>
+        <translation>el lugar {} estaría dentro de sí mismo</translation>
+    </message>
+    <message>
+        <source>the pollen {}, {} days old, was not tested, and is reckoned as all viable</source>
+        <translation>el polen {}, de {} días, no se probó y se calcula como todo viable</translation>
+    </message>
+    <message>
+        <source>the present plan counts on no cones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the printer took nothing</source>
+        <translation>la impresora no recibió nada</translation>
+    </message>
+    <message>
+        <source>the rest of {} thrown away</source>
+        <translation>el resto de {} tirado</translation>
+    </message>
+    <message>
+        <source>the round has begun</source>
+        <translation>la ronda ha empezado</translation>
+    </message>
+    <message>
+        <source>the round has ended</source>
+        <translation>la ronda ha terminado</translation>
+    </message>
+    <message>
+        <source>the round of {} has not ended</source>
+        <translation>la ronda del {} no ha terminado</translation>
+    </message>
+    <message>
+        <source>the route of '{}' does not come to '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route of '{}' has no step {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the route of '{}' has no steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row has {} cells, at least {} are needed</source>
+        <translation>la fila tiene {} celdas, se necesitan al menos {}</translation>
+    </message>
+    <message>
+        <source>the row has {} fields, the header {}</source>
+        <translation>la fila tiene {} campos, el encabezado {}</translation>
+    </message>
+    <message>
+        <source>the sale of entry {} was reversed by entry {}</source>
+        <translation>la venta de la anotación {} fue anulada por la anotación {}</translation>
+    </message>
+    <message>
+        <source>the same in every tray</source>
+        <translation>lo mismo en todas las bandejas</translation>
+    </message>
+    <message>
+        <source>the scale of a printer without a name</source>
+        <translation>la escala de una impresora sin nombre</translation>
+    </message>
+    <message>
+        <source>the scanner's letters come {}: set the scanner to this computer's keyboard</source>
+        <translation>las letras del lector llegan {}: configure el lector con el teclado de este ordenador</translation>
+    </message>
+    <message>
+        <source>the table of rules has no listing for {}: look it up</source>
+        <translation>la tabla de reglas no tiene nada sobre {}: consúltelo</translation>
+    </message>
+    <message>
+        <source>the taxon{}</source>
+        <translation>el taxón{}</translation>
+    </message>
+    <message>
+        <source>the unit of the temperatures is not said</source>
+        <translation>no se dice la unidad de las temperaturas</translation>
+    </message>
+    <message>
+        <source>the very same sight stands above already</source>
+        <translation>la misma observación ya consta arriba</translation>
+    </message>
+    <message>
+        <source>the very same stands above already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the weighings differ by {:.1f} % (coefficient of variation), at most {:.0f} % would do</source>
+        <translation>las pesadas difieren un {:.1f} % (coeficiente de variación), bastaría a lo sumo {:.0f} %</translation>
+    </message>
+    <message>
+        <source>the {} '{}' stands on line {} already</source>
+        <translation>{} «{}» ya consta en la línea {}</translation>
+    </message>
+    <message>
+        <source>the {} file has {} bytes, {} fewer than it says</source>
+        <translation>el archivo {} tiene {} bytes, {} menos de los que dice</translation>
+    </message>
+    <message>
+        <source>there is a place '{}' already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is a {} '{}' already</source>
+        <translation>ya existe: {} «{}»</translation>
+    </message>
+    <message>
+        <source>there is no cone {}</source>
+        <translation>no hay ningún cono {}</translation>
+    </message>
+    <message>
+        <source>there is no entry {}</source>
+        <translation>no hay ninguna anotación {}</translation>
+    </message>
+    <message>
+        <source>there is no folder '{}'</source>
+        <translation>no hay ninguna carpeta «{}»</translation>
+    </message>
+    <message>
+        <source>there is no folder '{}' to write into</source>
+        <translation>no hay ninguna carpeta «{}» en la que escribir</translation>
+    </message>
+    <message>
+        <source>there is no lot {}</source>
+        <translation>no hay ningún lote {}</translation>
+    </message>
+    <message>
+        <source>there is no mix called '{}'</source>
+        <translation>no hay ningún sustrato llamado «{}»</translation>
+    </message>
+    <message>
+        <source>there is no picture in '{}'</source>
+        <translation>no hay ninguna foto en «{}»</translation>
+    </message>
+    <message>
+        <source>there is no place {}</source>
+        <translation>no hay ningún lugar {}</translation>
+    </message>
+    <message>
+        <source>there is no plant {}</source>
+        <translation>no hay ninguna planta {}</translation>
+    </message>
+    <message>
+        <source>there is no pollen lot {}</source>
+        <translation>no hay ningún lote de polen {}</translation>
+    </message>
+    <message>
+        <source>there is no pot or tray called '{}'</source>
+        <translation>no hay ninguna maceta ni bandeja llamada «{}»</translation>
+    </message>
+    <message>
+        <source>there is no printer of that name</source>
+        <translation>no hay ninguna impresora con ese nombre</translation>
+    </message>
+    <message>
+        <source>there is no round {}</source>
+        <translation>no hay ninguna ronda {}</translation>
+    </message>
+    <message>
+        <source>there is no taxon '{}'</source>
+        <translation>no hay ningún taxón «{}»</translation>
+    </message>
+    <message>
+        <source>there is no {} '{}'</source>
+        <translation>no existe: {} «{}»</translation>
+    </message>
+    <message>
+        <source>there is no {} '{}' in {}</source>
+        <translation>no existe: {} «{}» en {}</translation>
+    </message>
+    <message>
+        <source>there is no {} {} in this book</source>
+        <translation>no existe en este libro: {} {}</translation>
+    </message>
+    <message>
+        <source>this entry is of a round already</source>
+        <translation>esta anotación ya es de una ronda</translation>
+    </message>
+    <message>
+        <source>this is no day after sowing</source>
+        <translation>esto no es un día después de la siembra</translation>
+    </message>
+    <message>
+        <source>this is no file</source>
+        <translation>esto no es un archivo</translation>
+    </message>
+    <message>
+        <source>this is not the link of entry {}, whose turn it is</source>
+        <translation>este no es el enlace de la anotación {}, a la que le toca</translation>
+    </message>
+    <message>
+        <source>this is not the mirror of entry {}</source>
+        <translation>esto no es el reflejo de la anotación {}</translation>
+    </message>
+    <message>
+        <source>this is still empty</source>
+        <translation>esto está vacío todavía</translation>
+    </message>
+    <message>
+        <source>this round ended on {}</source>
+        <translation>esta ronda terminó el {}</translation>
+    </message>
+    <message>
+        <source>this round has that tray already</source>
+        <translation>esta ronda ya tiene esa bandeja</translation>
+    </message>
+    <message>
+        <source>this taxon has a route already</source>
+        <translation>este taxón ya tiene una ruta</translation>
+    </message>
+    <message>
+        <source>those before it, taken together</source>
+        <translation>las anteriores, tomadas juntas</translation>
+    </message>
+    <message>
+        <source>throw them away all the same</source>
+        <translation>tirarlas de todos modos</translation>
+    </message>
+    <message>
+        <source>tight</source>
+        <translation>apretadas</translation>
+    </message>
+    <message>
+        <source>to another place</source>
+        <translation>a otro lugar</translation>
+    </message>
+    <message>
+        <source>to {}</source>
+        <translation>a {}</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>too few cones and trays to look at it together with the others</source>
+        <translation>muy pocos conos y bandejas para mirarlo junto con las otras</translation>
+    </message>
+    <message>
+        <source>took an entry back</source>
+        <translation>se anuló una anotación</translation>
+    </message>
+    <message>
+        <source>tray</source>
+        <translation>bandeja</translation>
+    </message>
+    <message>
+        <source>tray '{}' has two inspections on day {}</source>
+        <translation>la bandeja «{}» tiene dos revisiones el día {}</translation>
+    </message>
+    <message>
+        <source>two a fertile scale at most</source>
+        <translation>dos por escama fértil a lo sumo</translation>
+    </message>
+    <message>
+        <source>two codes in one line, {} and {}</source>
+        <translation>dos códigos en una línea, {} y {}</translation>
+    </message>
+    <message>
+        <source>two days or two times in one line</source>
+        <translation>dos días o dos horas en una línea</translation>
+    </message>
+    <message>
+        <source>two plans of different months cannot be compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two seeds each at most, </source>
+        <translation>dos semillas cada una a lo sumo, </translation>
+    </message>
+    <message>
+        <source>unexplained</source>
+        <translation>sin explicación</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>unknown father</source>
+        <translation>padre desconocido</translation>
+    </message>
+    <message>
+        <source>unreliable</source>
+        <translation>no fiable</translation>
+    </message>
+    <message>
+        <source>unsorted</source>
+        <translation>sin clasificar</translation>
+    </message>
+    <message>
+        <source>unsorted seeds are</source>
+        <translation>semillas sin clasificar hay</translation>
+    </message>
+    <message>
+        <source>unsure</source>
+        <translation>dudoso</translation>
+    </message>
+    <message>
+        <source>up to {:.1f}</source>
+        <translation>hasta {:.1f}</translation>
+    </message>
+    <message>
+        <source>use it first, or test it</source>
+        <translation>úselo primero o pruébelo</translation>
+    </message>
+    <message>
+        <source>verb</source>
+        <translation>verbo</translation>
+    </message>
+    <message>
+        <source>want label</source>
+        <translation>pedir etiqueta</translation>
+    </message>
+    <message>
+        <source>watch male cone</source>
+        <translation>mirar cono masculino</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>water changed</source>
+        <translation>agua cambiada</translation>
+    </message>
+    <message>
+        <source>way of seeing</source>
+        <translation>modo de ver</translation>
+    </message>
+    <message>
+        <source>way of standing</source>
+        <translation>modo de estar</translation>
+    </message>
+    <message>
+        <source>weighing {} is {}, which is no weight</source>
+        <translation>la pesada {} es {}, que no es un peso</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>húmedo</translation>
+    </message>
+    <message>
+        <source>what is '{}' in {} cannot become '{}'</source>
+        <translation>lo que es «{}» en {} no puede pasar a «{}»</translation>
+    </message>
+    <message>
+        <source>what is pinned to '{}' does not fit in {}: {} are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is pinned to '{}' weighs {:.0f} kg/m² in {}: {:.0f} more than it bears</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is put off has a day, and what is dismissed has none</source>
+        <translation>lo aplazado tiene un día, y lo tachado no lo tiene</translation>
+    </message>
+    <message>
+        <source>what is scanned now is moved to {}</source>
+        <translation>lo que se lea ahora pasa a {}</translation>
+    </message>
+    <message>
+        <source>what you reckon with</source>
+        <translation>con qué calcula</translation>
+    </message>
+    <message>
+        <source>where the seed was kept</source>
+        <translation>dónde se guardó la semilla</translation>
+    </message>
+    <message>
+        <source>whether the float test holds for {} is not known</source>
+        <translation>no se sabe si la prueba de flotación vale para {}</translation>
+    </message>
+    <message>
+        <source>with the shift key held or Caps Lock on</source>
+        <translation>con la tecla de mayúsculas pulsada o bloqueada</translation>
+    </message>
+    <message>
+        <source>within {} days</source>
+        <translation>en {} días</translation>
+    </message>
+    <message>
+        <source>written twice</source>
+        <translation>escritas dos veces</translation>
+    </message>
+    <message>
+        <source>x-ray</source>
+        <translation>rayos X</translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} of {2} sown, {0} trays</source>
+        <translation>
+            <numerusform>{1} de {2} sembradas, {0} bandeja</numerusform>
+            <numerusform>{1} de {2} sembradas, {0} bandejas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} plants</source>
+        <translation>
+            <numerusform>{1} planta</numerusform>
+            <numerusform>{1} plantas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{:.0f} % of grains</source>
+        <translation>{:.0f} % de los granos</translation>
+    </message>
+    <message>
+        <source>{:.0f} days</source>
+        <translation>{:.0f} días</translation>
+    </message>
+    <message>
+        <source>{:.0f} seeds by weight</source>
+        <translation>{:.0f} semillas por peso</translation>
+    </message>
+    <message>
+        <source>{:.0f} to {:.0f} % of its floaters are filled ({:.0f} % range)</source>
+        <translation>del {:.0f} al {:.0f} % de las que flotan están llenas (intervalo del {:.0f} %)</translation>
+    </message>
+    <message>
+        <source>{:.0f}–{:.0f}, likely {:.0f}</source>
+        <translation>{:.0f}–{:.0f}, probable {:.0f}</translation>
+    </message>
+    <message>
+        <source>{:.1f} months</source>
+        <translation>{:.1f} meses</translation>
+    </message>
+    <message>
+        <source>{:.2g} in 100</source>
+        <translation>{:.2g} en 100</translation>
+    </message>
+    <message>
+        <source>{:.3g} ml less than wanted</source>
+        <translation>{:.3g} ml menos de lo pedido</translation>
+    </message>
+    <message>
+        <source>{:g} cents a litre and month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} litres in a pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} litres on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} loose litres from one that is pressed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} ml of pollen are needed and {:g} ml are left</source>
+        <translation>se necesitan {:g} ml de polen y quedan {:g} ml</translation>
+    </message>
+    <message>
+        <source>{:g} ml of pollen for a cone are assumed (no source).</source>
+        <translation>Se suponen {:g} ml de polen por cono (sin fuente).</translation>
+    </message>
+    <message>
+        <source>{:g} ml of pollen for a cone: the middle of {} cones in the book.</source>
+        <translation>{:g} ml de polen por cono: la mediana de {} conos del libro.</translation>
+    </message>
+    <message>
+        <source>{:g} to {:g} filled of {} floaters</source>
+        <translation>de {:g} a {:g} llenas de {} que flotan</translation>
+    </message>
+    <message>
+        <source>{} '{}' is no day</source>
+        <translation>{} «{}» no es un día</translation>
+    </message>
+    <message>
+        <source>{} ({}) is a female plant: it gives no pollen and cannot be the father</source>
+        <translation>{} ({}) es una planta hembra: no da polen y no puede ser el padre</translation>
+    </message>
+    <message>
+        <source>{} ({}) is a male plant: it has no cone to pollinate</source>
+        <translation>{} ({}) es una planta macho: no tiene cono que polinizar</translation>
+    </message>
+    <message>
+        <source>{} and {} come from different cones; a lot holds seed of one</source>
+        <translation>{} y {} vienen de conos distintos; un lote contiene semilla de uno solo</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} bought in</source>
+        <translation>
+            <numerusform>{} comprada</numerusform>
+            <numerusform>{} compradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} came in</source>
+        <translation>entraron {}</translation>
+    </message>
+    <message>
+        <source>{} cannot be female: the pollen {} came from it</source>
+        <translation>{} no puede ser hembra: de ella salió el polen {}</translation>
+    </message>
+    <message>
+        <source>{} cannot be male: {} is a female cone of it</source>
+        <translation>{} no puede ser macho: {} es un cono femenino suyo</translation>
+    </message>
+    <message>
+        <source>{} cannot be read: {}</source>
+        <translation>{} no puede leerse: {}</translation>
+    </message>
+    <message>
+        <source>{} cannot be used: {}</source>
+        <translation>{} no puede usarse: {}</translation>
+    </message>
+    <message>
+        <source>{} cleaned, {} lost</source>
+        <translation>{} limpiada, {} perdidas</translation>
+    </message>
+    <message>
+        <source>{} closed on {}, before this look</source>
+        <translation>{} cerró el {}, antes de esta observación</translation>
+    </message>
+    <message>
+        <source>{} closed on {}, {} days before this pass</source>
+        <translation>{} cerró el {}, {} días antes de esta pasada</translation>
+    </message>
+    <message>
+        <source>{} collected from {}</source>
+        <translation>{} recogido de {}</translation>
+    </message>
+    <message>
+        <source>{} comes apart: harvest it</source>
+        <translation>{} se deshace: coséchelo</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} cones</source>
+        <translation>
+            <numerusform>{} cono</numerusform>
+            <numerusform>{} conos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} cones of this book</source>
+        <translation>{} conos de este libro</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} cones, {} seeds; {} of {} sown came up</source>
+        <translation>
+            <numerusform>{} cono, {} semillas; nacieron {} de {} sembradas</numerusform>
+            <numerusform>{} conos, {} semillas; nacieron {} de {} sembradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} copies of a label</source>
+        <translation>{} copias de una etiqueta</translation>
+    </message>
+    <message>
+        <source>{} crosses</source>
+        <translation>{} cruces</translation>
+    </message>
+    <message>
+        <source>{} crosses are asked for, and {:g} can be made with the cones, the pollen and the room there are</source>
+        <translation>se piden {} cruces, y pueden hacerse {:g} con los conos, el polen y el espacio que hay</translation>
+    </message>
+    <message>
+        <source>{} crosses are pinned and {} asked for</source>
+        <translation>hay {} cruces fijados y se piden {}</translation>
+    </message>
+    <message>
+        <source>{} cut open: {} filled, {} empty</source>
+        <translation>{} abiertas: {} llenas, {} vacías</translation>
+    </message>
+    <message>
+        <source>{} days measured, {} without temperature</source>
+        <translation>{} días medidos, {} sin temperatura</translation>
+    </message>
+    <message>
+        <source>{} days of soaking</source>
+        <translation>{} días de remojo</translation>
+    </message>
+    <message>
+        <source>{} days of waiting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} degree-days above {} °C in the days measured</source>
+        <translation>{} grados-día sobre {} °C en los días medidos</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} died</source>
+        <translation>
+            <numerusform>{} murió</numerusform>
+            <numerusform>{} murieron</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} discarded</source>
+        <translation>
+            <numerusform>{} desechada</numerusform>
+            <numerusform>{} desechadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} does not fit from {}: {}.</source>
+        <translation>{} no cabe desde {}: {}.</translation>
+    </message>
+    <message>
+        <source>{} does not fit today: {}.</source>
+        <translation>{} no cabe hoy: {}.</translation>
+    </message>
+    <message>
+        <source>{} earlier cones of the plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} earlier cones of the plant: right 8 times in 10</source>
+        <translation>{} conos anteriores de la planta: acierta 8 veces de 10</translation>
+    </message>
+    <message>
+        <source>{} earlier {} of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} fertile scales</source>
+        <translation>{} escamas fértiles</translation>
+    </message>
+    <message>
+        <source>{} fertile scales, </source>
+        <translation>{} escamas fértiles, </translation>
+    </message>
+    <message>
+        <source>{} filled of {} opened: {} too many</source>
+        <translation>{} llenas de {} abiertas: {} de más</translation>
+    </message>
+    <message>
+        <source>{} filled of {} seeds: {} too many</source>
+        <translation>{} llenas de {} semillas: {} de más</translation>
+    </message>
+    <message>
+        <source>{} filled seeds cannot be found by cutting</source>
+        <translation>{} semillas llenas no pueden hallarse abriendo</translation>
+    </message>
+    <message>
+        <source>{} fits: at most {} of {}.</source>
+        <translation>{} cabe: a lo sumo {} de {}.</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} floaters</source>
+        <translation>
+            <numerusform>{} que flota</numerusform>
+            <numerusform>{} que flotan</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} floaters, {} opened</source>
+        <translation>{} que flotan, {} abiertas</translation>
+    </message>
+    <message>
+        <source>{} from {} are batch {}{}</source>
+        <translation>{} de {} son la partida {}{}</translation>
+    </message>
+    <message>
+        <source>{} from {} are {} {}</source>
+        <translation>{} de {} son {} {}</translation>
+    </message>
+    <message>
+        <source>{} from {} into {}, '{}'</source>
+        <translation>{} de {} a {}, «{}»</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} gaps, the longest of {} hours from {}</source>
+        <translation>
+            <numerusform>{} hueco de {} horas desde el {}</numerusform>
+            <numerusform>{} huecos, el más largo de {} horas desde el {}</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} germinated</source>
+        <translation>{} germinadas</translation>
+    </message>
+    <message>
+        <source>{} germinated and {} removed</source>
+        <translation>{} germinadas y {} retiradas</translation>
+    </message>
+    <message>
+        <source>{} germinated is below zero</source>
+        <translation>{} germinadas es menor que cero</translation>
+    </message>
+    <message>
+        <source>{} germinated of 100 sown cannot be</source>
+        <translation>{} germinadas de 100 sembradas no puede ser</translation>
+    </message>
+    <message>
+        <source>{} germinated of {} counted</source>
+        <translation>{} germinados de {} contados</translation>
+    </message>
+    <message>
+        <source>{} germinated on day 0, the day of sowing</source>
+        <translation>{} germinadas el día 0, el de la siembra</translation>
+    </message>
+    <message>
+        <source>{} go by “{}”.</source>
+        <translation>{} responden a «{}».</translation>
+    </message>
+    <message>
+        <source>{} has a row for this entry, which is '{}'</source>
+        <translation>{} tiene una fila para esta anotación, que es «{}»</translation>
+    </message>
+    <message>
+        <source>{} has ended, nothing is left in this {}{}</source>
+        <translation>{} terminó, no queda nada en esto: {}{}</translation>
+    </message>
+    <message>
+        <source>{} has no link: it was not written by the program</source>
+        <translation>{} no tiene enlace: no la escribió el programa</translation>
+    </message>
+    <message>
+        <source>{} has no place in the book, and none was named</source>
+        <translation>{} no tiene lugar en el libro, y no se nombró ninguno</translation>
+    </message>
+    <message>
+        <source>{} has no route, so no plants are reckoned: give its germination and steps</source>
+        <translation>{} no tiene ruta, así que no se calculan plantas: dé su germinación y sus pasos</translation>
+    </message>
+    <message>
+        <source>{} has no row for this entry</source>
+        <translation>{} no tiene fila para esta anotación</translation>
+    </message>
+    <message>
+        <source>{} has no seed on {}</source>
+        <translation>{} no tiene semilla el {}</translation>
+    </message>
+    <message>
+        <source>{} has nothing to pot on {}</source>
+        <translation>{} no tiene nada que trasplantar el {}</translation>
+    </message>
+    <message>
+        <source>{} has {:.3g} ml on {}, {}</source>
+        <translation>{} tiene {:.3g} ml el {}, {}</translation>
+    </message>
+    <message>
+        <source>{} has {} '{}' on {}</source>
+        <translation>{} tiene {} «{}» el {}</translation>
+    </message>
+    <message>
+        <source>{} has {} '{}' on {}, and {} are asked for: {} too many</source>
+        <translation>{} tiene {} «{}» el {}, y se piden {}: {} de más</translation>
+    </message>
+    <message>
+        <source>{} has {} '{}' on {}, and {} are counted: {} too many</source>
+        <translation>{} tiene {} «{}» el {}, y se cuentan {}: {} de más</translation>
+    </message>
+    <message>
+        <source>{} has {} rows for this entry</source>
+        <translation>{} tiene {} filas para esta anotación</translation>
+    </message>
+    <message>
+        <source>{} has {} to pot on {}, and {} are to be potted: {} too many</source>
+        <translation>{} tiene {} por trasplantar el {}, y se quieren trasplantar {}: {} de más</translation>
+    </message>
+    <message>
+        <source>{} holds nothing on {}</source>
+        <translation>{} no contiene nada el {}</translation>
+    </message>
+    <message>
+        <source>{} holds seed judged '{}', {} '{}'</source>
+        <translation>{} contiene semilla juzgada «{}», {} «{}»</translation>
+    </message>
+    <message>
+        <source>{} holds {}</source>
+        <translation>{} contiene {}</translation>
+    </message>
+    <message>
+        <source>{} in = {} on hand + {} ended</source>
+        <translation>{} entraron = {} existentes + {} terminadas</translation>
+    </message>
+    <message>
+        <source>{} in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} in your book; good seed of this taxon floats too: {}.</source>
+        <translation>{} en su libro; la semilla buena de este taxón también flota: {}.</translation>
+    </message>
+    <message>
+        <source>{} in your book; that does not say yet whether the float test can be trusted for this taxon: {}.</source>
+        <translation>{} en su libro; eso aún no dice si puede confiarse en la prueba de flotación para este taxón: {}.</translation>
+    </message>
+    <message>
+        <source>{} in your book; the float test can be trusted for this taxon: {}.</source>
+        <translation>{} en su libro; puede confiarse en la prueba de flotación para este taxón: {}.</translation>
+    </message>
+    <message>
+        <source>{} in {}</source>
+        <translation>{} en {}</translation>
+    </message>
+    <message>
+        <source>{} in {} trays leaves {} of them empty</source>
+        <translation>{} en {} bandejas deja {} de ellas vacías</translation>
+    </message>
+    <message>
+        <source>{} in {}: what stands and the targets of that month take {} of {}; {} are missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} into {}</source>
+        <translation>{} a {}</translation>
+    </message>
+    <message>
+        <source>{} is a female plant: it gives no pollen</source>
+        <translation>{} es una planta hembra: no da polen</translation>
+    </message>
+    <message>
+        <source>{} is a male plant: it has no cone to pollinate</source>
+        <translation>{} es una planta macho: no tiene cono que polinizar</translation>
+    </message>
+    <message>
+        <source>{} is a plant, not a pollen lot</source>
+        <translation>{} es una planta, no un lote de polen</translation>
+    </message>
+    <message>
+        <source>{} is a {} plant and cannot be the {}</source>
+        <translation>{} es una planta ({}) y no puede ser: {}</translation>
+    </message>
+    <message>
+        <source>{} is a {}, not a {}</source>
+        <translation>{} es: {}; no: {}</translation>
+    </message>
+    <message>
+        <source>{} is both pinned and forbidden</source>
+        <translation>{} está fijado y prohibido a la vez</translation>
+    </message>
+    <message>
+        <source>{} is far out of range</source>
+        <translation>{} está muy fuera de rango</translation>
+    </message>
+    <message>
+        <source>{} is in '{}', not in '{}'</source>
+        <translation>{} está en «{}», no en «{}»</translation>
+    </message>
+    <message>
+        <source>{} is in no store</source>
+        <translation>{} no está guardada en ningún sitio</translation>
+    </message>
+    <message>
+        <source>{} is in the book</source>
+        <translation>{} está en el libro</translation>
+    </message>
+    <message>
+        <source>{} is in the hand already</source>
+        <translation>{} ya está en la mano</translation>
+    </message>
+    <message>
+        <source>{} is left out: {}</source>
+        <translation>{} queda fuera: {}</translation>
+    </message>
+    <message>
+        <source>{} is no month of this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} is no place of this book</source>
+        <translation>{} no es un lugar de este libro</translation>
+    </message>
+    <message>
+        <source>{} is no plant of this book</source>
+        <translation>{} no es una planta de este libro</translation>
+    </message>
+    <message>
+        <source>{} is no running number of a code</source>
+        <translation>{} no es el número corriente de un código</translation>
+    </message>
+    <message>
+        <source>{} is no tray, and counts belong to one</source>
+        <translation>{} no es una bandeja, y los recuentos son de una</translation>
+    </message>
+    <message>
+        <source>{} is no {} to choose from</source>
+        <translation>{} no está entre lo que puede elegirse: {}</translation>
+    </message>
+    <message>
+        <source>{} is not in the 120 months from {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} is not right by one character.</source>
+        <translation>{} está mal por un carácter.</translation>
+    </message>
+    <message>
+        <source>{} is not what was written, or an entry before it was taken out: its link is {}, and what stands there gives {}</source>
+        <translation>{} no es lo que se escribió, o se quitó una anotación anterior: su enlace es {}, y lo que hay da {}</translation>
+    </message>
+    <message>
+        <source>{} is not within {}: look whether the picture was taken there</source>
+        <translation>{} no está dentro de {}: mire si la foto se tomó allí</translation>
+    </message>
+    <message>
+        <source>{} is pinned to '{}', where it cannot stand: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} is pinned twice: {} and {}</source>
+        <translation>{} está fijado dos veces: {} y {}</translation>
+    </message>
+    <message>
+        <source>{} is potted into '{}' (step {}) with '{}' instead of '{}'.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} is said to come from a female plant</source>
+        <translation>se dice que {} viene de una planta hembra</translation>
+    </message>
+    <message>
+        <source>{} is the code of a {}</source>
+        <translation>{} es un código de: {}</translation>
+    </message>
+    <message>
+        <source>{} is the code of a {}, not of a lot</source>
+        <translation>{} es un código de: {}, no de un lote</translation>
+    </message>
+    <message>
+        <source>{} is the label of a {}</source>
+        <translation>{} es una etiqueta de: {}</translation>
+    </message>
+    <message>
+        <source>{} is the label of another book</source>
+        <translation>{} es la etiqueta de otro libro</translation>
+    </message>
+    <message>
+        <source>{} is the label of another book: its codes begin with {}, those of this book with {}.</source>
+        <translation>{} es la etiqueta de otro libro: sus códigos empiezan con {}, los de este con {}.</translation>
+    </message>
+    <message>
+        <source>{} is the label of another book: its series is {}, this book's is {}</source>
+        <translation>{} es la etiqueta de otro libro: su serie es {}, la de este es {}</translation>
+    </message>
+    <message>
+        <source>{} is there twice</source>
+        <translation>{} está dos veces</translation>
+    </message>
+    <message>
+        <source>{} is ticked in the calendar</source>
+        <translation>{} está marcado en el calendario</translation>
+    </message>
+    <message>
+        <source>{} is to be moved to {}</source>
+        <translation>{} se moverá a {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} judged empty</source>
+        <translation>
+            <numerusform>{} juzgada vacía</numerusform>
+            <numerusform>{} juzgadas vacías</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} judged filled</source>
+        <translation>
+            <numerusform>{} juzgada llena</numerusform>
+            <numerusform>{} juzgadas llenas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} kg for a litre of wet mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} leads back to no cone and no purchase</source>
+        <translation>{} no lleva a ningún cono ni compra</translation>
+    </message>
+    <message>
+        <source>{} left out: {}</source>
+        <translation>{} queda fuera: {}</translation>
+    </message>
+    <message>
+        <source>{} links for {} entries</source>
+        <translation>{} enlaces para {} anotaciones</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} lost</source>
+        <translation>
+            <numerusform>{} perdida</numerusform>
+            <numerusform>{} perdidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} lots</source>
+        <translation>{} lotes</translation>
+    </message>
+    <message>
+        <source>{} lots are left out of pots and mix; their bench room is counted as it is.</source>
+        <translation>{} lotes quedan fuera de macetas y sustrato; su sitio en la mesa cuenta tal cual.</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} lots moved</source>
+        <translation>
+            <numerusform>{} lote movido</numerusform>
+            <numerusform>{} lotes movidos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} may be ripe: look whether it comes loose</source>
+        <translation>{} puede estar maduro: mire si se suelta</translation>
+    </message>
+    <message>
+        <source>{} ml</source>
+        <translation>{} ml</translation>
+    </message>
+    <message>
+        <source>{} ml of pollen</source>
+        <translation>{} ml de polen</translation>
+    </message>
+    <message>
+        <source>{} ml of {}</source>
+        <translation>{} ml de {}</translation>
+    </message>
+    <message>
+        <source>{} ml of {} thrown away</source>
+        <translation>{} ml de {} tirados</translation>
+    </message>
+    <message>
+        <source>{} mm is longer than a kilometre</source>
+        <translation>{} mm es más de un kilómetro</translation>
+    </message>
+    <message>
+        <source>{} months from {}, drawn {} times over. Ranges are 10 – 50 – 90 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} more expected (8 times in 10), likely {}</source>
+        <translation>se esperan {} más (8 veces de 10), probable {}</translation>
+    </message>
+    <message>
+        <source>{} more expected, likely {}</source>
+        <translation>se esperan {} más, probable {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} moves</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} must lie between 0 and 1, and this is {}</source>
+        <translation>{} debe estar entre 0 y 1, y es {}</translation>
+    </message>
+    <message>
+        <source>{} must lie from 0 to 1, and this is {}</source>
+        <translation>{} debe ir de 0 a 1, y es {}</translation>
+    </message>
+    <message>
+        <source>{} needed, {} there, {} short</source>
+        <translation>se necesitan {}, hay {}, faltan {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} new leaves</source>
+        <translation>
+            <numerusform>{} hoja nueva</numerusform>
+            <numerusform>{} hojas nuevas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} new roots</source>
+        <translation>
+            <numerusform>{} raíz nueva</numerusform>
+            <numerusform>{} raíces nuevas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} now on {}</source>
+        <translation>{} ahora en {}</translation>
+    </message>
+    <message>
+        <source>{} of '{}' for {} plants to be potted by {}; see what is there, mix or order the rest</source>
+        <translation>{} de «{}» para {} plantas que se trasplantan hasta el {}; mire qué hay, mezcle o pida el resto</translation>
+    </message>
+    <message>
+        <source>{} of '{}' have {} cells, and {} seeds are to be sown: {} too many</source>
+        <translation>{} de «{}» tienen {} alvéolos, y se quieren sembrar {} semillas: {} de más</translation>
+    </message>
+    <message>
+        <source>{} of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} of its {} days have no temperature</source>
+        <translation>{} de sus {} días no tienen temperatura</translation>
+    </message>
+    <message>
+        <source>{} of the seed sown, by {}</source>
+        <translation>{} de la semilla sembrada, a {}</translation>
+    </message>
+    <message>
+        <source>{} of {}</source>
+        <translation>{} de {}</translation>
+    </message>
+    <message>
+        <source>{} of {} ({})</source>
+        <translation>{} de {} ({})</translation>
+    </message>
+    <message>
+        <source>{} of {} ({}), collected {}</source>
+        <translation>{} de {} ({}), recogido el {}</translation>
+    </message>
+    <message>
+        <source>{} of {} are needed and {} are free</source>
+        <translation>se necesitan {} de {} y hay {} libres</translation>
+    </message>
+    <message>
+        <source>{} of {} find no room in {}: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} of {} grains germinated</source>
+        <translation>germinaron {} de {} granos</translation>
+    </message>
+    <message>
+        <source>{} of {} grains on {}</source>
+        <translation>{} de {} granos el {}</translation>
+    </message>
+    <message>
+        <source>{} of {} is no share</source>
+        <translation>{} de {} no es una proporción</translation>
+    </message>
+    <message>
+        <source>{} of {} is old from {}: {} ({})</source>
+        <translation>{} de {} es viejo desde el {}: {} ({})</translation>
+    </message>
+    <message>
+        <source>{} of {} put by: {}{}</source>
+        <translation>{} de {} guardadas: {}{}</translation>
+    </message>
+    <message>
+        <source>{} of {} sown in {}: {}</source>
+        <translation>{} de {} sembradas en {}: {}</translation>
+    </message>
+    <message>
+        <source>{} of {} sown, {} of {}</source>
+        <translation>{} de {} sembradas, {} de {}</translation>
+    </message>
+    <message>
+        <source>{} of {} sown: {} too many</source>
+        <translation>{} de {} sembradas: {} de más</translation>
+    </message>
+    <message>
+        <source>{} of {} trays can still sprout, {} seeds waiting: the share can rise.</source>
+        <translation>{} de {} bandejas aún pueden dar plántulas, {} semillas en espera: la proporción puede subir.</translation>
+    </message>
+    <message>
+        <source>{} of {} {}</source>
+        <translation>{} de {} {}</translation>
+    </message>
+    <message>
+        <source>{} of {}, from {}</source>
+        <translation>{} de {}, del {}</translation>
+    </message>
+    <message>
+        <source>{} of {}: are its scales loose?</source>
+        <translation>{} de {}: ¿están sueltas sus escamas?</translation>
+    </message>
+    <message>
+        <source>{} on {}, </source>
+        <translation>{} el {}, </translation>
+    </message>
+    <message>
+        <source>{} on {}{}</source>
+        <translation>{} el {}{}</translation>
+    </message>
+    <message>
+        <source>{} opened of {} seeds: {} too many</source>
+        <translation>{} abiertas de {} semillas: {} de más</translation>
+    </message>
+    <message>
+        <source>{} other crosses of the taxon</source>
+        <translation>otros {} cruces del taxón</translation>
+    </message>
+    <message>
+        <source>{} packs as its least order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} parts of {} cannot be</source>
+        <translation>{} partes de {} no pueden ser</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} passes</source>
+        <translation>
+            <numerusform>{} pasada</numerusform>
+            <numerusform>{} pasadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} passes, last {}</source>
+        <translation>
+            <numerusform>{} pasada, la última el {}</numerusform>
+            <numerusform>{} pasadas, la última el {}</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} pictures are of a day after {}: {}</source>
+        <translation>{} fotos son de un día posterior al {}: {}</translation>
+    </message>
+    <message>
+        <source>{} pictures do not say on which day they were taken: {}</source>
+        <translation>{} fotos no dicen en qué día se tomaron: {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} planted out</source>
+        <translation>
+            <numerusform>{} plantada fuera</numerusform>
+            <numerusform>{} plantadas fuera</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} plants</source>
+        <translation>
+            <numerusform>{} planta</numerusform>
+            <numerusform>{} plantas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} plants need no seeds</source>
+        <translation>{} plantas no necesitan semillas</translation>
+    </message>
+    <message>
+        <source>{} plants of {} into '{}'</source>
+        <translation>{} plantas de {} a «{}»</translation>
+    </message>
+    <message>
+        <source>{} plants would take {:.3g} seeds, more than any nursery sows</source>
+        <translation>{} plantas pedirían {:.3g} semillas, más de lo que siembra ningún vivero</translation>
+    </message>
+    <message>
+        <source>{} pollen, {}</source>
+        <translation>polen {}, {}</translation>
+    </message>
+    <message>
+        <source>{} pots are more than any nursery fills</source>
+        <translation>{} macetas son más de las que llena ningún vivero</translation>
+    </message>
+    <message>
+        <source>{} pots take no mix</source>
+        <translation>{} macetas no llevan sustrato</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} potted</source>
+        <translation>
+            <numerusform>{} a maceta</numerusform>
+            <numerusform>{} a maceta</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} potted on</source>
+        <translation>
+            <numerusform>{} trasplantada</numerusform>
+            <numerusform>{} trasplantadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} readings look like a fault of the sensor ({}) and take no part</source>
+        <translation>
+            <numerusform>{} lectura parece un fallo del sensor ({}) y no cuenta</numerusform>
+            <numerusform>{} lecturas parecen un fallo del sensor ({}) y no cuentan</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} readings taken in</source>
+        <translation>
+            <numerusform>{} lectura incorporada</numerusform>
+            <numerusform>{} lecturas incorporadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} removed is below zero</source>
+        <translation>{} retiradas es menor que cero</translation>
+    </message>
+    <message>
+        <source>{} rows</source>
+        <translation>{} filas</translation>
+    </message>
+    <message>
+        <source>{} seedlings of {} can go into pots</source>
+        <translation>{} plántulas de {} pueden ir a maceta</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} seeds</source>
+        <translation>
+            <numerusform>{} semilla</numerusform>
+            <numerusform>{} semillas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} seeds a cell cannot be</source>
+        <translation>{} semillas por alvéolo no pueden ser</translation>
+    </message>
+    <message>
+        <source>{} seeds a cone cannot be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} seeds are more than any nursery counts</source>
+        <translation>{} semillas son más de las que cuenta ningún vivero</translation>
+    </message>
+    <message>
+        <source>{} seeds are not sown yet and not counted.</source>
+        <translation>{} semillas aún no están sembradas y no se cuentan.</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} seeds harvested</source>
+        <translation>
+            <numerusform>{} semilla cosechada</numerusform>
+            <numerusform>{} semillas cosechadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} seeds harvested {}</source>
+        <translation>
+            <numerusform>{} semilla cosechada el {}</numerusform>
+            <numerusform>{} semillas cosechadas el {}</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} seeds judged filled in {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} seeds of {} are not cleaned yet</source>
+        <translation>{} semillas de {} aún no están limpias</translation>
+    </message>
+    <message>
+        <source>{} seeds of {} are soaking: change the water</source>
+        <translation>{} semillas de {} están en remojo: cambie el agua</translation>
+    </message>
+    <message>
+        <source>{} seeds of {} are sown in {} besides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} seeds of {} have soaked: take them out, float them</source>
+        <translation>{} semillas de {} ya estuvieron en remojo: sáquelas, hágalas flotar</translation>
+    </message>
+    <message>
+        <source>{} seeds of {} may have ripened on: look at them, sow</source>
+        <translation>{} semillas de {} pueden haber posmadurado: mírelas, siémbrelas</translation>
+    </message>
+    <message>
+        <source>{} seeds of {}: look for roots and leaves</source>
+        <translation>{} semillas de {}: busque raíces y hojas</translation>
+    </message>
+    <message>
+        <source>{} seeds wait past their route's months.</source>
+        <translation>{} semillas esperan más allá de los meses de su ruta.</translation>
+    </message>
+    <message>
+        <source>{} seen: a {}, not counted on a round</source>
+        <translation>{} vista: {}; no se cuenta en una ronda</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} sold</source>
+        <translation>
+            <numerusform>{} vendida</numerusform>
+            <numerusform>{} vendidas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} sown</source>
+        <translation>
+            <numerusform>{} sembrada</numerusform>
+            <numerusform>{} sembradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} sown in one tray, and no tray holds more than {}</source>
+        <translation>{} sembradas en una bandeja, y ninguna admite más de {}</translation>
+    </message>
+    <message>
+        <source>{} sown is below zero</source>
+        <translation>{} sembradas es menor que cero</translation>
+    </message>
+    <message>
+        <source>{} sown, not up</source>
+        <translation>{} sembradas, sin nacer</translation>
+    </message>
+    <message>
+        <source>{} stands in '{}', which is not on its route; it is taken to be at the step of '{}'.</source>
+        <translation>{} está en «{}», que no es de su ruta; se toma como si estuviera en el paso de «{}».</translation>
+    </message>
+    <message>
+        <source>{} stands on {} now</source>
+        <translation>{} está ahora en {}</translation>
+    </message>
+    <message>
+        <source>{} taken in, {} as they are, {} of other calendars passed over</source>
+        <translation>{} incorporados, {} como están, {} de otros calendarios omitidos</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} taken out dead</source>
+        <translation>
+            <numerusform>{} muerta retirada</numerusform>
+            <numerusform>{} muertas retiradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} targets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} times the time to come up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} to {}</source>
+        <translation>{} a {}</translation>
+    </message>
+    <message>
+        <source>{} to {} of the floaters may be filled</source>
+        <translation>de {} a {} de las que flotan pueden estar llenas</translation>
+    </message>
+    <message>
+        <source>{} to {}, likely {}</source>
+        <translation>{} a {}, probable {}</translation>
+    </message>
+    <message>
+        <source>{} took no pollen: no seed of it is counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>{} trays</source>
+        <translation>
+            <numerusform>{} bandeja</numerusform>
+            <numerusform>{} bandejas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} trays of the taxon that are over</source>
+        <translation>{} bandejas del taxón que ya terminaron</translation>
+    </message>
+    <message>
+        <source>{} trays stay out of what is looked at together: what sets them apart goes hand in hand</source>
+        <translation>{} bandejas quedan fuera de lo que se mira junto: lo que las distingue va de la mano</translation>
+    </message>
+    <message>
+        <source>{} values seen</source>
+        <translation>{} valores vistos</translation>
+    </message>
+    <message>
+        <source>{} waiting, past {}, the end by its route</source>
+        <translation>{} en espera, pasado el {}, el final según su ruta</translation>
+    </message>
+    <message>
+        <source>{} waiting; no route says for how long</source>
+        <translation>{} en espera; ninguna ruta dice hasta cuándo</translation>
+    </message>
+    <message>
+        <source>{} was begun on {}, after this day</source>
+        <translation>{} se empezó el {}, después de este día</translation>
+    </message>
+    <message>
+        <source>{} was collected on {}, after this test</source>
+        <translation>{} se recogió el {}, después de esta prueba</translation>
+    </message>
+    <message>
+        <source>{} was collected on {}, {} days after this</source>
+        <translation>{} se recogió el {}, {} días después de esto</translation>
+    </message>
+    <message>
+        <source>{} was collected on {}, {} days after this pollination</source>
+        <translation>{} se recogió el {}, {} días después de esta polinización</translation>
+    </message>
+    <message>
+        <source>{} was harvested on {}, before this look</source>
+        <translation>{} se cosechó el {}, antes de esta observación</translation>
+    </message>
+    <message>
+        <source>{} was harvested on {}, before this pollination</source>
+        <translation>{} se cosechó el {}, antes de esta polinización</translation>
+    </message>
+    <message>
+        <source>{} was never sown, or its sowing was reversed</source>
+        <translation>{} nunca se sembró, o se anuló su siembra</translation>
+    </message>
+    <message>
+        <source>{} was pollinated on {}, {} days after this harvest</source>
+        <translation>{} se polinizó el {}, {} días después de esta cosecha</translation>
+    </message>
+    <message>
+        <source>{} was scanned already</source>
+        <translation>{} ya se leyó</translation>
+    </message>
+    <message>
+        <source>{} was sown on {}, {} days after this look</source>
+        <translation>{} se sembró el {}, {} días después de esta revisión</translation>
+    </message>
+    <message>
+        <source>{} was thrown away on {}</source>
+        <translation>{} se tiró el {}</translation>
+    </message>
+    <message>
+        <source>{} was to be ripe by {}: no seed of it is counted. Harvest it, if it still stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} weighings are too few to compare</source>
+        <translation>{} pesadas son muy pocas para comparar</translation>
+    </message>
+    <message>
+        <source>{} with a leaf</source>
+        <translation>{} con hoja</translation>
+    </message>
+    <message>
+        <source>{} with a root</source>
+        <translation>{} con raíz</translation>
+    </message>
+    <message>
+        <source>{} with {}</source>
+        <translation>{} con {}</translation>
+    </message>
+    <message>
+        <source>{} would be its own ancestor: {}, parent of {}</source>
+        <translation>{} sería su propio antepasado: {}, padre de {}</translation>
+    </message>
+    <message>
+        <source>{} would go from '{}' to '{}' of the same lot</source>
+        <translation>{} iría de «{}» a «{}» del mismo lote</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} years old</source>
+        <translation>
+            <numerusform>{} año</numerusform>
+            <numerusform>{} años</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{} {:.4g}, bound {:.4g}, gap {:.2g} %: proven the best there is</source>
+        <translation>{} {:.4g}, cota {:.4g}, diferencia {:.2g} %: demostrado que es lo mejor</translation>
+    </message>
+    <message>
+        <source>{} {:.4g}, bound {:.4g}: at most {:.2g} % from the best</source>
+        <translation>{} {:.4g}, cota {:.4g}: a lo sumo {:.2g} % de lo mejor</translation>
+    </message>
+    <message>
+        <source>{} {} is in the book</source>
+        <translation>{} {} está en el libro</translation>
+    </message>
+    <message>
+        <source>{} {} of {} → {} in {}</source>
+        <translation>{} {} de {} → {} en {}</translation>
+    </message>
+    <message>
+        <source>{} {} on the table, and {} are counted: {} too many</source>
+        <translation>{} {} en la mesa, y se cuentan {}: {} de más</translation>
+    </message>
+    <message>
+        <source>{}, and {} of this book</source>
+        <translation>{}, y {} de este libro</translation>
+    </message>
+    <message>
+        <source>{}, sown in {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}, {} to {}: {} instead of {}, {:+.0f} on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}: cannot be written: {}</source>
+        <translation>{}: no puede escribirse: {}</translation>
+    </message>
+    <message>
+        <source>{}: test page</source>
+        <translation>{}: página de prueba</translation>
+    </message>
+    <message>
+        <source>{}: the float test is {} from now on. {}</source>
+        <translation>{}: la prueba de flotación es {} desde ahora. {}</translation>
+    </message>
+    <message>
+        <source>{}: {:.0f}-{:.0f} % of the grains germinate, {} of {} did</source>
+        <translation>{}: germina del {:.0f} al {:.0f} % de los granos, lo hicieron {} de {}</translation>
+    </message>
+    <message>
+        <source>{}: {:.0f}–{:.0f} % germinable, half of it up by day {:.0f}–{:.0f}</source>
+        <translation>{}: {:.0f}–{:.0f} % germinable, la mitad nacida el día {:.0f}–{:.0f}</translation>
+    </message>
+    <message>
+        <source>{}: {} cannot be told apart.</source>
+        <translation>{}: {} no pueden distinguirse.</translation>
+    </message>
+    <message>
+        <source>{}: {} counted, as the book says</source>
+        <translation>{}: {} contadas, como dice el libro</translation>
+    </message>
+    <message>
+        <source>{}: {} counted, the book had {}; {} {}, noted as unexplained</source>
+        <translation>{}: {} contadas, el libro tenía {}; {} {}, anotadas sin explicación</translation>
+    </message>
+    <message>
+        <source>{}: {} dead, {} left; the next look from {}</source>
+        <translation>{}: {} muertas, quedan {}; la próxima revisión desde el {}</translation>
+    </message>
+    <message>
+        <source>{}: {} judged filled, {} judged empty</source>
+        <translation>{}: {} juzgadas llenas, {} juzgadas vacías</translation>
+    </message>
+    <message>
+        <source>{}: {} of {} opened were filled</source>
+        <translation>{}: {} de {} abiertas estaban llenas</translation>
+    </message>
+    <message>
+        <source>{}: {} points in a hundred</source>
+        <translation>{}: {} puntos de cien</translation>
+    </message>
+    <message>
+        <source>{}: {} seeds in, but {} on hand and {} ended</source>
+        <translation>{}: entraron {} semillas, pero hay {} y terminaron {}</translation>
+    </message>
+    <message>
+        <source>{}: {}; nothing more is expected of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}; no placing is better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}; {}, which lies within that, and opening more would leave too few. Keep them and float them again later.</source>
+        <translation>{}; {}, que está dentro de eso, y abrir más dejaría muy pocas. Consérvelas y hágalas flotar otra vez más tarde.</translation>
+    </message>
+    <message>
+        <source>{}; {}, which lies within that. Open {} more before you decide.</source>
+        <translation>{}; {}, que está dentro de eso. Abra {} más antes de decidir.</translation>
+    </message>
+    <message>
+        <source>{}; {}. But {}: open {} more before any are thrown away.</source>
+        <translation>{}; {}. Pero {}: abra {} más antes de tirar ninguna.</translation>
+    </message>
+    <message>
+        <source>{}; {}. Discard them.</source>
+        <translation>{}; {}. Deséchelas.</translation>
+    </message>
+    <message>
+        <source>{}; {}. Sow them.</source>
+        <translation>{}; {}. Siémbrelas.</translation>
+    </message>
+    <message>
+        <source>{}Chance of even one more: {}. Another month brings {}</source>
+        <translation>{}Probabilidad de siquiera una más: {}. Otro mes trae {}</translation>
+    </message>
+    <message>
+        <source>{}{} earlier cones of {}</source>
+        <translation>{}{} conos anteriores de {}</translation>
+    </message>
+    <message>
+        <source>{}{} from '{}'{} back to '{}'{}</source>
+        <translation>{}{} de «{}»{} de vuelta a «{}»{}</translation>
+    </message>
+    <message>
+        <source>{}{} in {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}{} of {}: '{}' instead of '{}'</source>
+        <translation>{}{} de {}: «{}» en lugar de «{}»</translation>
+    </message>
+    <message>
+        <source>{}{} was '{}', is '{}'</source>
+        <translation>{}{} era «{}», es «{}»</translation>
+    </message>
+    <message>
+        <source>{}–{} %, likely {} %</source>
+        <translation>{}–{} %, probable {} %</translation>
+    </message>
+    <message>
+        <source>{}–{} %, {} of {} on {}</source>
+        <translation>{}–{} %, {} de {} el {}</translation>
+    </message>
+    <message>
+        <source>{}… ({} bytes)</source>
+        <translation>{}… ({} bytes)</translation>
+    </message>
+</context>
+</TS>

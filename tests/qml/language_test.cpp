@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window in another language and other units: what it shows, and what it takes when typed.
+#include "core/work/sow.h"
+#include "qml/models/form.h"
+#include "qml/models/wording.h"
+#include "tests/qml/shown_window.h"
+
+#include <QLocale>
+#include <QRegularExpression>
+#include <gtest/gtest.h>
+
+namespace coneline::window {
+namespace {
+
+class InLanguage : public testing::Test {
+ protected:
+  ~InLanguage() override { QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom)); }
+};
+
+QString text_of(QQuickItem* item) {
+  return item ? item->property("text").toString() : QString();
+}
+
+bool shows(ShownWindow& shown, const QString& text) {
+  for (auto* item : shown.items())
+    if (text_of(item).contains(text))
+      return true;
+  return false;
+}
+
+TEST_F(InLanguage, SpanishComesAndGoesWhileTheWindowIsOpen) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  EXPECT_TRUE(shows(shown, "Season plan"));
+  shown.set("page", "look");
+  auto* choice = shown.find("chooseLanguage");
+  ASSERT_NE(choice, nullptr);
+  QMetaObject::invokeMethod(choice, "picked", Q_ARG(QString, "es"));
+  shown.settle();
+  EXPECT_EQ(shown.session().speech()->language(), "es");
+  EXPECT_TRUE(shows(shown, "Plan de temporada"));
+  EXPECT_TRUE(shows(shown, "Bandejas"));
+  EXPECT_FALSE(shows(shown, "Season plan"));
+  QMetaObject::invokeMethod(shown.find("chooseLanguage"), "picked", Q_ARG(QString, "en"));
+  shown.settle();
+  EXPECT_TRUE(shows(shown, "Season plan"));
+}
+
+TEST_F(InLanguage, WhatIsDueIsSaidInSpanishWithTheLocalesDays) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  for (const auto& due : shown.session().standing().due)
+    EXPECT_FALSE(due.told.empty());
+  shown.session().speech()->set_language("es");
+  int with_days = 0;
+  for (const auto& due : shown.session().standing().due) {
+    const auto told = QString::fromStdString(due.told + " " + due.missed);
+    EXPECT_FALSE(told.contains(QRegularExpression("\\d{4}-\\d\\d-\\d\\d"))) << due.told;
+    EXPECT_FALSE(told.contains(QRegularExpression("\\b(seeds|the|look|until)\\b"))) << due.told;
+    with_days += told.contains(QRegularExpression("\\d{1,2}/\\d{1,2}/\\d{4}")) ? 1 : 0;
+  }
+  EXPECT_GT(with_days, 0);
+}
+
+TEST_F(InLanguage, EnglishSaysDaysAsTheLocaleDoesToo) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("en");
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+  EXPECT_EQ(Date::of(2026, 3, 9)->said(), "09/03/2026");
+  EXPECT_EQ(Date::of(2026, 3, 9)->iso(), "2026-03-09");
+}
+
+TEST_F(InLanguage, RefusalsAreInSpanish) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  const auto done = shown.session().act([&](store::Book& book) {
+    return work::sow(book, {Code::parse("B1710").value_or(Code()),
+                            {},
+                            Count::sure(1),
+                            0,
+                            "x",
+                            {},
+                            {},
+                            {shown.session().today(), {}, {}}});
+  });
+  ASSERT_FALSE(done);
+  EXPECT_EQ(done.error().text(), "0 bandejas. Dé al menos uno.");
+}
+
+TEST_F(InLanguage, PluralFormsAreRight) {
+  ShownWindow shown(With::no_book, {1280, 800});
+  shown.session().speech()->set_language("es");
+  EXPECT_EQ(phrased_n(1, "{} new root", "{} new roots"), "1 raíz nueva");
+  EXPECT_EQ(phrased_n(3, "{} new root", "{} new roots"), "3 raíces nuevas");
+  EXPECT_EQ(phrased_n(0, "{} new root", "{} new roots"), "0 raíces nuevas");
+  shown.session().speech()->set_language("en");
+  EXPECT_EQ(phrased_n(1, "{} new root", "{} new roots"), "1 new root");
+  EXPECT_EQ(QCoreApplication::translate("RoundStart", "%1: %n tray(s)", nullptr, 1), "%1: 1 tray");
+  EXPECT_EQ(QCoreApplication::translate("RoundStart", "%1: %n tray(s)", nullptr, 4), "%1: 4 trays");
+}
+
+TEST_F(InLanguage, NumbersAreReadAsTheLocaleWritesThem) {
+  QLocale::setDefault(QLocale(QLocale::Spanish, QLocale::Spain));
+  EXPECT_EQ(read_number("2,5").value(), 2.5);
+  EXPECT_EQ(read_number("2.5").value(), 2.5); // cannot be thousands
+  EXPECT_EQ(read_number("1234,5").value(), 1234.5);
+  EXPECT_FALSE(read_number("1.234").has_value()); // thousands there, a fraction elsewhere
+  EXPECT_EQ(read_number("0,125").value(), 0.125);
+  EXPECT_EQ(written(1234.5), "1234,5");
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+  EXPECT_EQ(read_number("2.5").value(), 2.5);
+  EXPECT_EQ(read_number("2,5").value(), 2.5);
+  EXPECT_FALSE(read_number("1,234").has_value());
+  EXPECT_FALSE(read_number("two").has_value());
+  EXPECT_EQ(written(1234.5), "1234.5");
+}
+
+TEST_F(InLanguage, DaysAreReadBackAsTheyAreShown) {
+  for (const auto& locale :
+       {QLocale(QLocale::Spanish, QLocale::Spain), QLocale(QLocale::Spanish, QLocale::Mexico),
+        QLocale(QLocale::English, QLocale::UnitedStates),
+        QLocale(QLocale::English, QLocale::UnitedKingdom)}) {
+    QLocale::setDefault(locale);
+    const auto day = Date::of(2026, 3, 9).value();
+    EXPECT_EQ(read_day(shown(day)).value(), day) << shown(day).toStdString();
+    EXPECT_EQ(read_day("2026-03-09").value(), day);
+  }
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+  EXPECT_EQ(read_day("3/9/26").value(), Date::of(2026, 3, 9).value());
+  QLocale::setDefault(QLocale(QLocale::Spanish, QLocale::Spain));
+  EXPECT_EQ(read_day("9/3/26").value(), Date::of(2026, 3, 9).value());
+}
+
+TEST_F(InLanguage, AMeasureTypedInUsUnitsIsKeptMetric) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_units("us");
+  Form form;
+  form.setProperty("session", QVariant::fromValue(&shown.session()));
+  form.setProperty("deed", "new pot");
+  form.set("name", "gallon pot");
+  form.set("litres", "1");
+  form.set("length", "6.5");
+  ASSERT_TRUE(form.submit()) << form.property("fault").toString().toStdString();
+  const auto* pot = book::named(shown.session().standing().registers.pots, "gallon pot");
+  ASSERT_NE(pot, nullptr);
+  EXPECT_NEAR(pot->litres, 3.785412, 1e-9); // to a millionth of a litre
+  EXPECT_NEAR(pot->length_mm, 165.1, 1e-9);
+}
+
+TEST_F(InLanguage, TheFormNamesTheUnit) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  const auto labels = [&] {
+    Form form;
+    form.setProperty("session", QVariant::fromValue(&shown.session()));
+    form.setProperty("deed", "new pot");
+    QStringList all;
+    auto* fields = qvariant_cast<Rows*>(form.property("fields"));
+    for (int i = 0; i < fields->size(); ++i)
+      all << fields->value(i, "label").toString();
+    return all.join("|");
+  };
+  EXPECT_TRUE(labels().contains("It really holds, L")) << labels().toStdString();
+  shown.session().speech()->set_units("us");
+  EXPECT_TRUE(labels().contains("It really holds, US gal")) << labels().toStdString();
+  EXPECT_TRUE(labels().contains("Outside width, in"));
+  shown.session().speech()->set_language("es");
+  EXPECT_TRUE(labels().contains("Contiene de verdad, US gal")) << labels().toStdString();
+}
+
+TEST_F(InLanguage, ChoicesAreShownInSpanishAndKeptAsTheBookWritesThem) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  Form form;
+  form.setProperty("session", QVariant::fromValue(&shown.session()));
+  form.setProperty("deed", "new plant");
+  auto* fields = qvariant_cast<Rows*>(form.property("fields"));
+  for (int i = 0; i < fields->size(); ++i)
+    if (fields->value(i, "key").toString() == "sex") {
+      EXPECT_EQ(fields->value(i, "choices").toStringList(),
+                QStringList({"not known", "male", "female"}));
+      EXPECT_EQ(fields->value(i, "shown").toStringList(),
+                QStringList({"no se sabe", "macho", "hembra"}));
+    }
+  form.set("taxon", "Cycas revoluta");
+  form.set("sex", "male");
+  ASSERT_TRUE(form.submit());
+  EXPECT_EQ(shown.session().standing().registers.plants.back().sex, book::Sex::male);
+}
+
+} // namespace
+} // namespace coneline::window
