@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // Which lot stands where, month by month: with as few moves as possible from where it stands today,
-// no bench overloaded, light and frost respected, one cross together where it can be. An integer
-// program for each light class, with the bound that says how far from the best it can be. In a
-// large nursery each piece is looked at in a few places alone, the bound is then a simple one.
+// no bench overloaded, light and frost respected, one cross together where it can be. Each light
+// class by itself: a search (placing_search), and where that does not reach the bound and the class
+// is small enough, an integer program (placing_program); with the bound that says how far from the
+// best it can be.
 //
 // A piece is what of a lot stands in one kind of pot: potted on, it is another piece, whose first
-// place is no move. It stands whole in one place in every month in which it stands at all. How much
-// of a place it takes is its pots by the pots of its kind that stand there whole (space.h), so that
-// pots of several kinds share a place by parts; what a bench's own bays take is not offered twice.
+// place is no move. It stands whole in one place in every month in which it stands at all. Pots
+// stand in whole rows across a place, each row of pots of one kind (bench_rows.h); what a bench's
+// own bays take is taken off its length.
 //
 // Losing its place for one month counts as a move as well, so that nothing goes in and out.
 //
@@ -48,7 +49,7 @@ struct PlacingInput {
 
 struct PlacingEffort {
   double seconds = 20;         ///< at most, for each light class
-  std::function<bool()> go_on; ///< false: the best found so far by simple rules is taken
+  std::function<bool()> go_on; ///< false: the best found so far is taken
 };
 
 struct PlacedPiece {
@@ -76,15 +77,18 @@ struct Placing {
   std::vector<PlacedPiece> placed; ///< as the pieces
   std::vector<Move> moves;         ///< by month; those from a place are the moves counted
   std::vector<NoRoom> no_room;     ///< by month
-  /// Share of each place's room taken, by month; of those that have room.
+  /// Share of each place's length that rows take, by month; of those that have room.
   std::map<book::PlaceId, ByMonth> taken;
   int moved = 0; ///< moves from one place to another
   double cost = 0;
-  double bound = 0;   ///< no placing costs less
-  bool proven = true; ///< the best there is
+  double bound = 0;    ///< no placing costs less
+  bool proven = true;  ///< the best there is
+  int moves_bound = 0; ///< no placing makes fewer moves, whatever it leaves without a place
+  std::vector<std::string> remarks; ///< what is wrong with places and pots, and what to do
 };
 
-/// Whole containers of a kind on a place; 0 where none fits or the place has no size.
+/// Whole containers of a kind on a place, alone and in rows across it; 0 where none fits or the
+/// place has no size.
 double containers_on(const book::Place& place, double offered_square_metres, const book::Pot& pot,
                      double gap_mm, Pattern pattern);
 

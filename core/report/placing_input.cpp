@@ -124,7 +124,8 @@ class Gather {
     const auto& factors = factors_.at(piece.light);
     bool any = false;
     for (std::size_t month = 0; month < months_; ++month) {
-      piece.containers[month] *= factors[month];
+      // Whole pots; a tray as long as it is more likely than not still there.
+      piece.containers[month] = std::round(piece.containers[month] * factors[month]);
       any = any || piece.containers[month] > 0.005;
     }
     if (any)

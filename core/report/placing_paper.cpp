@@ -81,6 +81,7 @@ std::vector<std::string> no_room_told(const plan::PlacingInput& input,
         "{} of {} find no room in {}: {}.", measured(Quantity::square_metres, one.square_metres, 2),
         book::said(one.light), plan::month_name(placing.months[one.month]), lots));
   }
+  told.insert(told.end(), placing.remarks.begin(), placing.remarks.end());
   return told;
 }
 
@@ -88,6 +89,8 @@ std::string proof_told(const plan::Placing& placing) {
   auto told = phrase_n(placing.moved, "{} move", "{} moves");
   if (placing.proven)
     return phrase("{}; no placing is better.", told);
+  if (placing.moves_bound > 0)
+    told = phrase("{} (at least {})", told, placing.moves_bound);
   return told + phrase("; this placing costs {:.2f}, none costs less than {:.2f} (a move costs "
                        "1, a lot without a place 5 a month and more).",
                        placing.cost, placing.bound);
@@ -108,9 +111,19 @@ PlanPaper placing_paper(const plan::PlacingInput& input, const plan::Placing& pl
 }
 
 Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing) {
-  Json json{{"moves", placing.moved},   {"cost", placing.cost},   {"bound", placing.bound},
-            {"proven", placing.proven}, {"to_do", Json::array()}, {"no_room", Json::array()},
-            {"benches", Json::array()}, {"taken", Json::object()}};
+  Json json{{"moves", placing.moved},
+            {"cost", placing.cost},
+            {"bound", placing.bound},
+            {"proven", placing.proven},
+            {"moves_bound", placing.moves_bound},
+            {"gap", placing.cost > placing.bound + 1e-9
+                        ? (placing.cost - placing.bound) / placing.cost
+                        : 0},
+            {"remarks", placing.remarks},
+            {"to_do", Json::array()},
+            {"no_room", Json::array()},
+            {"benches", Json::array()},
+            {"taken", Json::object()}};
   for (const auto& move : placing.moves) {
     const auto from = name_of(input, move.from);
     json["to_do"].push_back({{"month", month_of(placing.months[move.month])},
