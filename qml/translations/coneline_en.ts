@@ -5,10 +5,7 @@
     <name>AheadView</name>
     <message numerus="yes">
         <source>%n month(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n month</numerusform><numerusform>%n months</numerusform></translation>
     </message>
 </context>
 <context>
@@ -79,6 +76,30 @@
     </message>
 </context>
 <context>
+    <name>coneline::window::OldTable</name>
+    <message numerus="yes">
+        <source>%n row(s) of %1 came in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) or cell(s) at fault; nothing can come in yet.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) would come in.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>coneline::window::PapersPrint</name>
     <message numerus="yes">
         <source>%n page(s) in %1, which only you can read</source>
@@ -92,31 +113,19 @@
     <name>coneline::window::PlanOrders</name>
     <message numerus="yes">
         <source> · %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform> · %n day</numerusform><numerusform> · %n days</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n bag(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n bag</numerusform><numerusform>%n bags</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n bale(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n bale</numerusform><numerusform>%n bales</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n load(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n load</numerusform><numerusform>%n loads</numerusform></translation>
     </message>
 </context>
 </TS>

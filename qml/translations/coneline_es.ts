@@ -5,37 +5,49 @@
     <name>AheadView</name>
     <message numerus="yes">
         <source>%n month(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n mes</numerusform><numerusform>%n meses</numerusform></translation>
     </message>
     <message>
         <source>Bands leave one future in ten below and one in ten above; the line within is the middle, the dashed one is the room there is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las bandas dejan un futuro de cada diez por debajo y uno de cada diez por encima; la línea de dentro es el centro, la discontinua es el espacio que hay.</translation>
     </message>
     <message>
         <source>Copy as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar como tabla</translation>
     </message>
     <message>
         <source>Stopped: draw again</source>
-        <translation type="unfinished"></translation>
+        <translation>Detenido: simular de nuevo</translation>
     </message>
     <message>
         <source>To know of this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Para tener en cuenta de este plan</translation>
     </message>
     <message>
         <source>What the months ahead may bring</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pueden traer los próximos meses</translation>
     </message>
     <message>
         <source>drawing 4000 futures</source>
-        <translation type="unfinished"></translation>
+        <translation>simulando 4000 futuros</translation>
     </message>
     <message>
         <source>stop</source>
+        <translation>parar</translation>
+    </message>
+</context>
+<context>
+    <name>BarEnd</name>
+    <message>
+        <source>Book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help, F1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book and its file</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -43,74 +55,145 @@
     <name>BenchView</name>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en %2</translation>
     </message>
     <message>
         <source>%1 is to stay in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 debe quedar en %2</translation>
     </message>
     <message>
         <source>%1 may be moved again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 puede volver a moverse</translation>
     </message>
     <message>
         <source>Benches</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesas</translation>
     </message>
     <message>
         <source>Copy as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar como tabla</translation>
     </message>
     <message>
         <source>How full each place runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto se llena cada lugar</translation>
     </message>
     <message>
         <source>Looking for the fewest moves …</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscando los menos traslados …</translation>
     </message>
     <message>
         <source>Nothing has to be moved or put anywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que mover ni colocar.</translation>
     </message>
     <message>
         <source>Pin it</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijarlo</translation>
     </message>
     <message>
         <source>Pinned</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijados</translation>
     </message>
     <message>
         <source>To do</source>
-        <translation type="unfinished"></translation>
+        <translation>Por hacer</translation>
     </message>
     <message>
         <source>a lot's code</source>
-        <translation type="unfinished"></translation>
+        <translation>código de un lote</translation>
     </message>
     <message>
         <source>is to stand in</source>
-        <translation type="unfinished"></translation>
+        <translation>debe estar en</translation>
     </message>
     <message>
         <source>let go</source>
-        <translation type="unfinished"></translation>
+        <translation>soltar</translation>
     </message>
     <message>
         <source>stay</source>
-        <translation type="unfinished"></translation>
+        <translation>quedar</translation>
     </message>
     <message>
         <source>take what is found by now</source>
-        <translation type="unfinished"></translation>
+        <translation>tomar lo hallado hasta ahora</translation>
     </message>
     <message>
         <source>to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>a %1</translation>
     </message>
     <message>
         <source>watered pots are heavy: lift 25 kg at most, close to the body; a bench bears what its maker says.</source>
+        <translation>las macetas regadas pesan: levante a lo sumo 25 kg, pegado al cuerpo; una mesa soporta lo que dice su fabricante.</translation>
+    </message>
+</context>
+<context>
+    <name>BookPage</name>
+    <message>
+        <source>A whole copy, best on another disk. This book stays open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in an old spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its file gets another name or folder; the copy is checked before the old file goes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots or parent plants from a list kept elsewhere, its columns matched by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the nursery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open another book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the book elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file it becomes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file of the book, typed or dropped here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file of the copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This one is kept as it is. The book opened last opens by itself the next time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands on the cover, on papers and on labels.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -130,6 +213,29 @@
     <message>
         <source>not chosen yet</source>
         <translation>sin elegir todavía</translation>
+    </message>
+</context>
+<context>
+    <name>CopiesPart</name>
+    <message>
+        <source>Go back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to the copy of %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No copy stands beside this book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book copies itself whenever it is opened after a change. Going back keeps what stands there now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo the going back</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -487,18 +593,432 @@
     <name>GoodRow</name>
     <message>
         <source>, counted %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, contado el %1</translation>
     </message>
     <message>
         <source>keeps months</source>
+        <translation>meses que se conserva</translation>
+    </message>
+    <message>
+        <source>room for, %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>litres here</source>
+        <source>there, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HelpPane</name>
+    <message>
+        <source>All of the help</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>room for litres</source>
+        <source>Close the help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has all of these words. Try one alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search the help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>cerrar</translation>
+    </message>
+    <message>
+        <source>search the help</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HelpTexts</name>
+    <message>
+        <source>A book is one file with all of a nursery. Begin with the first cone, or bring in an old spreadsheet, or look at the demo first. The book opened last opens by itself the next time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A house holds benches, a bench bays. With length and width the plan knows how much fits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A kind of tray or pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A look at the scales</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A parent plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A potting mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sharp blade and a slippery seed: hold it in a clamp and cut away from the hand. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tray in the hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and children away. If any was eaten, see a vet or doctor at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches that are not sown yet. Each goes the same way: clean, sort, cut a few open, store or sow. The harvest table shows a batch as one bar that splits as you work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beginning a book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottom heat: a protected circuit, and the thermostat's probe in the medium.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing in an old spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buy in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the batch's filled seed, the kind of tray and how many; the seeds are shared out evenly. Each tray gets a code for its label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose what to print, the stock and the layout. Print the test page once and tell what its rulers measure, so that labels sit where they should. The code is always there, as symbol and in letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed, loose or tight again: the days between loose and tight are those in which pollen can be taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut some open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Died</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each female cone with its scales, its passes and when it may be ripe, as a range learned from the plant and its taxon.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cross that the cones and the pollen on hand allow, with kinship and the plants to expect, and the best choice within pollen and bench. Pin one that must be made, forbid one that must not; what cannot be is said in words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding your way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For good, into the ground. It leaves the pots but not the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the tray into a first pot, leaves first. They become a pot group of their own, or join one of the same cone and judgement.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Germination of each cross as a range, what is still to come, what may explain the differences, and what loggers measured. Crosses that share a letter cannot be told apart by the counts there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it another place. A bench's label scanned on a round does the same for many.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here the book is named, copied, put elsewhere, and another one opened. A copy is whole and can be made while the book is open. Keep one on another disk. An old spreadsheet can be brought in here at any time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Into the next size of pot. Take as many as are ready; the rest stay where they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its parts by volume, and how much volume is lost when they are mixed. Measure it once with a bucket.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its real litres and size, measured: a class name of the trade is no volume.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaves and cones carry spines: long sleeves, gloves and something over the eyes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Many cycads are protected: check whether this needs a permit. The program keeps papers, the authority decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind your back: lift close to the body, and not above about 25 kg alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the plant that bears the cone and its taxon, and when the cone was first seen. The plant goes into the register, the cone gets a code for its label. Then pollinate it from the page of the cone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name, taxon, sex once a cone showed it, origin and papers. What is set right later leaves what stood before in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is rubbed out. Undo, or the entry's own button in a lot's history, enters its mirror; both stay to be seen. Then enter it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pass over a cone whose scales are loose. Repeat it every second or third day until the cone tightens (common practice). Enter each pass with its own pollen and, where you know it, the amount.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plant out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen of one male shed over a few days and kept together is one lot. Say how it is kept: that decides how long it lasts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen on hand, what should go first standing first, and the male plants. Dry pollen kept cold lasts longest; a germination test on a slide tells what is left in it. A pass without an amount makes what is left an upper bound.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollinate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pot groups: plants of one cone in one size of pot that are moved together. What is due for a larger pot says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pot on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pot seedlings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pots, litres of mix and bench space of the coming months: the line is the likeliest, the band holds it eight times in ten. The first month that does not fit is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Potting mix can carry Legionella: wet it, wear mask and gloves, open bags away from the face, wash hands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the sheet as CSV. Say for each column what it holds; what no column holds can be said for all rows. Try it out as often as you like: each row says what it would become, each fault stands with its line and column. Nothing is written until no fault is left and you take it in. Rows of one cross with the same days count as one cone. Pots keep their parents in words, since nobody knows any more how many seeds were sown for them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season plan</source>
+        <translation>Plan de temporada</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed of many cycads must ripen on for months before it can sprout. Say where it lies and until when; it comes up again when it is time to look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed or plants from elsewhere. Write what the supplier says of parents and papers into the note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed that was sown. Look at each tray from time to time and enter the look even when nothing is new: that is knowledge too. Beside the counts stands what is still to come, as a range.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed, seedlings or plants that died. Enter what is seen, on the day it is seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Store</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the flesh off, soak and change the water. Enter what was lost, also when it is none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taking back a mistake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap plus for each new root, each first leaf, each seed taken out dead. Count only what is new since the last look. Nothing new is one tap. Scan the next tray to enter this one and go on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell filled seed from empty by a test that leaves it whole: floating, shaking, by eye, by X-ray. What judged a seed stays with it through tray and pot, so the test can be judged later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bar is the batch, its pieces what was lost, sank, floated and opened. The range on it is how many are filled. Floaters are not thrown away unopened unless the float test is known to hold for the taxon: a year would be lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book and its file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cone falls apart; count the seeds, or weigh hundreds of them and then all. From here every seed is accounted for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first cone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The harvest table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line at the top, or down the left edge, goes from pollen to out: tap a station to see what is there. The field at the bottom takes a scan, a code or a name from any page. Escape goes back one step, Tab walks through everything, Ctrl+Z takes back the last entry, F1 opens this help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The only sure answer, at the price of the seed. A few of each part narrow the range much; the harvest table says how much a tenth more would show.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To whom and for how much. The papers of a sale lead each plant back to its parents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walk past the trays: scan one, tap what is new, scan the next. A bench's label moves what is scanned after it. A round stands in the book with each tap, so it can be left and gone on with later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch a male cone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is due, in walking order, with the reason and the days it has. A tap on the thing opens it; done, later and strike answer the line. The list can be written for a calendar program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is thrown away on purpose. Floaters that nobody cut open are asked about first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is, how many, where; its line back to the cone with what was lost at each step; what can be done now, likeliest first; its history, each entry to be taken back by one that names it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was sold, planted out, given up or died. Everything here still leads back to its cone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When it comes loose, is taken off, is spent. A cone that sheds is due for collecting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When there are more or fewer than the book says. The difference is noted as unexplained and reported, not hidden.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which crosses to make</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -728,7 +1248,7 @@
     <name>MonthTable</name>
     <message>
         <source>close</source>
-        <translation type="unfinished"></translation>
+        <translation>cerrar</translation>
     </message>
 </context>
 <context>
@@ -782,58 +1302,137 @@
     <name>OfferForm</name>
     <message>
         <source>A further offer</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra oferta</translation>
     </message>
     <message>
         <source>Enter the offer</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotar la oferta</translation>
     </message>
     <message>
         <source>at least so many</source>
-        <translation type="unfinished"></translation>
+        <translation>al menos cuántos</translation>
     </message>
     <message>
         <source>by the bag</source>
-        <translation type="unfinished"></translation>
+        <translation>por saco</translation>
     </message>
     <message>
         <source>by the load</source>
-        <translation type="unfinished"></translation>
+        <translation>por carga</translation>
     </message>
     <message>
         <source>days to wait</source>
-        <translation type="unfinished"></translation>
+        <translation>días de espera</translation>
     </message>
     <message>
         <source>delivery, an order</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>kg of one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>litres of one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>loose litres from one</source>
-        <translation type="unfinished"></translation>
+        <translation>envío, por pedido</translation>
     </message>
     <message>
         <source>pressed bale</source>
-        <translation type="unfinished"></translation>
+        <translation>bala prensada</translation>
     </message>
     <message>
         <source>price of one</source>
+        <translation>precio de uno</translation>
+    </message>
+    <message>
+        <source>size of one, %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>supplier</source>
+        <translation>proveedor</translation>
+    </message>
+    <message>
+        <source>times as much loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight of one</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what it is</source>
+        <translation>qué es</translation>
+    </message>
+</context>
+<context>
+    <name>OldTablePart</name>
+    <message>
+        <source>%1 holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For every row, where no column says it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How its dates are written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new book's file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nursery's name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet comes into a new book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet, saved as CSV: its file, typed or dropped here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each column holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the rows are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how its dates are written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>such as %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the nursery's name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the rows are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wrong</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -841,114 +1440,114 @@
     <name>OrderView</name>
     <message>
         <source>%1 for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 por %2</translation>
     </message>
     <message>
         <source>Copy as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar como tabla</translation>
     </message>
     <message>
         <source>How sure that nothing runs short?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Con qué seguridad no debe faltar nada?</translation>
     </message>
     <message>
         <source>In the shed</source>
-        <translation type="unfinished"></translation>
+        <translation>En el cobertizo</translation>
     </message>
     <message>
         <source>No mix is needed in the next twelve months.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hace falta sustrato en los próximos doce meses.</translation>
     </message>
     <message>
         <source>Reckoning what to order …</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculando qué pedir …</translation>
     </message>
     <message>
         <source>To order</source>
-        <translation type="unfinished"></translation>
+        <translation>Por pedir</translation>
     </message>
     <message>
         <source>What suppliers offer</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que ofrecen los proveedores</translation>
     </message>
     <message>
         <source>lift 25 kg at most, close to the body; dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>levante a lo sumo 25 kg, pegado al cuerpo; la mezcla seca suelta polvo y puede llevar Legionella: humedézcala, use mascarilla y guantes.</translation>
     </message>
     <message>
         <source>order by %1: %2 of %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>pedir hasta el %1: %2 de %3, %4</translation>
     </message>
     <message>
         <source>strike</source>
-        <translation type="unfinished"></translation>
+        <translation>tachar</translation>
     </message>
     <message>
         <source>strike the offer: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tachar la oferta: %1, %2</translation>
     </message>
 </context>
 <context>
     <name>OtherwiseView</name>
     <message>
         <source>By the year, 10 – 50 – 90 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Por año, 10 – 50 – 90 %</translation>
     </message>
     <message>
         <source>Room</source>
-        <translation type="unfinished"></translation>
+        <translation>Espacio</translation>
     </message>
     <message>
         <source>Suppose a change below. Seed at hand and the cones that ripen are counted in. Nothing is written until you take it into the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suponga abajo un cambio. La semilla disponible y los conos que maduran están incluidos. No se escribe nada hasta que usted lo pase al libro.</translation>
     </message>
     <message>
         <source>Take it into the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasarlo al libro</translation>
     </message>
     <message>
         <source>What if</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué pasaría si</translation>
     </message>
     <message>
         <source>as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>según el plan</translation>
     </message>
     <message>
         <source>drawing both plans, %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>simulando ambos planes, %1 %</translation>
     </message>
     <message>
         <source>forget</source>
-        <translation type="unfinished"></translation>
+        <translation>olvidar</translation>
     </message>
     <message>
         <source>forget: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>olvidar: %1</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>luz</translation>
     </message>
     <message>
         <source>mean change</source>
-        <translation type="unfinished"></translation>
+        <translation>cambio medio</translation>
     </message>
     <message>
         <source>months</source>
-        <translation type="unfinished"></translation>
+        <translation>meses</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation type="unfinished"></translation>
+        <translation>parar</translation>
     </message>
     <message>
         <source>supposed</source>
-        <translation type="unfinished"></translation>
+        <translation>supuesto</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>qué</translation>
     </message>
 </context>
 <context>
@@ -1113,6 +1712,18 @@
         <translation> a %1</translation>
     </message>
     <message>
+        <source>%1 entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, before a newer program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not good: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>sale of %1: %2%3, entry %4</source>
         <translation>venta de %1: %2%3, anotación %4</translation>
     </message>
@@ -1275,46 +1886,46 @@
     <name>SaveBar</name>
     <message>
         <source>CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Save it</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardarlo</translation>
     </message>
     <message>
         <source>on paper (PDF)</source>
-        <translation type="unfinished"></translation>
+        <translation>en papel (PDF)</translation>
     </message>
     <message>
         <source>spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>hoja de cálculo</translation>
     </message>
     <message>
         <source>the file to save in</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo en que guardar</translation>
     </message>
 </context>
 <context>
     <name>SeasonPage</name>
     <message>
         <source>Benches</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesas</translation>
     </message>
     <message>
         <source>Months ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximos meses</translation>
     </message>
     <message>
         <source>Sow for</source>
-        <translation type="unfinished"></translation>
+        <translation>Sembrar para</translation>
     </message>
     <message>
         <source>To order</source>
-        <translation type="unfinished"></translation>
+        <translation>Por pedir</translation>
     </message>
 </context>
 <context>
@@ -1331,8 +1942,12 @@
 <context>
     <name>StartPage</name>
     <message>
-        <source>A book keeps everything of one nursery in one file. There are three ways to begin, and a book you have is opened below.</source>
-        <translation>Un libro guarda todo lo de un vivero en un archivo. Hay tres maneras de empezar, y abajo se abre un libro que ya tenga.</translation>
+        <source>A book keeps everything of one nursery in one file. There are three ways to begin; a book you have is opened below, or brought back from its copies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A book that is damaged, lost or spoilt by a mistake, as it was before.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A folder of CSV files, as this program exports them, becomes a new book.</source>
@@ -1351,8 +1966,16 @@
         <translation>Empezar con el primer cono</translation>
     </message>
     <message>
+        <source>Bring in an old spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From a pollinated cone to a plant in its pot</source>
         <translation>De un cono polinizado a una planta en su maceta</translation>
+    </message>
+    <message>
+        <source>Go back to a copy</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Import a season folder</source>
@@ -1369,6 +1992,10 @@
     <message>
         <source>Look at the demo</source>
         <translation>Ver el ejemplo</translation>
+    </message>
+    <message>
+        <source>Lots or parent plants from a list kept elsewhere, its columns matched by hand.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Open a book you have</source>
@@ -1627,122 +2254,122 @@
     <name>SupposeForm</name>
     <message>
         <source>Suppose</source>
-        <translation type="unfinished"></translation>
+        <translation>Suponer</translation>
     </message>
     <message>
         <source>Suppose it</source>
-        <translation type="unfinished"></translation>
+        <translation>Suponerlo</translation>
     </message>
     <message>
         <source>a hot bench</source>
-        <translation type="unfinished"></translation>
+        <translation>una mesa caliente</translation>
     </message>
     <message>
         <source>a place less</source>
-        <translation type="unfinished"></translation>
+        <translation>un lugar menos</translation>
     </message>
     <message>
         <source>a place more</source>
-        <translation type="unfinished"></translation>
+        <translation>un lugar más</translation>
     </message>
     <message>
         <source>another mix</source>
-        <translation type="unfinished"></translation>
+        <translation>otro sustrato</translation>
     </message>
     <message>
         <source>another survival</source>
-        <translation type="unfinished"></translation>
+        <translation>otra supervivencia</translation>
     </message>
     <message>
         <source>as 2027-05</source>
-        <translation type="unfinished"></translation>
+        <translation>como 2027-05</translation>
     </message>
     <message>
         <source>cross</source>
-        <translation type="unfinished"></translation>
+        <translation>cruce</translation>
     </message>
     <message>
         <source>from month</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el mes</translation>
     </message>
     <message>
         <source>heat mats near water: a residual-current device, a thermostat in the medium, and the maker's label.</source>
-        <translation type="unfinished"></translation>
+        <translation>mantas térmicas cerca del agua: un interruptor diferencial, un termostato dentro del sustrato y la etiqueta del fabricante.</translation>
     </message>
     <message>
         <source>in the month</source>
-        <translation type="unfinished"></translation>
+        <translation>en el mes</translation>
     </message>
     <message>
-        <source>length, mm</source>
+        <source>length, %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>luz</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>sustrato</translation>
     </message>
     <message>
         <source>months after it is ready</source>
-        <translation type="unfinished"></translation>
+        <translation>meses después de estar lista</translation>
     </message>
     <message>
         <source>more seed</source>
-        <translation type="unfinished"></translation>
+        <translation>más semilla</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>no cones this year</source>
-        <translation type="unfinished"></translation>
+        <translation>sin conos este año</translation>
     </message>
     <message>
         <source>of</source>
-        <translation type="unfinished"></translation>
+        <translation>de</translation>
     </message>
     <message>
         <source>other months of potting</source>
-        <translation type="unfinished"></translation>
+        <translation>otros meses de trasplante</translation>
     </message>
     <message>
         <source>per cent that live</source>
-        <translation type="unfinished"></translation>
+        <translation>por ciento que sobrevive</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>maceta</translation>
     </message>
     <message>
         <source>seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>semillas</translation>
     </message>
     <message>
         <source>sold sooner or later</source>
-        <translation type="unfinished"></translation>
+        <translation>vendidas antes o después</translation>
     </message>
     <message>
         <source>step</source>
-        <translation type="unfinished"></translation>
+        <translation>paso</translation>
     </message>
     <message>
         <source>times the days until it comes up</source>
-        <translation type="unfinished"></translation>
+        <translation>veces los días hasta que nace</translation>
     </message>
     <message>
         <source>to month</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta el mes</translation>
     </message>
     <message>
         <source>which</source>
-        <translation type="unfinished"></translation>
+        <translation>cuál</translation>
     </message>
     <message>
-        <source>width, mm</source>
+        <source>width, %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1793,55 +2420,55 @@
     <name>TargetView</name>
     <message>
         <source>A further target</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra meta</translation>
     </message>
     <message>
         <source>Keep the target</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la meta</translation>
     </message>
     <message>
         <source>Reckoning …</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculando …</translation>
     </message>
     <message>
         <source>Sowing for what is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Sembrar para lo que se quiere</translation>
     </message>
     <message>
         <source>as 2029-10</source>
-        <translation type="unfinished"></translation>
+        <translation>como 2029-10</translation>
     </message>
     <message>
         <source>by the end of</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta el final de</translation>
     </message>
     <message>
         <source>cross</source>
-        <translation type="unfinished"></translation>
+        <translation>cruce</translation>
     </message>
     <message>
         <source>how sure, per cent</source>
-        <translation type="unfinished"></translation>
+        <translation>con qué seguridad, por ciento</translation>
     </message>
     <message>
         <source>plants</source>
-        <translation type="unfinished"></translation>
+        <translation>plantas</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>maceta</translation>
     </message>
     <message>
         <source>seed is poisonous: gloves; keep pets, livestock and children away.</source>
-        <translation type="unfinished"></translation>
+        <translation>la semilla es venenosa: guantes; aleje mascotas, ganado y niños.</translation>
     </message>
     <message>
         <source>strike</source>
-        <translation type="unfinished"></translation>
+        <translation>tachar</translation>
     </message>
     <message>
         <source>strike the target: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tachar la meta: %1</translation>
     </message>
 </context>
 <context>
@@ -1932,6 +2559,14 @@
     <message>
         <source>calendar file</source>
         <translation>archivo de calendario</translation>
+    </message>
+    <message>
+        <source>copies  ▴</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copies  ▾</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2120,6 +2755,24 @@
     </message>
 </context>
 <context>
+    <name>coneline::window::BookCopies</name>
+    <message>
+        <source>The book was put back. What stood there is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::BookFile</name>
+    <message>
+        <source>A whole copy stands at %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book now stands at %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>coneline::window::CameraScan</name>
     <message>
         <source>%1 labels are in view. Show one alone.</source>
@@ -2207,6 +2860,66 @@
     </message>
 </context>
 <context>
+    <name>coneline::window::OldTable</name>
+    <message numerus="yes">
+        <source>%n row(s) of %1 came in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) or cell(s) at fault; nothing can come in yet.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) would come in.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>New places: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New plants: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New taxa: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New trays and pots: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first %1 are shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the file tells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>month first</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>coneline::window::PapersPrint</name>
     <message numerus="yes">
         <source>%n page(s) in %1, which only you can read</source>
@@ -2220,184 +2933,164 @@
     <name>coneline::window::PlanAhead</name>
     <message>
         <source>%1 in %2: %3 %4 expected, from</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en %2: se esperan %3 %4, de</translation>
     </message>
     <message>
         <source>A load by light class is a quotient of all lots; open the load of a place.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga por clase de luz es un cociente de todos los lotes; abra la carga de un lugar.</translation>
     </message>
     <message>
         <source>Bench by light</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesa por luz</translation>
     </message>
     <message>
         <source>Bench by place</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesa por lugar</translation>
     </message>
     <message>
         <source>Copied; paste it into a spreadsheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiado; péguelo en una hoja de cálculo.</translation>
     </message>
     <message>
         <source>Finished mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Sustrato mezclado</translation>
     </message>
     <message>
         <source>Load by light</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga por luz</translation>
     </message>
     <message>
         <source>Load by place</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga por lugar</translation>
     </message>
     <message>
         <source>Parts of the mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Componentes de los sustratos</translation>
     </message>
     <message>
         <source>Plants into pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas a maceta</translation>
     </message>
     <message>
         <source>Plants standing</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas existentes</translation>
     </message>
     <message>
         <source>Ready, by cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Listas, por cruce</translation>
     </message>
     <message>
         <source>Saved in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado en %1</translation>
     </message>
     <message>
         <source>Without a place yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía sin lugar</translation>
     </message>
     <message>
         <source>most in %1: %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>lo máximo en %1: %2 %3</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>over full with %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>rebasado con %1 %</translation>
     </message>
     <message>
         <source>plants</source>
-        <translation type="unfinished"></translation>
+        <translation>plantas</translation>
     </message>
 </context>
 <context>
     <name>coneline::window::PlanBenches</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>Copied; paste it into a spreadsheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiado; péguelo en una hoja de cálculo.</translation>
     </message>
     <message>
         <source>Saved in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado en %1</translation>
     </message>
     <message>
         <source>most in %1: %2 % of its room</source>
-        <translation type="unfinished"></translation>
+        <translation>lo máximo en %1: %2 % de su espacio</translation>
     </message>
     <message>
         <source>stands empty</source>
-        <translation type="unfinished"></translation>
+        <translation>está vacío</translation>
     </message>
 </context>
 <context>
     <name>coneline::window::PlanOrders</name>
     <message numerus="yes">
         <source> · %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform> · %n día</numerusform><numerusform> · %n días</numerusform></translation>
     </message>
     <message>
         <source> · at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · al menos %1</translation>
     </message>
     <message>
         <source> · delivery %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · envío %1</translation>
     </message>
     <message>
-        <source>%1 L in 12 months</source>
+        <source>%1 in 12 months</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 in all, for the next twelve months</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en total, para los próximos doce meses</translation>
     </message>
     <message numerus="yes">
         <source>%n bag(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n saco</numerusform><numerusform>%n sacos</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n bale(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n bala</numerusform><numerusform>%n balas</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n load(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n carga</numerusform><numerusform>%n cargas</numerusform></translation>
     </message>
     <message>
-        <source>'%1' is no number</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, %1 L loose</source>
+        <source>, %1 loose</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Copied; paste it into a spreadsheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiado; péguelo en una hoja de cálculo.</translation>
     </message>
     <message>
         <source>Nothing has to be ordered for the next twelve months.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay que pedir nada para los próximos doce meses.</translation>
     </message>
     <message>
         <source>Nothing runs short in %1 of 100 futures. No list costs less than %2 (gap %3 %).</source>
-        <translation type="unfinished"></translation>
+        <translation>No falta nada en %1 de 100 futuros. Ninguna lista cuesta menos de %2 (diferencia %3 %).</translation>
     </message>
     <message>
         <source>Saved in %1</source>
+        <translation>Guardado en %1</translation>
+    </message>
+    <message>
+        <source>bag of %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>bag of %1 L</source>
+        <source>bale of %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>bale of %1 L</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>load of %1 L</source>
+        <source>load of %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2405,98 +3098,86 @@
     <name>coneline::window::PlanOtherwise</name>
     <message>
         <source>%1 %2, now %3 %</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>'%1' is no number</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fill it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2, ahora %3 %</translation>
     </message>
     <message>
         <source>Taken into the book: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a number is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasado al libro: %1</translation>
     </message>
     <message>
         <source>everything fits</source>
-        <translation type="unfinished"></translation>
+        <translation>todo cabe</translation>
     </message>
     <message>
         <source>over full with %1 % in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>rebasado con %1 % en %2</translation>
     </message>
 </context>
 <context>
     <name>coneline::window::PlanTargets</name>
     <message>
         <source> (that day is over)</source>
-        <translation type="unfinished"></translation>
+        <translation> (ese día ya pasó)</translation>
     </message>
     <message>
         <source> That takes cones: pollinate %1, %2 applications in all.</source>
-        <translation type="unfinished"></translation>
+        <translation> Para eso hacen falta conos: polinice %1, %2 aplicaciones en total.</translation>
     </message>
     <message>
         <source>%1 plants of %2 in %3 by %4, %5 % sure</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plantas de %2 en %3 hasta %4, con %5 % de seguridad</translation>
     </message>
     <message>
         <source>%1 – %2 – %3 of what is in the line will be there; alone it is enough in %4 of 100 futures.</source>
-        <translation type="unfinished"></translation>
+        <translation>De lo que está en camino habrá %1 – %2 – %3; eso solo basta en %4 de 100 futuros.</translation>
     </message>
     <message>
         <source>, or %1 this month</source>
-        <translation type="unfinished"></translation>
+        <translation>, o %1 este mes</translation>
     </message>
     <message>
         <source>; %1 are at hand, %2 are lacking.</source>
-        <translation type="unfinished"></translation>
+        <translation>; hay disponibles %1, faltan %2.</translation>
     </message>
     <message>
         <source>; they are at hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>; están disponibles.</translation>
     </message>
     <message>
         <source>By which month? Write it such as 2029-10.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Hasta qué mes? Escríbalo como 2029-10.</translation>
     </message>
     <message>
         <source>Choose a cross.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un cruce.</translation>
     </message>
     <message>
         <source>Choose a pot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija una maceta.</translation>
     </message>
     <message>
         <source>Harvest by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coseche hasta el %1.</translation>
     </message>
     <message>
         <source>How many plants? '%1' is no number of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuántas plantas? «%1» no es un número de ellas.</translation>
     </message>
     <message>
         <source>How sure? Write per cent above 0 and below 100, such as 90.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Con qué seguridad? Escriba un por ciento mayor que 0 y menor que 100, como 90.</translation>
     </message>
     <message>
         <source>No sowing from today on reaches it: choose a later month, a smaller pot, fewer plants or less assurance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna siembra desde hoy lo alcanza: elija un mes posterior, una maceta menor, menos plantas o menos seguridad.</translation>
     </message>
     <message>
         <source>Pollinate by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Polinice hasta el %1.</translation>
     </message>
     <message>
         <source>Sow %1 seeds by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Siembre %1 semillas hasta %2</translation>
     </message>
 </context>
 <context>
@@ -2624,7 +3305,7 @@
     </message>
     <message>
         <source> The book's own history weighs in: the plan reckons with {:.3g} % instead of {:.3g} %.</source>
-        <translation type="unfinished"></translation>
+        <translation> El historial propio del libro también pesa: el plan calcula con {:.3g} % en lugar de {:.3g} %.</translation>
     </message>
     <message>
         <source> and costs {:.2f} of bench</source>
@@ -2671,8 +3352,12 @@
         <translation> {} bandejas quedan fuera, vea abajo.</translation>
     </message>
     <message>
-        <source>'{}' ({:g} × {:g} mm) is larger than every measured place. Check the pot's measures or measure a larger place.</source>
+        <source>'coneline copies' lists them. Nothing was changed.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' ({:g} × {:g} mm) is larger than every measured place. Check the pot's measures or measure a larger place.</source>
+        <translation>«{}» ({:g} × {:g} mm) es mayor que todos los lugares medidos. Compruebe las medidas de la maceta o mida un lugar mayor.</translation>
     </message>
     <message>
         <source>'{}' can be read in two ways</source>
@@ -2684,11 +3369,15 @@
     </message>
     <message>
         <source>'{}' cannot be had in time: {} are missing</source>
+        <translation>«{}» no puede conseguirse a tiempo: faltan {}</translation>
+    </message>
+    <message>
+        <source>'{}' cannot be opened</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>'{}' cannot be made: {}</source>
-        <translation>«{}» no puede crearse: {}</translation>
+        <source>'{}' cannot be put in place: {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' cannot be read</source>
@@ -2699,11 +3388,23 @@
         <translation>«{}» no puede leerse: {}</translation>
     </message>
     <message>
+        <source>'{}' cannot be taken away: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' cannot be written: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' cannot be {}: {}</source>
         <translation>con «{}» no se puede hacer esto ({}): {}</translation>
     </message>
     <message>
         <source>'{}' cannot even be lacking</source>
+        <translation>«{}» ni siquiera puede faltar</translation>
+    </message>
+    <message>
+        <source>'{}' could not be written whole</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2719,27 +3420,35 @@
         <translation>«{}» tiene un año de menos de cuatro cifras</translation>
     </message>
     <message>
+        <source>'{}' has no good copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' has no label {}: it has 1 to {}</source>
         <translation>«{}» no tiene la etiqueta {}: tiene de 1 a {}</translation>
     </message>
     <message>
         <source>'{}' has no route</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no tiene ruta</translation>
     </message>
     <message>
         <source>'{}' has no route: its seed to be sown is not in the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no tiene ruta: su semilla por sembrar no está en el plan.</translation>
     </message>
     <message>
         <source>'{}' has no size of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no tiene medidas propias</translation>
     </message>
     <message>
         <source>'{}' has no size, so that nothing can be told to stand there</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no tiene medidas, así que no puede decirse que algo esté allí</translation>
     </message>
     <message>
         <source>'{}' has no size, though lots stand there. Measure its length and width, or say which bench of it they stand on.</source>
+        <translation>«{}» no tiene medidas, aunque hay lotes allí. Mida su largo y ancho, o diga en qué mesa suya están.</translation>
+    </message>
+    <message>
+        <source>'{}' has no size, though lots stand there: they are put down anew. Measure it, or say on which bench of it they stand.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2748,7 +3457,7 @@
     </message>
     <message>
         <source>'{}' has {}</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» tiene {}</translation>
     </message>
     <message>
         <source>'{}' has {} MB, more than 512 MB</source>
@@ -2760,7 +3469,7 @@
     </message>
     <message>
         <source>'{}' has {}. Over full with {:.0f} % in {}{}.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» tiene {}. Rebasado con {:.0f} % en {}{}.</translation>
     </message>
     <message>
         <source>'{}' holds '{}', which is no part of an earlier export</source>
@@ -2779,11 +3488,39 @@
         <translation>«{}» no contiene más que el cepellón de «{}»: no se cuenta sustrato para ese paso. Revise la ruta.</translation>
     </message>
     <message>
+        <source>'{}' holds something it should not: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is cut short: {} bytes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is cut short: {} of {} bytes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is damaged: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is empty or cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' is filled with '{}' instead of {}, in {} steps of routes.</source>
+        <translation>«{}» se llena con «{}» en lugar de {}, en {} pasos de rutas.</translation>
+    </message>
+    <message>
+        <source>'{}' is in use: another program has been writing to it for five seconds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' is larger than '{}'</source>
+        <translation>«{}» es mayor que «{}»</translation>
+    </message>
+    <message>
+        <source>'{}' is larger than every place of {} that is warm enough. Check the pot's measures, or measure another place.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2792,7 +3529,7 @@
     </message>
     <message>
         <source>'{}' is made of {} instead of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» se hace de {} en lugar de {}.</translation>
     </message>
     <message>
         <source>'{}' is neither yes nor no</source>
@@ -2811,8 +3548,16 @@
         <translation>«{}» no es un código: tiene {} caracteres, un código a lo sumo {}</translation>
     </message>
     <message>
+        <source>'{}' is no count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' is no day</source>
         <translation>«{}» no es un día</translation>
+    </message>
+    <message>
+        <source>'{}' is no file</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' is no file of a season folder</source>
@@ -2821,6 +3566,14 @@
     <message>
         <source>'{}' is no folder</source>
         <translation>«{}» no es una carpeta</translation>
+    </message>
+    <message>
+        <source>'{}' is no kind of lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'{}' is no kind of rule</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' is no kind of thing</source>
@@ -2833,6 +3586,10 @@
     <message>
         <source>'{}' is no moment</source>
         <translation>«{}» no es un momento</translation>
+    </message>
+    <message>
+        <source>'{}' is no number above 0</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' is no part with its share</source>
@@ -2851,11 +3608,19 @@
         <translation>«{}» no está pendiente</translation>
     </message>
     <message>
+        <source>'{}' is open in another program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' is out of range</source>
         <translation>«{}» está fuera de rango</translation>
     </message>
     <message>
         <source>'{}' is over full with {:.0f} % at worst ({}) instead of {:.0f} % ({}).</source>
+        <translation>«{}» está rebasado con {:.0f} % en el peor caso ({}) en lugar de {:.0f} % ({}).</translation>
+    </message>
+    <message>
+        <source>'{}' is the book itself</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2868,15 +3633,23 @@
     </message>
     <message>
         <source>'{}' is {}, it needs {}</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» tiene {}, y necesita {}</translation>
     </message>
     <message>
         <source>'{}' leads nowhere</source>
         <translation>«{}» no lleva a ninguna parte</translation>
     </message>
     <message>
+        <source>'{}' may not be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>'{}' may only be read</source>
         <translation>«{}» solo puede leerse</translation>
+    </message>
+    <message>
+        <source>'{}' names no two parents</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>'{}' needs more than a tick</source>
@@ -2884,7 +3657,7 @@
     </message>
     <message>
         <source>'{}' of {} has {:g} litres, expanding {:g} times</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» de {} tiene {:g} litros y se expande {:g} veces</translation>
     </message>
     <message>
         <source>'{}' was written by a newer program: its version is {}, this program knows {}</source>
@@ -2892,11 +3665,11 @@
     </message>
     <message>
         <source>'{}' with a side of {} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» con un lado de {} mm</translation>
     </message>
     <message>
         <source>'{}' with {} of '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» con {} de «{}»</translation>
     </message>
     <message>
         <source>'{}': a {} of {} mm</source>
@@ -2932,7 +3705,7 @@
     </message>
     <message>
         <source>, and {} places within it</source>
-        <translation type="unfinished"></translation>
+        <translation>, y {} lugares dentro de él</translation>
     </message>
     <message>
         <source>, at most {} ml left</source>
@@ -3012,7 +3785,7 @@
     </message>
     <message>
         <source>; more likely than not from {}</source>
-        <translation type="unfinished"></translation>
+        <translation>; más probable que no desde {}</translation>
     </message>
     <message>
         <source>; now {} '{}' of [{}] to '{}' of [{}]</source>
@@ -3028,7 +3801,7 @@
     </message>
     <message>
         <source>; this placing costs {:.2f}, none costs less than {:.2f} (a move costs 1, a lot without a place 5 a month and more).</source>
-        <translation type="unfinished"></translation>
+        <translation>; esta colocación cuesta {:.2f}, ninguna cuesta menos de {:.2f} (un traslado cuesta 1, un lote sin lugar 5 al mes y más).</translation>
     </message>
     <message>
         <source>; {} weighings left out</source>
@@ -3040,7 +3813,7 @@
     </message>
     <message>
         <source>A bench bears what its maker says; walk-ways stay free.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una mesa soporta lo que dice su fabricante; los pasillos quedan libres.</translation>
     </message>
     <message>
         <source>A code has at most 10 characters.</source>
@@ -3064,11 +3837,11 @@
     </message>
     <message>
         <source>A litre of watered pot weighs {:g} kg (common practice, no source: weigh one of yours).</source>
-        <translation type="unfinished"></translation>
+        <translation>Un litro de maceta regada pesa {:g} kg (práctica común, sin fuente: pese una de las suyas).</translation>
     </message>
     <message>
         <source>A mix more: '{}' is made of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un sustrato más: «{}» se hace de {}.</translation>
     </message>
     <message>
         <source>A name is expected.</source>
@@ -3084,11 +3857,15 @@
     </message>
     <message>
         <source>A place more: '{}', {}, {:g} × {:g} mm, {:.2f} m².</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lugar más: «{}», {}, {:g} × {:g} mm, {:.2f} m².</translation>
     </message>
     <message>
         <source>A plant is worth</source>
         <translation>Una planta vale</translation>
+    </message>
+    <message>
+        <source>A pollen parent is male: name another, or correct the sex.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A proposal gives a cone one father; pin one of them.</source>
@@ -3096,7 +3873,7 @@
     </message>
     <message>
         <source>A ready plant is sold or planted out after {} months.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una planta lista se vende o se planta fuera a los {} meses.</translation>
     </message>
     <message>
         <source>A reversal has the day of the first entry and its movements the other way round.</source>
@@ -3115,12 +3892,16 @@
         <translation>Una carpeta de temporada se importa a un libro nuevo; nombre uno que no exista.</translation>
     </message>
     <message>
+        <source>A seed parent is female: name another, or correct the sex.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A series is 10 to 99, a number 1 to 999999.</source>
         <translation>Una serie va de 10 a 99, un número de 1 a 999999.</translation>
     </message>
     <message>
         <source>A shrink is from 0 to below 1, a loss 0 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una merma va de 0 a menos de 1, una pérdida es 0 o más.</translation>
     </message>
     <message>
         <source>A sown seed costs</source>
@@ -3136,11 +3917,11 @@
     </message>
     <message>
         <source>A tray is given up, and its room freed, once it is potted and one more seedling is unlikely.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bandeja se da por terminada, y su espacio queda libre, una vez trasplantada y cuando una plántula más es improbable.</translation>
     </message>
     <message>
         <source>A weight is a number of plants above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso es un número de plantas mayor que 0.</translation>
     </message>
     <message>
         <source>Add a paper</source>
@@ -3172,15 +3953,15 @@
     </message>
     <message>
         <source>Ask again to have it whole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pídalo de nuevo para tenerlo entero.</translation>
     </message>
     <message>
         <source>Ask for 1 to 1 000 000.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pida de 1 a 1 000 000.</translation>
     </message>
     <message>
         <source>Ask for 1 to 120 months.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pida de 1 a 120 meses.</translation>
     </message>
     <message>
         <source>Ask for 1 to 600 months.</source>
@@ -3196,7 +3977,7 @@
     </message>
     <message>
         <source>Ask for more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pida más.</translation>
     </message>
     <message>
         <source>Ask for the right to write to it.</source>
@@ -3236,7 +4017,7 @@
     </message>
     <message>
         <source>Bench list</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de mesas</translation>
     </message>
     <message>
         <source>Both ends are numbers of 0 or more.</source>
@@ -3289,6 +4070,10 @@
     <message>
         <source>Check scales</source>
         <translation>Mirar escamas</translation>
+    </message>
+    <message>
+        <source>Check separators and quotes in this row, or say which line is the header.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Check that file and folder may be read and written.</source>
@@ -3359,8 +4144,8 @@
         <translation>Compruebe la carpeta, sus permisos y el espacio libre del disco.</translation>
     </message>
     <message>
-        <source>Check the name, or make a new book.</source>
-        <translation>Compruebe el nombre o cree un libro nuevo.</translation>
+        <source>Check the folder.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Check the name.</source>
@@ -3407,10 +4192,6 @@
         <translation>Elija de nuevo.</translation>
     </message>
     <message>
-        <source>Choose another name or folder.</source>
-        <translation>Elija otro nombre u otra carpeta.</translation>
-    </message>
-    <message>
         <source>Choose another name, or change that one.</source>
         <translation>Elija otro nombre o cambie ese.</translation>
     </message>
@@ -3444,7 +4225,7 @@
     </message>
     <message>
         <source>Choose one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija uno.</translation>
     </message>
     <message>
         <source>Choose where it goes.</source>
@@ -3453,6 +4234,18 @@
     <message>
         <source>Clean</source>
         <translation>Limpiar</translation>
+    </message>
+    <message>
+        <source>Close it there first; it stays where it is until then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close it there, then do it again. Nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close it, or double a quote that belongs to the text.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Closed</source>
@@ -3544,7 +4337,7 @@
     </message>
     <message>
         <source>Count the seed of ripening cones in, then suppose there are none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Incluya la semilla de los conos que maduran, luego suponga que no hay ninguno.</translation>
     </message>
     <message>
         <source>Counted</source>
@@ -3624,11 +4417,11 @@
     </message>
     <message>
         <source>Dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla seca suelta polvo y puede llevar Legionella: humedézcala, use mascarilla y guantes.</translation>
     </message>
     <message>
         <source>Dry mix dusts and can carry Legionella; wet it, wear mask and gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla seca suelta polvo y puede llevar Legionella; humedézcala, use mascarilla y guantes.</translation>
     </message>
     <message>
         <source>Dry seed floats falsely: soak the floaters for a day or more and float them again.</source>
@@ -3660,14 +4453,18 @@
     </message>
     <message>
         <source>Enter an offer for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anote una oferta de él.</translation>
     </message>
     <message>
         <source>Enter at least the tray; after the last step a plant is ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anote al menos la bandeja; tras el último paso una planta está lista.</translation>
     </message>
     <message>
         <source>Enter it anew.</source>
+        <translation>Anótela de nuevo.</translation>
+    </message>
+    <message>
+        <source>Enter it first, or give its litres and its width in mm.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3676,11 +4473,11 @@
     </message>
     <message>
         <source>Enter its route first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anote primero su ruta.</translation>
     </message>
     <message>
         <source>Enter its route.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anote su ruta.</translation>
     </message>
     <message>
         <source>Enter the cone when it is seen, or name a female that is expected to cone.</source>
@@ -3724,11 +4521,11 @@
     </message>
     <message>
         <source>Everything finds room in every future drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo halla sitio en cada futuro simulado.</translation>
     </message>
     <message>
         <source>Everything finds room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo halla sitio.</translation>
     </message>
     <message>
         <source>Expected values of what stands in the book today; what is not sown yet is not in it.</source>
@@ -3751,12 +4548,16 @@
         <translation>Tráigalo otra vez del lector.</translation>
     </message>
     <message>
+        <source>Fill it in.</source>
+        <translation>Complételo.</translation>
+    </message>
+    <message>
         <source>Filled (sank)</source>
         <translation>Llenas (se hundieron)</translation>
     </message>
     <message>
         <source>Find an offer with a shorter lead time or more room to store it, say what is on hand, or pot later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Busque una oferta con menos espera o más sitio para almacenarlo, diga qué hay, o trasplante más tarde.</translation>
     </message>
     <message>
         <source>First cone</source>
@@ -3800,15 +4601,15 @@
     </message>
     <message>
         <source>Give 0 to 1 000 000 seeds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé de 0 a 1 000 000 de semillas.</translation>
     </message>
     <message>
         <source>Give 0 to 1200 months, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé de 0 a 1200 meses, o déjelo vacío.</translation>
     </message>
     <message>
         <source>Give 0 to 1200 months.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé de 0 a 1200 meses.</translation>
     </message>
     <message>
         <source>Give 1 or more.</source>
@@ -3816,7 +4617,7 @@
     </message>
     <message>
         <source>Give 1 to 1 000 000 seeds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé de 1 a 1 000 000 de semillas.</translation>
     </message>
     <message>
         <source>Give 1 to 10000.</source>
@@ -3824,7 +4625,7 @@
     </message>
     <message>
         <source>Give 1 to 1000000.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé de 1 a 1000000.</translation>
     </message>
     <message>
         <source>Give 1 to 200 of each.</source>
@@ -3832,7 +4633,7 @@
     </message>
     <message>
         <source>Give 1 to 60.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé de 1 a 60.</translation>
     </message>
     <message>
         <source>Give 150 to 2400.</source>
@@ -3852,11 +4653,11 @@
     </message>
     <message>
         <source>Give a factor above 0, at most 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé un factor mayor que 0 y de a lo sumo 100.</translation>
     </message>
     <message>
         <source>Give a factor above 0, at most 10: 0.7 on a hot bench that saves three tenths of the time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé un factor mayor que 0 y de a lo sumo 10: 0.7 en una mesa caliente que ahorra tres décimas del tiempo.</translation>
     </message>
     <message>
         <source>Give a later day.</source>
@@ -3896,15 +4697,15 @@
     </message>
     <message>
         <source>Give a share above 0 and below 1, such as 0.9.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé una proporción mayor que 0 y menor que 1, como 0.9.</translation>
     </message>
     <message>
         <source>Give a share above 0, at most 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé una proporción mayor que 0 y de a lo sumo 1.</translation>
     </message>
     <message>
         <source>Give a share from 0 to below 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé una proporción de 0 a menos de 1.</translation>
     </message>
     <message>
         <source>Give a weight above 0, in the unit of the weighings.</source>
@@ -3915,8 +4716,12 @@
         <translation>Dé una cantidad mayor que 0, o ninguna.</translation>
     </message>
     <message>
-        <source>Give at least one part a share above 0.</source>
+        <source>Give another name.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give at least one part a share above 0.</source>
+        <translation>Dé al menos a un componente una parte mayor que 0.</translation>
     </message>
     <message>
         <source>Give at least one part above zero.</source>
@@ -3992,7 +4797,7 @@
     </message>
     <message>
         <source>Give length and width in millimetres, as 6000x1500.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé largo y ancho en milímetros, como 6000x1500.</translation>
     </message>
     <message>
         <source>Give length and width in millimetres.</source>
@@ -4000,7 +4805,7 @@
     </message>
     <message>
         <source>Give months from low to high, at most 1200.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé los meses de menos a más, a lo sumo 1200.</translation>
     </message>
     <message>
         <source>Give more than 0.</source>
@@ -4043,8 +4848,12 @@
         <translation>Dé la planta hembra o corrija el sexo.</translation>
     </message>
     <message>
-        <source>Give the litres of a pack, above 0, and an expansion of 1 or more.</source>
+        <source>Give the file to write.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the litres of a pack, above 0, and an expansion of 1 or more.</source>
+        <translation>Dé los litros de un envase, mayores que 0, y una expansión de 1 o más.</translation>
     </message>
     <message>
         <source>Give the millilitres.</source>
@@ -4056,15 +4865,19 @@
     </message>
     <message>
         <source>Give the place that is to be built another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé otro nombre al lugar que se va a construir.</translation>
     </message>
     <message>
         <source>Give the real litres of one pot.</source>
         <translation>Dé los litros reales de una maceta.</translation>
     </message>
     <message>
-        <source>Give the seeds that a good cone has, above 0.</source>
+        <source>Give the row a taxon, or enter the plant first.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the seeds that a good cone has, above 0.</source>
+        <translation>Dé las semillas que tiene un buen cono, más de 0.</translation>
     </message>
     <message>
         <source>Give the share that survives each, as 0.75,0.8.</source>
@@ -4092,7 +4905,7 @@
     </message>
     <message>
         <source>Give what its maker says, above 0, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé lo que dice su fabricante, mayor que 0, o déjelo vacío.</translation>
     </message>
     <message>
         <source>Go on with it, or end it.</source>
@@ -4132,7 +4945,7 @@
     </message>
     <message>
         <source>How much seed {} of {} ripening cones bring rests on common practice alone, no source: the book has no sorted cone of their taxon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánta semilla traen {} de {} conos que maduran descansa solo en la práctica común, sin fuente: el libro no tiene ningún cono clasificado de su taxón.</translation>
     </message>
     <message>
         <source>How pollen keeps</source>
@@ -4157,6 +4970,10 @@
     <message>
         <source>Is it a scanner's log?</source>
         <translation>¿Es un registro de un lector?</translation>
+    </message>
+    <message>
+        <source>Is this the right file?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Is {} meant?</source>
@@ -4200,7 +5017,7 @@
     </message>
     <message>
         <source>It runs from {} to {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Va de {} a {}.</translation>
     </message>
     <message>
         <source>Its counts cannot be worked with, or no seed waits in it.</source>
@@ -4220,7 +5037,7 @@
     </message>
     <message>
         <source>Its steps are 1 (the tray) to {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus pasos son del 1 (la bandeja) al {}.</translation>
     </message>
     <message>
         <source>Its turn when walking through</source>
@@ -4256,11 +5073,11 @@
     </message>
     <message>
         <source>Kilograms a square metre</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilogramos por metro cuadrado</translation>
     </message>
     <message>
         <source>Kilograms a square metre in each place</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilogramos por metro cuadrado en cada lugar</translation>
     </message>
     <message>
         <source>Kind of paper</source>
@@ -4308,7 +5125,7 @@
     </message>
     <message>
         <source>Lift 25 kg at most, close to the body; two for more, or a barrow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levante a lo sumo 25 kg, pegado al cuerpo; entre dos para más, o una carretilla.</translation>
     </message>
     <message>
         <source>Light</source>
@@ -4316,19 +5133,19 @@
     </message>
     <message>
         <source>Litres of '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>Litros de «{}»</translation>
     </message>
     <message>
         <source>Litres of each part</source>
-        <translation type="unfinished"></translation>
+        <translation>Litros de cada componente</translation>
     </message>
     <message>
         <source>Litres of finished mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Litros de sustrato mezclado</translation>
     </message>
     <message>
         <source>Litres of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Litros de {}</translation>
     </message>
     <message>
         <source>Look again on</source>
@@ -4363,6 +5180,10 @@
         <translation>Créelo primero o nombre otro.</translation>
     </message>
     <message>
+        <source>Make room or ask for the right to write there. The book itself is as it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Make room, then do it again. Nothing was written.</source>
         <translation>Haga sitio y repítalo. No se escribió nada.</translation>
     </message>
@@ -4385,6 +5206,10 @@
     <message>
         <source>March</source>
         <translation>marzo</translation>
+    </message>
+    <message>
+        <source>Match a column to 'kind', or say seed, tray, pot or parent for all rows.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>May</source>
@@ -4412,7 +5237,7 @@
     </message>
     <message>
         <source>Measure its length and width, or pin to a bench of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mida su largo y ancho, o fije a una mesa suya.</translation>
     </message>
     <message>
         <source>Measure the ruler of the test page; more than 10 mm off is a setting of the printer: print at 100 %, without fitting to the page.</source>
@@ -4452,7 +5277,7 @@
     </message>
     <message>
         <source>Months in a step are drawn evenly over the route's range; what is overdue is due this month.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los meses en un paso se simulan por igual dentro del intervalo de la ruta; lo atrasado toca este mes.</translation>
     </message>
     <message>
         <source>Move</source>
@@ -4465,6 +5290,14 @@
     <message>
         <source>Name</source>
         <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Name a copy from elsewhere. Nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name a copy.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name a female plant of the register.</source>
@@ -4480,7 +5313,7 @@
     </message>
     <message>
         <source>Name a month to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre un mes por venir.</translation>
     </message>
     <message>
         <source>Name a new folder in it.</source>
@@ -4492,11 +5325,11 @@
     </message>
     <message>
         <source>Name a pot of a route.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre una maceta de una ruta.</translation>
     </message>
     <message>
         <source>Name a pot of its route, or add the step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre una maceta de su ruta o añada el paso.</translation>
     </message>
     <message>
         <source>Name another file, or make a new book.</source>
@@ -4532,7 +5365,7 @@
     </message>
     <message>
         <source>Name at least one month in which you pot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre al menos un mes en que trasplanta.</translation>
     </message>
     <message>
         <source>Name at least one part.</source>
@@ -4540,7 +5373,7 @@
     </message>
     <message>
         <source>Name each part once, with a share above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre cada componente una sola vez, con una parte mayor que 0.</translation>
     </message>
     <message>
         <source>Name every column.</source>
@@ -4548,7 +5381,7 @@
     </message>
     <message>
         <source>Name it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Póngale nombre.</translation>
     </message>
     <message>
         <source>Name one of its pollen lots, or another father's.</source>
@@ -4576,7 +5409,7 @@
     </message>
     <message>
         <source>Name the place where they stand, or a taxon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre el lugar donde están, o un taxón.</translation>
     </message>
     <message>
         <source>Name the pollen lot, or say that the father is not known.</source>
@@ -4636,7 +5469,7 @@
     </message>
     <message>
         <source>No cones: about {:.0f} seeds of {} cones are not sown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin conos: no se siembran unas {:.0f} semillas de {} conos.</translation>
     </message>
     <message>
         <source>No day lacks a temperature.</source>
@@ -4648,11 +5481,15 @@
     </message>
     <message>
         <source>No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 futures; {:g} were asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna lista cuesta menos de {} (diferencia {:.2f} %). No falta nada en {:.1f} de 100 futuros; se pidieron {:g}.</translation>
     </message>
     <message>
         <source>No place of the book is measured, so room is not asked about.</source>
         <translation>Ningún lugar del libro está medido, así que no se pregunta por el espacio.</translation>
+    </message>
+    <message>
+        <source>No place of {} has a size. Measure one.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No seed is left in the trays.</source>
@@ -4676,7 +5513,7 @@
     </message>
     <message>
         <source>Nothing has to be ordered.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay que pedir nada.</translation>
     </message>
     <message>
         <source>Nothing here is called “{}”. Try part of the name, or a code.</source>
@@ -4689,6 +5526,10 @@
     <message>
         <source>Nothing of it is left on the table.</source>
         <translation>No queda nada de ella en la mesa.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing was written.</source>
@@ -4712,7 +5553,7 @@
     </message>
     <message>
         <source>Of {} in '{}' (step {}) {:.3g} % live instead of {:.3g} %.</source>
-        <translation type="unfinished"></translation>
+        <translation>De {} en «{}» (paso {}) sobrevive el {:.3g} % en lugar del {:.3g} %.</translation>
     </message>
     <message>
         <source>Old from</source>
@@ -4732,15 +5573,15 @@
     </message>
     <message>
         <source>One target</source>
-        <translation type="unfinished"></translation>
+        <translation>Una meta</translation>
     </message>
     <message>
         <source>Open a book first.</source>
         <translation>Abra primero un libro.</translation>
     </message>
     <message>
-        <source>Open it once to write; a copy of the old one is kept.</source>
-        <translation>Ábralo una vez para escribir; se conserva una copia del anterior.</translation>
+        <source>Open it there and save the sheet as CSV (UTF-8), then take in that file.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Open some</source>
@@ -4756,7 +5597,7 @@
     </message>
     <message>
         <source>Order list</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de pedidos</translation>
     </message>
     <message>
         <source>Out</source>
@@ -4804,7 +5645,7 @@
     </message>
     <message>
         <source>Plan fewer months or lots at a time, or allow more time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planee menos meses o menos lotes a la vez, o conceda más tiempo.</translation>
     </message>
     <message>
         <source>Plant out</source>
@@ -4820,7 +5661,7 @@
     </message>
     <message>
         <source>Plants becoming ready, by cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas que quedan listas, por cruce</translation>
     </message>
     <message>
         <source>Plants in pots; none for seed</source>
@@ -4828,19 +5669,19 @@
     </message>
     <message>
         <source>Plants into '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas a «{}»</translation>
     </message>
     <message>
         <source>Plants into each pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas a cada maceta</translation>
     </message>
     <message>
         <source>Plants of {} ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas de {} listas</translation>
     </message>
     <message>
         <source>Plants standing at the month's end</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas existentes a fin de mes</translation>
     </message>
     <message>
         <source>Pollen</source>
@@ -4872,7 +5713,7 @@
     </message>
     <message>
         <source>Potting in {} instead of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trasplante en {} en lugar de {}.</translation>
     </message>
     <message>
         <source>Potting mix can carry Legionella: wet it, wear mask and gloves, open bags away from the face, wash hands.</source>
@@ -4880,7 +5721,7 @@
     </message>
     <message>
         <source>Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los precios son 0 o más, un pedido mínimo 1 o más, una espera de 0 a 1000 días.</translation>
     </message>
     <message>
         <source>Print at 100 %, without fitting to the page.</source>
@@ -4916,7 +5757,7 @@
     </message>
     <message>
         <source>Ranges leave one future in ten below and one in ten above; what is not sown yet is not in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los intervalos dejan un futuro de cada diez por debajo y uno de cada diez por encima; lo que aún no se sembró no está incluido.</translation>
     </message>
     <message>
         <source>Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep taking room.</source>
@@ -4924,11 +5765,11 @@
     </message>
     <message>
         <source>Ready plants stay in their pots: no sale is foreseen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las plantas listas siguen en sus macetas: no se prevé ninguna venta.</translation>
     </message>
     <message>
         <source>Ready plants {} (in the present plan they {}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Las plantas listas {} (en el plan actual {}).</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -4951,8 +5792,8 @@
         <translation>No se pregunta por el espacio en las mesas.</translation>
     </message>
     <message>
-        <source>Run 'coneline check' on the book.</source>
-        <translation>Ejecute «coneline check» con el libro.</translation>
+        <source>Run 'coneline check' on the book, and see to the disk.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Save the file as UTF-8.</source>
@@ -4963,8 +5804,16 @@
         <translation>Guarde las etiquetas como archivo e imprima ese.</translation>
     </message>
     <message>
+        <source>Save the sheet as CSV (UTF-8).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Say first where it is kept: coneline store.</source>
         <translation>Diga primero dónde se guarda: coneline store.</translation>
+    </message>
+    <message>
+        <source>Say how they are written: day first, or month first.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Say what a plant is worth and what a sown seed costs (or a litre of mix and a square metre of bench a month), and the break-even is reckoned.</source>
@@ -4972,7 +5821,7 @@
     </message>
     <message>
         <source>Say which cross it is of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga de qué cruce es.</translation>
     </message>
     <message>
         <source>Say which is meant.</source>
@@ -5012,6 +5861,10 @@
     </message>
     <message>
         <source>Season plan</source>
+        <translation>Plan de temporada</translation>
+    </message>
+    <message>
+        <source>See what 'coneline check' says of the book.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5032,7 +5885,7 @@
     </message>
     <message>
         <source>Seed {} takes {:g} times as long to come up from now on: {} trays and {} sowings to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>La semilla {} tarda desde ahora {:g} veces lo mismo en nacer: {} bandejas y {} siembras por venir.</translation>
     </message>
     <message>
         <source>Seeds</source>
@@ -5120,15 +5973,15 @@
     </message>
     <message>
         <source>Square metres of bench, by light class</source>
-        <translation type="unfinished"></translation>
+        <translation>Metros cuadrados de mesa, por clase de luz</translation>
     </message>
     <message>
         <source>Square metres taken in each place</source>
-        <translation type="unfinished"></translation>
+        <translation>Metros cuadrados ocupados en cada lugar</translation>
     </message>
     <message>
         <source>Square metres without a place yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Metros cuadrados todavía sin lugar</translation>
     </message>
     <message>
         <source>Standing counts and room are those of the month's end, pots touching.</source>
@@ -5164,11 +6017,11 @@
     </message>
     <message>
         <source>Suppose something first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suponga algo primero.</translation>
     </message>
     <message>
         <source>Survival is drawn once a taxon, step and season, germination once a cross and tray, from all curves that fit its counts and the book's other crosses.</source>
-        <translation type="unfinished"></translation>
+        <translation>La supervivencia se simula una vez por taxón, paso y temporada, la germinación una vez por cruce y bandeja, de todas las curvas que concuerdan con sus recuentos y con los demás cruces del libro.</translation>
     </message>
     <message>
         <source>Take a larger label or a finer printer.</source>
@@ -5184,6 +6037,10 @@
     </message>
     <message>
         <source>Take a pin out, or pin a lot to another place.</source>
+        <translation>Quite algo fijado, o fije un lote a otro lugar.</translation>
+    </message>
+    <message>
+        <source>Take another; 'coneline copies' tells which are good. Nothing was changed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5196,7 +6053,7 @@
     </message>
     <message>
         <source>Take it out of its own parts, or rename the part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quítelo de sus propios componentes, o cambie el nombre del componente.</translation>
     </message>
     <message>
         <source>Take it out, or save the file as text.</source>
@@ -5223,16 +6080,12 @@
         <translation>Quite la sarcotesta y ponga la semilla en remojo; anote lo que se pierde.</translation>
     </message>
     <message>
-        <source>Take the newest good copy.</source>
-        <translation>Use la copia buena más reciente.</translation>
-    </message>
-    <message>
         <source>Take the old label away; if something is in it, count it again (recount).</source>
         <translation>Retire la etiqueta vieja; si hay algo dentro, cuéntelo de nuevo (recontar).</translation>
     </message>
     <message>
         <source>Take the pin out, or pin it to another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suéltelo, o fíjelo a otro lugar.</translation>
     </message>
     <message>
         <source>Take the whole stalk: turn it out in the direction of the scales' spiral (common practice, no source).</source>
@@ -5279,6 +6132,10 @@
         <translation>Las columnas son kind, name, says, source, as_of.</translation>
     </message>
     <message>
+        <source>The copy stands; take the old file away by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The cover of the book is one row.</source>
         <translation>La portada del libro es una sola fila.</translation>
     </message>
@@ -5303,6 +6160,10 @@
         <translation>El cono masculino está</translation>
     </message>
     <message>
+        <source>The names of the columns stand in one row; say its line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The nursery</source>
         <translation>El vivero</translation>
     </message>
@@ -5324,7 +6185,7 @@
     </message>
     <message>
         <source>The route's survival weighs as {:g} plants against the book's own history, a season strays as {:g} plants would.</source>
-        <translation type="unfinished"></translation>
+        <translation>La supervivencia de la ruta pesa como {:g} plantas frente al historial propio del libro; una temporada se desvía como lo harían {:g} plantas.</translation>
     </message>
     <message>
         <source>The scales are</source>
@@ -5411,10 +6272,6 @@
         <translation>Use uno de: {}.</translation>
     </message>
     <message>
-        <source>Use the newer program. Nothing was changed.</source>
-        <translation>Use el programa más nuevo. No se cambió nada.</translation>
-    </message>
-    <message>
         <source>Use the next free code.</source>
         <translation>Use el siguiente código libre.</translation>
     </message>
@@ -5440,7 +6297,7 @@
     </message>
     <message>
         <source>Want 1 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quiera 1 o más.</translation>
     </message>
     <message>
         <source>Water changed</source>
@@ -5448,11 +6305,11 @@
     </message>
     <message>
         <source>Watered pots are heavy: lift 25 kg at most, close to the body, two for more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las macetas regadas pesan: levante a lo sumo 25 kg, pegado al cuerpo, entre dos para más.</translation>
     </message>
     <message>
         <source>Watered pots are heavy: mind the load a bench bears, and your back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las macetas regadas pesan: tenga en cuenta la carga que soporta una mesa, y su espalda.</translation>
     </message>
     <message>
         <source>Way of keeping, as pollen lots name it</source>
@@ -5460,7 +6317,7 @@
     </message>
     <message>
         <source>Weigh a watered pot and divide by its litres; it is above 0 and below 10.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pese una maceta regada y divida por sus litros; es mayor que 0 y menor que 10.</translation>
     </message>
     <message>
         <source>Weigh all of it in the same unit as the hundreds.</source>
@@ -5520,7 +6377,7 @@
     </message>
     <message>
         <source>Without '{}' ({:.2f} m²{}); {} lots that stand there need another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin «{}» ({:.2f} m²{}); {} lotes que están allí necesitan otro lugar.</translation>
     </message>
     <message>
         <source>Write 10 % as 0.1; it is at most 1.</source>
@@ -5571,6 +6428,10 @@
         <translation>Escriba una proporción entre 0 y 1, como 0.95.</translation>
     </message>
     <message>
+        <source>Write a whole number, such as 40, and words in a note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write all dates one way.</source>
         <translation>Escriba todas las fechas de un mismo modo.</translation>
     </message>
@@ -5607,12 +6468,20 @@
         <translation>Escríbalo de nuevo desde el programa de calendario.</translation>
     </message>
     <message>
+        <source>Write it anew in UTF-8. Nothing was written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write it as 2026-03-09T14:05:00.</source>
         <translation>Escríbalo como 2026-03-09T14:05:00.</translation>
     </message>
     <message>
         <source>Write it down.</source>
         <translation>Anótelo.</translation>
+    </message>
+    <message>
+        <source>Write it like 2026-03-09, or leave it empty.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write it like {} or 2026-03-09.</source>
@@ -5624,31 +6493,55 @@
     </message>
     <message>
         <source>Write it such as 2027-05.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escríbalo como 2027-05.</translation>
     </message>
     <message>
         <source>Write its name and its parts, as bark=4,sand=1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba su nombre y sus componentes, como corteza=4,arena=1.</translation>
     </message>
     <message>
         <source>Write its name as the book has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba su nombre como lo tiene el libro.</translation>
     </message>
     <message>
         <source>Write opened:filled, such as 10:9.</source>
         <translation>Escriba abiertas:llenas, como 10:9.</translation>
     </message>
     <message>
+        <source>Write seed, tray, pot or parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the botanical name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the code instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write the cross as the book names it, or a taxon for a cross that is not in the book yet.</source>
+        <translation>Escriba el cruce como lo nombra el libro, o un taxón para un cruce que aún no está en el libro.</translation>
+    </message>
+    <message>
+        <source>Write the number alone, without its unit.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write the number.</source>
+        <translation>Escriba el número.</translation>
+    </message>
+    <message>
+        <source>Write the seed parent, ×, and the pollen parent.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write what a square metre costs a month.</source>
         <translation>Escriba lo que cuesta un metro cuadrado al mes.</translation>
+    </message>
+    <message>
+        <source>Write which one it is in, by its name.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write year-month-day, such as 2026-03-09.</source>
@@ -5696,11 +6589,11 @@
     </message>
     <message>
         <source>a draw of germination does not cover its trays</source>
-        <translation type="unfinished"></translation>
+        <translation>una simulación de la germinación no abarca sus bandejas</translation>
     </message>
     <message>
         <source>a draw of germination is no probability</source>
-        <translation type="unfinished"></translation>
+        <translation>una simulación de la germinación no es una probabilidad</translation>
     </message>
     <message>
         <source>a filled seed becomes a plant {:g} to {:g} times</source>
@@ -5708,19 +6601,19 @@
     </message>
     <message>
         <source>a forecast has no '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>un pronóstico no tiene «{}»</translation>
     </message>
     <message>
         <source>a forecast of {} months</source>
-        <translation type="unfinished"></translation>
+        <translation>un pronóstico de {} meses</translation>
     </message>
     <message>
         <source>a forecast of {} runs</source>
-        <translation type="unfinished"></translation>
+        <translation>un pronóstico de {} pasadas</translation>
     </message>
     <message>
         <source>a gap of {:g} mm between pots</source>
-        <translation type="unfinished"></translation>
+        <translation>una separación de {:g} mm entre macetas</translation>
     </message>
     <message>
         <source>a gap of {} mm cannot be</source>
@@ -5744,11 +6637,11 @@
     </message>
     <message>
         <source>a mix without a name or without parts</source>
-        <translation type="unfinished"></translation>
+        <translation>un sustrato sin nombre o sin componentes</translation>
     </message>
     <message>
         <source>a month of the year is from 1 to 12</source>
-        <translation type="unfinished"></translation>
+        <translation>un mes del año va de 1 a 12</translation>
     </message>
     <message>
         <source>a movement of 0</source>
@@ -5779,8 +6672,12 @@
         <translation>aquí va un número mayor que 0</translation>
     </message>
     <message>
+        <source>a number is missing</source>
+        <translation>falta un número</translation>
+    </message>
+    <message>
         <source>a pack of {:g} kg</source>
-        <translation type="unfinished"></translation>
+        <translation>un envase de {:g} kg</translation>
     </message>
     <message>
         <source>a page of {} × {} mm at {} dots an inch is too large to show</source>
@@ -5800,7 +6697,7 @@
     </message>
     <message>
         <source>a place that bears {:g} kg a square metre</source>
-        <translation type="unfinished"></translation>
+        <translation>un lugar que soporta {:g} kg por metro cuadrado</translation>
     </message>
     <message>
         <source>a place without a lot to stand there</source>
@@ -5808,7 +6705,7 @@
     </message>
     <message>
         <source>a placing of {} months</source>
-        <translation type="unfinished"></translation>
+        <translation>una colocación de {} meses</translation>
     </message>
     <message>
         <source>a plant is its own ancestor: {}</source>
@@ -5855,6 +6752,10 @@
         <translation>una impresora de {} puntos por pulgada</translation>
     </message>
     <message>
+        <source>a quote is opened and never closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a range from {} down to {}</source>
         <translation>un intervalo de {} hacia abajo hasta {}</translation>
     </message>
@@ -5896,7 +6797,7 @@
     </message>
     <message>
         <source>a settling of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>un asentamiento de {}</translation>
     </message>
     <message>
         <source>a share of '{}'</source>
@@ -5908,7 +6809,7 @@
     </message>
     <message>
         <source>a shrink of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>una merma de {}</translation>
     </message>
     <message>
         <source>a shrink of {} cannot be</source>
@@ -5916,19 +6817,23 @@
     </message>
     <message>
         <source>a sowing of {} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>una siembra de {} semillas</translation>
     </message>
     <message>
         <source>a sowing of {} seeds of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>una siembra de {} semillas de {}</translation>
     </message>
     <message>
         <source>a sowing without a number of seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>una siembra sin número de semillas</translation>
     </message>
     <message>
         <source>a sown seed at {:g}, a kept one at {:g}</source>
         <translation>una semilla sembrada a {:g}, una guardada a {:g}</translation>
+    </message>
+    <message>
+        <source>a spreadsheet program's own file</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a stage in which {} survive cannot be</source>
@@ -5940,19 +6845,19 @@
     </message>
     <message>
         <source>a survival of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>una supervivencia de {}</translation>
     </message>
     <message>
         <source>a target of {} plants</source>
-        <translation type="unfinished"></translation>
+        <translation>una meta de {} plantas</translation>
     </message>
     <message>
         <source>a target of {} plants of '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>una meta de {} plantas de «{}»</translation>
     </message>
     <message>
         <source>a target without a cross</source>
-        <translation type="unfinished"></translation>
+        <translation>una meta sin cruce</translation>
     </message>
     <message>
         <source>a temperature of {}</source>
@@ -5972,7 +6877,7 @@
     </message>
     <message>
         <source>a weight of {} cannot be</source>
-        <translation type="unfinished"></translation>
+        <translation>un peso de {} no puede ser</translation>
     </message>
     <message>
         <source>a {} has no papers of its own</source>
@@ -6040,11 +6945,11 @@
     </message>
     <message>
         <source>an assurance of {:g}</source>
-        <translation type="unfinished"></translation>
+        <translation>una seguridad de {:g}</translation>
     </message>
     <message>
         <source>an offer or good without a {}</source>
-        <translation type="unfinished"></translation>
+        <translation>una oferta o un material sin {}</translation>
     </message>
     <message>
         <source>and also</source>
@@ -6080,11 +6985,11 @@
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>saco</translation>
     </message>
     <message>
         <source>bale</source>
-        <translation type="unfinished"></translation>
+        <translation>bala</translation>
     </message>
     <message>
         <source>batch</source>
@@ -6124,7 +7029,7 @@
     </message>
     <message>
         <source>bulk</source>
-        <translation type="unfinished"></translation>
+        <translation>a granel</translation>
     </message>
     <message>
         <source>buy in</source>
@@ -6199,6 +7104,10 @@
         <translation>corregir</translation>
     </message>
     <message>
+        <source>count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>counted</source>
         <translation>contadas</translation>
     </message>
@@ -6207,8 +7116,12 @@
         <translation>recuentos sin bandeja en la mano</translation>
     </message>
     <message>
+        <source>cross</source>
+        <translation>cruce</translation>
+    </message>
+    <message>
         <source>cross {} {}</source>
-        <translation type="unfinished"></translation>
+        <translation>cruce {} {}</translation>
     </message>
     <message>
         <source>cut</source>
@@ -6384,6 +7297,10 @@
     </message>
     <message>
         <source>fewer than 1 nursery or 10 futures</source>
+        <translation>menos de 1 vivero o de 10 futuros</translation>
+    </message>
+    <message>
+        <source>field</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6420,7 +7337,7 @@
     </message>
     <message>
         <source>form of goods</source>
-        <translation type="unfinished"></translation>
+        <translation>forma del material</translation>
     </message>
     <message>
         <source>from root to first leaf {} days in the middle</source>
@@ -6515,7 +7432,7 @@
     </message>
     <message>
         <source>in '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>en «{}»</translation>
     </message>
     <message>
         <source>in the book: {}</source>
@@ -6583,11 +7500,15 @@
     </message>
     <message>
         <source>keeps for {} months</source>
-        <translation type="unfinished"></translation>
+        <translation>conservación de {} meses</translation>
     </message>
     <message>
         <source>kept from {} until {}, {} days earlier</source>
         <translation>guardada del {} al {}, {} días antes</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>kind of lot</source>
@@ -6627,7 +7548,7 @@
     </message>
     <message>
         <source>leave {} months after they are ready</source>
-        <translation type="unfinished"></translation>
+        <translation>salen {} meses después de estar listas</translation>
     </message>
     <message>
         <source>left as they are</source>
@@ -6668,6 +7589,10 @@
     <message>
         <source>line {}</source>
         <translation>línea {}</translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>log</source>
@@ -6755,7 +7680,7 @@
     </message>
     <message>
         <source>month</source>
-        <translation type="unfinished"></translation>
+        <translation>mes</translation>
     </message>
     <message>
         <source>month of sowing</source>
@@ -6776,6 +7701,10 @@
     <message>
         <source>moved to {}</source>
         <translation>movida a {}</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>needs of {} months</source>
@@ -6823,11 +7752,15 @@
     </message>
     <message>
         <source>no month of the year is a potting month</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún mes del año es mes de trasplante</translation>
     </message>
     <message>
         <source>no more expected</source>
         <translation>no se esperan más</translation>
+    </message>
+    <message>
+        <source>no name for the copy</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no other cross of the taxon</source>
@@ -6847,7 +7780,7 @@
     </message>
     <message>
         <source>no plan was found within {:g} seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>no se halló ningún plan en {:g} segundos</translation>
     </message>
     <message>
         <source>no plants can be reckoned for it</source>
@@ -6866,12 +7799,20 @@
         <translation>ningún informe se escribe como «{}»</translation>
     </message>
     <message>
-        <source>no route comes to '{}'</source>
+        <source>no restore of '{}' is to be undone</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no route comes to '{}'</source>
+        <translation>ninguna ruta llega a «{}»</translation>
     </message>
     <message>
         <source>no row after the header</source>
         <translation>ninguna fila tras el encabezado</translation>
+    </message>
+    <message>
+        <source>no row below the header</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no row with a temperature</source>
@@ -6890,8 +7831,16 @@
         <translation>no se dio ninguna etapa</translation>
     </message>
     <message>
+        <source>no taxon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no temperature is known</source>
         <translation>no se conoce ninguna temperatura</translation>
+    </message>
+    <message>
+        <source>no temporary file could be written: {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no tray is due for a look on {}</source>
@@ -6902,8 +7851,12 @@
         <translation>no hay ninguna bandeja en la mano</translation>
     </message>
     <message>
-        <source>no tray stands in '{}'</source>
+        <source>no tray or pot</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tray stands in '{}'</source>
+        <translation>no hay ninguna bandeja en «{}»</translation>
     </message>
     <message>
         <source>no tray stands on {}</source>
@@ -6915,7 +7868,7 @@
     </message>
     <message>
         <source>nobody offers '{}', of which {} are needed</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie ofrece «{}», del que se necesitan {}</translation>
     </message>
     <message>
         <source>none</source>
@@ -6962,6 +7915,10 @@
         <translation>todavía no polinizado</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nothing came up by day {:g}; {} seeds still wait</source>
         <translation>nada nació hasta el día {:g}; aún esperan {} semillas</translation>
     </message>
@@ -6999,11 +7956,15 @@
     </message>
     <message>
         <source>nothing of this can be written</source>
-        <translation type="unfinished"></translation>
+        <translation>nada de esto puede escribirse</translation>
     </message>
     <message>
         <source>nothing of this round is left to take back</source>
         <translation>no queda nada de esta ronda que anular</translation>
+    </message>
+    <message>
+        <source>nothing says what the rows are</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>nothing since {}</source>
@@ -7174,6 +8135,10 @@
         <translation>polen de {}, mientras su cono lo suelta</translation>
     </message>
     <message>
+        <source>pollen parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>pollen parents</source>
         <translation>padres del polen</translation>
     </message>
@@ -7290,7 +8255,7 @@
     </message>
     <message>
         <source>room for {:g} litres</source>
-        <translation type="unfinished"></translation>
+        <translation>sitio para {:g} litros</translation>
     </message>
     <message>
         <source>root</source>
@@ -7326,11 +8291,11 @@
     </message>
     <message>
         <source>seed of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>semilla de {}</translation>
     </message>
     <message>
         <source>seed of {} that takes {} times as long to come up</source>
-        <translation type="unfinished"></translation>
+        <translation>semilla de {} que tarda {} veces lo mismo en nacer</translation>
     </message>
     <message>
         <source>seed parent</source>
@@ -7341,8 +8306,16 @@
         <translation>prueba de semilla</translation>
     </message>
     <message>
+        <source>seedlings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>seeds counted by hand and by weight</source>
         <translation>semillas contadas a mano y por peso</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>seen at each look</source>
@@ -7359,6 +8332,10 @@
     <message>
         <source>series {} and number {} make no code</source>
         <translation>la serie {} y el número {} no forman un código</translation>
+    </message>
+    <message>
+        <source>several are called '{}'</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>several columns could be meant: {}</source>
@@ -7393,6 +8370,10 @@
         <translation>soltando polen</translation>
     </message>
     <message>
+        <source>since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>since {}</source>
         <translation>desde el {}</translation>
     </message>
@@ -7410,7 +8391,7 @@
     </message>
     <message>
         <source>sold after {} months</source>
-        <translation type="unfinished"></translation>
+        <translation>vendidas a los {} meses</translation>
     </message>
     <message>
         <source>some or all of it not known</source>
@@ -7450,7 +8431,7 @@
     </message>
     <message>
         <source>sowing {} {}</source>
-        <translation type="unfinished"></translation>
+        <translation>siembra {} {}</translation>
     </message>
     <message>
         <source>sown</source>
@@ -7458,7 +8439,7 @@
     </message>
     <message>
         <source>sown {} {}</source>
-        <translation type="unfinished"></translation>
+        <translation>sembrada {} {}</translation>
     </message>
     <message>
         <source>spent</source>
@@ -7490,11 +8471,11 @@
     </message>
     <message>
         <source>step {} of the route of '{}' is survived by {}</source>
-        <translation type="unfinished"></translation>
+        <translation>al paso {} de la ruta de «{}» sobrevive {}</translation>
     </message>
     <message>
         <source>step {} of the route of '{}' lasts {} to {} months: it has no end</source>
-        <translation type="unfinished"></translation>
+        <translation>el paso {} de la ruta de «{}» dura de {} a {} meses: no tiene fin</translation>
     </message>
     <message>
         <source>step {} where step {} is expected</source>
@@ -7561,8 +8542,12 @@
         <translation>sol</translation>
     </message>
     <message>
+        <source>supplier</source>
+        <translation>proveedor</translation>
+    </message>
+    <message>
         <source>survival {} {}</source>
-        <translation type="unfinished"></translation>
+        <translation>supervivencia {} {}</translation>
     </message>
     <message>
         <source>taken back</source>
@@ -7575,6 +8560,10 @@
     <message>
         <source>taking {} '{}' from {} on {} would leave {} below zero on {}, because of later entries</source>
         <translation>quitar {} «{}» de {} el {} dejaría {} por debajo de cero el {}, por anotaciones posteriores</translation>
+    </message>
+    <message>
+        <source>taxon</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>test it, or throw it away</source>
@@ -7590,7 +8579,7 @@
     </message>
     <message>
         <source>that target is not there any more</source>
-        <translation type="unfinished"></translation>
+        <translation>esa meta ya no está</translation>
     </message>
     <message>
         <source>the PNG file ends {} bytes before the end of a part</source>
@@ -7610,18 +8599,22 @@
     </message>
     <message>
         <source>the book has neither a taxon nor a place '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>el libro no tiene ni un taxón ni un lugar «{}»</translation>
     </message>
     <message>
         <source>the book has no cross '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>el libro no tiene ningún cruce «{}»</translation>
     </message>
     <message>
         <source>the book has no taxon '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>el libro no tiene ningún taxón «{}»</translation>
     </message>
     <message>
         <source>the book has no {} '{}'</source>
+        <translation>el libro no tiene: {} «{}»</translation>
+    </message>
+    <message>
+        <source>the book refused it: {}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7665,8 +8658,20 @@
         <translation>la columna {} no contiene un número entero</translation>
     </message>
     <message>
+        <source>the copy '{}' is not good: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the copy is not sound: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the counts tapped on {} are taken back</source>
         <translation>se retiran los recuentos hechos en {}</translation>
+    </message>
+    <message>
+        <source>the dates do not tell whether the day or the month comes first</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the day stands first here and second on line {}</source>
@@ -7679,6 +8684,14 @@
     <message>
         <source>the demo cannot be unpacked</source>
         <translation>el ejemplo no puede desempaquetarse</translation>
+    </message>
+    <message>
+        <source>the disk with '{}' failed: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk with '{}' is full</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the end of the curve is not yet in sight: by day {:g} it had come to {:.0f} % of its height, which is little known</source>
@@ -7722,7 +8735,7 @@
     </message>
     <message>
         <source>the forecast was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>el pronóstico se detuvo</translation>
     </message>
     <message>
         <source>the header has a column without a name</source>
@@ -7774,14 +8787,11 @@
     </message>
     <message numerus="yes">
         <source>the mean of {} earlier cones of {}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>la media de {} cono anterior de {}</numerusform><numerusform>la media de {} conos anteriores de {}</numerusform></translation>
     </message>
     <message>
         <source>the mix '{}' contains itself</source>
-        <translation type="unfinished"></translation>
+        <translation>el sustrato «{}» se contiene a sí mismo</translation>
     </message>
     <message>
         <source>the mix '{}' has no parts</source>
@@ -7789,7 +8799,7 @@
     </message>
     <message>
         <source>the mix '{}' shrinks by {} and loses {}</source>
-        <translation type="unfinished"></translation>
+        <translation>el sustrato «{}» merma {} y pierde {}</translation>
     </message>
     <message>
         <source>the mix '{}': {}</source>
@@ -7797,7 +8807,7 @@
     </message>
     <message>
         <source>the month is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta el mes</translation>
     </message>
     <message>
         <source>the name {} is {}</source>
@@ -7809,11 +8819,11 @@
     </message>
     <message>
         <source>the offer of '{}' by '{}' has {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la oferta de «{}» de «{}» tiene {}</translation>
     </message>
     <message>
         <source>the offer of '{}' by {} has a price, least order or lead time that cannot be</source>
-        <translation type="unfinished"></translation>
+        <translation>la oferta de «{}» de {} tiene un precio, un pedido mínimo o una espera que no puede ser</translation>
     </message>
     <message>
         <source>the parents of one or both are not known, so their kinship is taken as 0</source>
@@ -7829,7 +8839,7 @@
     </message>
     <message>
         <source>the parts of the mix '{}' sum to nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>los componentes del sustrato «{}» suman nada</translation>
     </message>
     <message>
         <source>the parts sum to nothing</source>
@@ -7876,12 +8886,16 @@
         <translation>el lugar {} estaría dentro de sí mismo</translation>
     </message>
     <message>
+        <source>the plant '{}' is new, and its taxon is not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the pollen {}, {} days old, was not tested, and is reckoned as all viable</source>
         <translation>el polen {}, de {} días, no se probó y se calcula como todo viable</translation>
     </message>
     <message>
         <source>the present plan counts on no cones</source>
-        <translation type="unfinished"></translation>
+        <translation>el plan actual no cuenta con ningún cono</translation>
     </message>
     <message>
         <source>the printer took nothing</source>
@@ -7905,19 +8919,23 @@
     </message>
     <message>
         <source>the route of '{}' does not come to '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>la ruta de «{}» no llega a «{}»</translation>
     </message>
     <message>
         <source>the route of '{}' has no step {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la ruta de «{}» no tiene paso {}</translation>
     </message>
     <message>
         <source>the route of '{}' has no steps</source>
-        <translation type="unfinished"></translation>
+        <translation>la ruta de «{}» no tiene pasos</translation>
     </message>
     <message>
         <source>the row has {} cells, at least {} are needed</source>
         <translation>la fila tiene {} celdas, se necesitan al menos {}</translation>
+    </message>
+    <message>
+        <source>the row has {} cells, the header {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the row has {} fields, the header {}</source>
@@ -7957,7 +8975,7 @@
     </message>
     <message>
         <source>the very same stands above already</source>
-        <translation type="unfinished"></translation>
+        <translation>lo mismo ya consta arriba</translation>
     </message>
     <message>
         <source>the weighings differ by {:.1f} % (coefficient of variation), at most {:.0f} % would do</source>
@@ -7973,15 +8991,27 @@
     </message>
     <message>
         <source>there is a place '{}' already</source>
-        <translation type="unfinished"></translation>
+        <translation>ya hay un lugar «{}»</translation>
     </message>
     <message>
         <source>there is a {} '{}' already</source>
         <translation>ya existe: {} «{}»</translation>
     </message>
     <message>
+        <source>there is no book '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no column '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there is no cone {}</source>
         <translation>no hay ningún cono {}</translation>
+    </message>
+    <message>
+        <source>there is no copy '{}'</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>there is no entry {}</source>
@@ -8036,6 +9066,10 @@
         <translation>no hay ningún taxón «{}»</translation>
     </message>
     <message>
+        <source>there is no tray or pot called '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there is no {} '{}'</source>
         <translation>no existe: {} «{}»</translation>
     </message>
@@ -8058,6 +9092,10 @@
     <message>
         <source>this is no file</source>
         <translation>esto no es un archivo</translation>
+    </message>
+    <message>
+        <source>this is no text</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>this is not the link of entry {}, whose turn it is</source>
@@ -8137,7 +9175,7 @@
     </message>
     <message>
         <source>two plans of different months cannot be compared</source>
-        <translation type="unfinished"></translation>
+        <translation>dos planes de meses distintos no pueden compararse</translation>
     </message>
     <message>
         <source>two seeds each at most, </source>
@@ -8221,11 +9259,11 @@
     </message>
     <message>
         <source>what is pinned to '{}' does not fit in {}: {} are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>lo fijado a «{}» no cabe en {}: faltan {}</translation>
     </message>
     <message>
         <source>what is pinned to '{}' weighs {:.0f} kg/m² in {}: {:.0f} more than it bears</source>
-        <translation type="unfinished"></translation>
+        <translation>lo fijado a «{}» pesa {:.0f} kg/m² en {}: {:.0f} más de lo que soporta</translation>
     </message>
     <message>
         <source>what is put off has a day, and what is dismissed has none</source>
@@ -8246,6 +9284,10 @@
     <message>
         <source>whether the float test holds for {} is not known</source>
         <translation>no se sabe si la prueba de flotación vale para {}</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>with the shift key held or Caps Lock on</source>
@@ -8311,19 +9353,19 @@
     </message>
     <message>
         <source>{:g} cents a litre and month</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} céntimos por litro y mes</translation>
     </message>
     <message>
         <source>{:g} litres in a pack</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} litros por envase</translation>
     </message>
     <message>
         <source>{:g} litres on hand</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} litros existentes</translation>
     </message>
     <message>
         <source>{:g} loose litres from one that is pressed</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} litros sueltos de uno prensado</translation>
     </message>
     <message>
         <source>{:g} ml of pollen are needed and {:g} ml are left</source>
@@ -8338,12 +9380,20 @@
         <translation>{:g} ml de polen por cono: la mediana de {} conos del libro.</translation>
     </message>
     <message>
+        <source>{:g} seconds to place in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{:g} to {:g} filled of {} floaters</source>
         <translation>de {:g} a {:g} llenas de {} que flotan</translation>
     </message>
     <message>
         <source>{} '{}' is no day</source>
         <translation>{} «{}» no es un día</translation>
+    </message>
+    <message>
+        <source>{} (at least {})</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} ({}) is a female plant: it gives no pollen and cannot be the father</source>
@@ -8383,6 +9433,10 @@
     <message>
         <source>{} cannot be used: {}</source>
         <translation>{} no puede usarse: {}</translation>
+    </message>
+    <message>
+        <source>{} cannot be written: {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} cleaned, {} lost</source>
@@ -8452,7 +9506,7 @@
     </message>
     <message>
         <source>{} days of waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>{} días de espera</translation>
     </message>
     <message>
         <source>{} degree-days above {} °C in the days measured</source>
@@ -8482,7 +9536,7 @@
     </message>
     <message>
         <source>{} earlier cones of the plant</source>
-        <translation type="unfinished"></translation>
+        <translation>{} conos anteriores de la planta</translation>
     </message>
     <message>
         <source>{} earlier cones of the plant: right 8 times in 10</source>
@@ -8490,7 +9544,7 @@
     </message>
     <message>
         <source>{} earlier {} of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} {} de antes, de {}</translation>
     </message>
     <message>
         <source>{} fertile scales</source>
@@ -8648,7 +9702,7 @@
     </message>
     <message>
         <source>{} in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} en total.</translation>
     </message>
     <message>
         <source>{} in your book; good seed of this taxon floats too: {}.</source>
@@ -8672,7 +9726,7 @@
     </message>
     <message>
         <source>{} in {}: what stands and the targets of that month take {} of {}; {} are missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} en {}: lo que hay y las metas de ese mes ocupan {} de {}; faltan {}.</translation>
     </message>
     <message>
         <source>{} into {}</source>
@@ -8683,12 +9737,20 @@
         <translation>{} es una planta hembra: no da polen</translation>
     </message>
     <message>
+        <source>{} is a folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} is a male plant: it has no cone to pollinate</source>
         <translation>{} es una planta macho: no tiene cono que polinizar</translation>
     </message>
     <message>
         <source>{} is a plant, not a pollen lot</source>
         <translation>{} es una planta, no un lote de polen</translation>
+    </message>
+    <message>
+        <source>{} is a {} plant</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} is a {} plant and cannot be the {}</source>
@@ -8728,7 +9790,7 @@
     </message>
     <message>
         <source>{} is no month of this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no es un mes de este plan</translation>
     </message>
     <message>
         <source>{} is no place of this book</source>
@@ -8752,7 +9814,7 @@
     </message>
     <message>
         <source>{} is not in the 120 months from {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no está en los 120 meses desde {}</translation>
     </message>
     <message>
         <source>{} is not right by one character.</source>
@@ -8767,8 +9829,12 @@
         <translation>{} no está dentro de {}: mire si la foto se tomó allí</translation>
     </message>
     <message>
-        <source>{} is pinned to '{}', where it cannot stand: {}</source>
+        <source>{} is pinned to '{}', but nothing of it will stand. Take the pin out.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} is pinned to '{}', where it cannot stand: {}</source>
+        <translation>{} está fijado a «{}», donde no puede estar: {}</translation>
     </message>
     <message>
         <source>{} is pinned twice: {} and {}</source>
@@ -8776,7 +9842,7 @@
     </message>
     <message>
         <source>{} is potted into '{}' (step {}) with '{}' instead of '{}'.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} se trasplanta a «{}» (paso {}) con «{}» en lugar de «{}».</translation>
     </message>
     <message>
         <source>{} is said to come from a female plant</source>
@@ -8834,7 +9900,7 @@
     </message>
     <message>
         <source>{} kg for a litre of wet mix</source>
-        <translation type="unfinished"></translation>
+        <translation>{} kg por litro de sustrato húmedo</translation>
     </message>
     <message>
         <source>{} leads back to no cone and no purchase</source>
@@ -8896,7 +9962,7 @@
     </message>
     <message>
         <source>{} months from {}, drawn {} times over. Ranges are 10 – 50 – 90 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} meses desde {}, simulados {} veces. Los intervalos son 10 – 50 – 90 %.</translation>
     </message>
     <message>
         <source>{} more expected (8 times in 10), likely {}</source>
@@ -8908,10 +9974,7 @@
     </message>
     <message numerus="yes">
         <source>{} moves</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>{} traslado</numerusform><numerusform>{} traslados</numerusform></translation>
     </message>
     <message>
         <source>{} must lie between 0 and 1, and this is {}</source>
@@ -8953,7 +10016,7 @@
     </message>
     <message>
         <source>{} of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de «{}»: se quieren {:.0f} semillas; hay disponibles {:.0f}, faltan {:.0f}.</translation>
     </message>
     <message>
         <source>{} of its {} days have no temperature</source>
@@ -8981,7 +10044,7 @@
     </message>
     <message>
         <source>{} of {} find no room in {}: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de {} no hallan sitio en {}: {}.</translation>
     </message>
     <message>
         <source>{} of {} grains germinated</source>
@@ -9049,7 +10112,7 @@
     </message>
     <message>
         <source>{} packs as its least order</source>
-        <translation type="unfinished"></translation>
+        <translation>{} envases como pedido mínimo</translation>
     </message>
     <message>
         <source>{} parts of {} cannot be</source>
@@ -9168,7 +10231,7 @@
     </message>
     <message>
         <source>{} seeds a cone cannot be</source>
-        <translation type="unfinished"></translation>
+        <translation>{} semillas por cono no pueden ser</translation>
     </message>
     <message>
         <source>{} seeds are more than any nursery counts</source>
@@ -9194,7 +10257,7 @@
     </message>
     <message>
         <source>{} seeds judged filled in {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} semillas juzgadas llenas en {}</translation>
     </message>
     <message>
         <source>{} seeds of {} are not cleaned yet</source>
@@ -9206,7 +10269,7 @@
     </message>
     <message>
         <source>{} seeds of {} are sown in {} besides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Además se siembran {} semillas de {} en {}.</translation>
     </message>
     <message>
         <source>{} seeds of {} have soaked: take them out, float them</source>
@@ -9275,11 +10338,11 @@
     </message>
     <message>
         <source>{} targets</source>
-        <translation type="unfinished"></translation>
+        <translation>{} metas</translation>
     </message>
     <message>
         <source>{} times the time to come up</source>
-        <translation type="unfinished"></translation>
+        <translation>{} veces el tiempo de nacer</translation>
     </message>
     <message>
         <source>{} to {}</source>
@@ -9295,7 +10358,7 @@
     </message>
     <message>
         <source>{} took no pollen: no seed of it is counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no recibió polen: no se cuenta semilla suya.</translation>
     </message>
     <message numerus="yes">
         <source>{} trays</source>
@@ -9370,7 +10433,7 @@
     </message>
     <message>
         <source>{} was to be ripe by {}: no seed of it is counted. Harvest it, if it still stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} debía estar maduro hasta el {}: no se cuenta semilla suya. Coséchelo, si sigue en pie.</translation>
     </message>
     <message>
         <source>{} weighings are too few to compare</source>
@@ -9429,11 +10492,11 @@
     </message>
     <message>
         <source>{}, sown in {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, sembrada en {}</translation>
     </message>
     <message>
         <source>{}, {} to {}: {} instead of {}, {:+.0f} on average.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, de {} a {}: {} en lugar de {}, {:+.0f} de media.</translation>
     </message>
     <message>
         <source>{}: cannot be written: {}</source>
@@ -9489,11 +10552,11 @@
     </message>
     <message>
         <source>{}: {}; nothing more is expected of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {}; no se espera nada más de ella.</translation>
     </message>
     <message>
         <source>{}; no placing is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; ninguna colocación es mejor.</translation>
     </message>
     <message>
         <source>{}; {}, which lies within that, and opening more would leave too few. Keep them and float them again later.</source>
@@ -9529,7 +10592,7 @@
     </message>
     <message>
         <source>{}{} in {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}{} en {}</translation>
     </message>
     <message>
         <source>{}{} of {}: '{}' instead of '{}'</source>
