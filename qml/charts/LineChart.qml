@@ -25,12 +25,15 @@ Item {
     /// Names of lines that end close together stand one below the other.
     readonly property var nameHeights: {
         const heights = [];
-        const room = Look.wide(18);
+        const line = Look.wide(18);
+        const wide = Math.max(1, width - area.x - area.width - 8);
+        // A long name takes two lines.
+        const rooms = names.map(name => line * Math.ceil(name.word.length * Look.tiny * 0.6 / wide));
         for (let i = 0; i < names.length; ++i)
-            heights.push(Math.max(i === 0 ? 0 : heights[i - 1] + room, py(names[i].y) - 10));
+            heights.push(Math.max(i === 0 ? 0 : heights[i - 1] + rooms[i - 1], py(names[i].y) - 10));
         let below = area.y + area.height + 8;
         for (let i = names.length - 1; i >= 0; --i) {
-            heights[i] = Math.min(heights[i], below - room);
+            heights[i] = Math.min(heights[i], below - rooms[i]);
             below = heights[i];
         }
         return heights;

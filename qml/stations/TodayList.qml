@@ -28,7 +28,7 @@ Item {
         header: Item {
             width: list.width
             height: titles.height + 24
-            onHeightChanged: list.positionViewAtBeginning()
+            onHeightChanged: Qt.callLater(list.positionViewAtBeginning)
 
             Column {
                 id: titles
