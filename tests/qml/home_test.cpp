@@ -63,6 +63,42 @@ TEST(OldTableInTheWindow, IsMatchedTriedOutAndTakenInOnlyWhenNothingIsWrong) {
   EXPECT_TRUE(shown.session().undo());
 }
 
+void click(ShownWindow& shown, const char* name) {
+  auto* item = shown.find(name);
+  ASSERT_NE(item, nullptr) << name;
+  ASSERT_TRUE(QMetaObject::invokeMethod(item, "clicked"));
+  shown.settle();
+}
+
+void write_into(ShownWindow& shown, const char* name, const QString& text) {
+  auto* item = shown.find(name);
+  ASSERT_NE(item, nullptr) << name;
+  item->forceActiveFocus();
+  for (const auto letter : text) {
+    QTest::keyClick(&shown.window(), letter.toLatin1());
+    QTest::qWait(60); // a person, not a scanner
+  }
+  shown.settle();
+}
+
+TEST(OldTableInTheWindow, GoesThroughThePageToTheEnd) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto before = shown.session().standing().lots.size();
+  shown.tap("bookPage");
+  shown.tap("book-table");
+  shown.find("tableFile")->setProperty("path", QStringLiteral(CONELINE_OLD_TABLE));
+  click(shown, "tableRead");
+  ASSERT_NE(shown.find("tableColumn-0"), nullptr);
+  click(shown, "tableTry");
+  EXPECT_EQ(shown.find("tableTake"), nullptr) << "the pots have no litres yet";
+  write_into(shown, "tableAll-litres", "5");
+  write_into(shown, "tableAll-width", "300");
+  click(shown, "tableTry");
+  EXPECT_EQ(shown.session().standing().lots.size(), before);
+  click(shown, "tableTake");
+  EXPECT_EQ(shown.session().standing().lots.size(), before + 6);
+}
+
 TEST(OldTableInTheWindow, BeginsABookOfItsOwn) {
   ShownWindow shown(With::no_book, wide);
   const QTemporaryDir folder;
