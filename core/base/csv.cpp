@@ -17,6 +17,7 @@ namespace coneline {
 namespace {
 
 constexpr std::uintmax_t largest_file = 512ULL * 1024 * 1024;
+constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 
 /// Walks over the text a field at a time and knows the line it is on.
 class Reader {
@@ -203,9 +204,8 @@ std::string remedy_for_row(const CsvTable& table, std::size_t fields) {
 } // namespace
 
 Result<CsvTable> read_csv(std::string_view text, std::string file) {
-  constexpr std::string_view mark = "\xEF\xBB\xBF";
-  if (text.starts_with(mark))
-    text.remove_prefix(mark.size());
+  if (text.starts_with(byte_order_mark))
+    text.remove_prefix(byte_order_mark.size());
   CsvTable table{std::move(file), {}, {}};
   if (const auto bad = first_bad_byte(text)) {
     const auto line = 1 + static_cast<std::size_t>(std::ranges::count(text.substr(0, *bad), '\n'));
@@ -262,7 +262,9 @@ Result<CsvTable> read_csv_file(const std::filesystem::path& path) {
 
 std::string csv_field(std::string_view value) {
   const bool blank_end = !value.empty() && (value.front() == ' ' || value.back() == ' ');
-  if (!blank_end && value.find_first_of(",\"\n\r") == std::string_view::npos)
+  // At the front of a file a byte-order mark would be taken off; behind a quote it is text.
+  const bool marked = value.starts_with(byte_order_mark);
+  if (!blank_end && !marked && value.find_first_of(",\"\n\r") == std::string_view::npos)
     return std::string(value);
   std::string quoted = "\"";
   for (const char c : value) {

@@ -24,6 +24,13 @@ TEST(Csv, PassesOverAByteOrderMarkAndReadsALastLineWithoutEnd) {
   EXPECT_EQ(table.rows.front().fields.front(), "Ü");
 }
 
+// Found by the fuzzer: of two marks the second belongs to the text, and was lost when written.
+TEST(Csv, AByteOrderMarkThatIsTextComesBack) {
+  const auto table = read_csv("\xEF\xBB\xBF\xEF\xBB\xBFname\n", "t.csv").value();
+  EXPECT_EQ(table.columns.front(), "\xEF\xBB\xBFname");
+  EXPECT_EQ(read_csv(csv_line(table.columns), "t.csv").value().columns, table.columns);
+}
+
 struct Bad {
   const char* text;
   std::size_t line;
