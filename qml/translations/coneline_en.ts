@@ -5,7 +5,10 @@
     <name>AheadView</name>
     <message numerus="yes">
         <source>%n month(s)</source>
-        <translation><numerusform>%n month</numerusform><numerusform>%n months</numerusform></translation>
+        <translation>
+            <numerusform>%n month</numerusform>
+            <numerusform>%n months</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -79,24 +82,15 @@
     <name>coneline::window::OldTable</name>
     <message numerus="yes">
         <source>%n row(s) of %1 came in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n row of %1 came in</numerusform><numerusform>%n rows of %1 came in</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) or cell(s) at fault; nothing can come in yet.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n row or cell at fault; nothing can come in yet.</numerusform><numerusform>%n rows or cells at fault; nothing can come in yet.</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) would come in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n row would come in.</numerusform><numerusform>%n rows would come in.</numerusform></translation>
     </message>
 </context>
 <context>
@@ -113,19 +107,31 @@
     <name>coneline::window::PlanOrders</name>
     <message numerus="yes">
         <source> · %n day(s)</source>
-        <translation><numerusform> · %n day</numerusform><numerusform> · %n days</numerusform></translation>
+        <translation>
+            <numerusform> · %n day</numerusform>
+            <numerusform> · %n days</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n bag(s)</source>
-        <translation><numerusform>%n bag</numerusform><numerusform>%n bags</numerusform></translation>
+        <translation>
+            <numerusform>%n bag</numerusform>
+            <numerusform>%n bags</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n bale(s)</source>
-        <translation><numerusform>%n bale</numerusform><numerusform>%n bales</numerusform></translation>
+        <translation>
+            <numerusform>%n bale</numerusform>
+            <numerusform>%n bales</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n load(s)</source>
-        <translation><numerusform>%n load</numerusform><numerusform>%n loads</numerusform></translation>
+        <translation>
+            <numerusform>%n load</numerusform>
+            <numerusform>%n loads</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

@@ -5,7 +5,10 @@
     <name>AheadView</name>
     <message numerus="yes">
         <source>%n month(s)</source>
-        <translation><numerusform>%n mes</numerusform><numerusform>%n meses</numerusform></translation>
+        <translation>
+            <numerusform>%n mes</numerusform>
+            <numerusform>%n meses</numerusform>
+        </translation>
     </message>
     <message>
         <source>Bands leave one future in ten below and one in ten above; the line within is the middle, the dashed one is the room there is.</source>
@@ -40,15 +43,15 @@
     <name>BarEnd</name>
     <message>
         <source>Book</source>
-        <translation type="unfinished"></translation>
+        <translation>Libro</translation>
     </message>
     <message>
         <source>Help, F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayuda, F1</translation>
     </message>
     <message>
         <source>The book and its file</source>
-        <translation type="unfinished"></translation>
+        <translation>El libro y su archivo</translation>
     </message>
 </context>
 <context>
@@ -130,71 +133,71 @@
     <name>BookPage</name>
     <message>
         <source>A whole copy, best on another disk. This book stays open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una copia completa, mejor en otro disco. Este libro sigue abierto.</translation>
     </message>
     <message>
         <source>Bring in an old spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar una hoja de cálculo antigua</translation>
     </message>
     <message>
         <source>Copy it</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiarlo</translation>
     </message>
     <message>
         <source>Copy the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar el libro</translation>
     </message>
     <message>
         <source>Enter it</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotarlo</translation>
     </message>
     <message>
         <source>Its file gets another name or folder; the copy is checked before the old file goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su archivo recibe otro nombre u otra carpeta; la copia se comprueba antes de quitar el archivo anterior.</translation>
     </message>
     <message>
         <source>Lots or parent plants from a list kept elsewhere, its columns matched by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes o plantas progenitoras de una lista llevada en otra parte, con sus columnas asignadas a mano.</translation>
     </message>
     <message>
         <source>Move it</source>
-        <translation type="unfinished"></translation>
+        <translation>Moverlo</translation>
     </message>
     <message>
         <source>Name the nursery</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner nombre al vivero</translation>
     </message>
     <message>
         <source>Open another book</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir otro libro</translation>
     </message>
     <message>
         <source>Open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrirlo</translation>
     </message>
     <message>
         <source>Put the book elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner el libro en otro lugar</translation>
     </message>
     <message>
         <source>The file it becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo que pasa a ser</translation>
     </message>
     <message>
         <source>The file of the book, typed or dropped here</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo del libro, escrito o soltado aquí</translation>
     </message>
     <message>
         <source>The file of the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la copia</translation>
     </message>
     <message>
         <source>This one is kept as it is. The book opened last opens by itself the next time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este se guarda tal como está. El último libro abierto se abre solo la próxima vez.</translation>
     </message>
     <message>
         <source>What stands on the cover, on papers and on labels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que figura en la portada, en los documentos y en las etiquetas.</translation>
     </message>
 </context>
 <context>
@@ -219,23 +222,23 @@
     <name>CopiesPart</name>
     <message>
         <source>Go back</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver atrás</translation>
     </message>
     <message>
         <source>Go back to the copy of %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la copia de %1, %2</translation>
     </message>
     <message>
         <source>No copy stands beside this book.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna copia junto a este libro.</translation>
     </message>
     <message>
         <source>The book copies itself whenever it is opened after a change. Going back keeps what stands there now.</source>
-        <translation type="unfinished"></translation>
+        <translation>El libro se copia solo cada vez que se abre tras un cambio. Al volver atrás se conserva lo que hay ahora.</translation>
     </message>
     <message>
         <source>Undo the going back</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer la vuelta atrás</translation>
     </message>
 </context>
 <context>
@@ -601,34 +604,34 @@
     </message>
     <message>
         <source>room for, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>espacio para, %1</translation>
     </message>
     <message>
         <source>there, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hay, %1</translation>
     </message>
 </context>
 <context>
     <name>HelpPane</name>
     <message>
         <source>All of the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Toda la ayuda</translation>
     </message>
     <message>
         <source>Close the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la ayuda</translation>
     </message>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayuda</translation>
     </message>
     <message>
         <source>Nothing has all of these words. Try one alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada contiene todas estas palabras. Pruebe con una sola.</translation>
     </message>
     <message>
         <source>Search the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar en la ayuda</translation>
     </message>
     <message>
         <source>close</source>
@@ -636,254 +639,254 @@
     </message>
     <message>
         <source>search the help</source>
-        <translation type="unfinished"></translation>
+        <translation>buscar en la ayuda</translation>
     </message>
 </context>
 <context>
     <name>HelpTexts</name>
     <message>
         <source>A book is one file with all of a nursery. Begin with the first cone, or bring in an old spreadsheet, or look at the demo first. The book opened last opens by itself the next time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un libro es un solo archivo con todo un vivero. Empiece con el primer cono, incorpore una hoja de cálculo antigua o vea antes el ejemplo. El último libro abierto se abre solo la próxima vez.</translation>
     </message>
     <message>
         <source>A house holds benches, a bench bays. With length and width the plan knows how much fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un invernadero contiene mesas, y una mesa, tramos. Con el largo y el ancho, el plan sabe cuánto cabe.</translation>
     </message>
     <message>
         <source>A kind of tray or pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Una clase de bandeja o maceta</translation>
     </message>
     <message>
         <source>A look at the scales</source>
-        <translation type="unfinished"></translation>
+        <translation>Una revisión de las escamas</translation>
     </message>
     <message>
         <source>A parent plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Una planta progenitora</translation>
     </message>
     <message>
         <source>A place</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lugar</translation>
     </message>
     <message>
         <source>A potting mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Una mezcla de sustrato</translation>
     </message>
     <message>
         <source>A round</source>
-        <translation type="unfinished"></translation>
+        <translation>Una ronda</translation>
     </message>
     <message>
         <source>A sharp blade and a slippery seed: hold it in a clamp and cut away from the hand. </source>
-        <translation type="unfinished"></translation>
+        <translation>Una hoja afilada y una semilla resbaladiza: sujétela en una mordaza y corte alejando la hoja de la mano. </translation>
     </message>
     <message>
         <source>A tray in the hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bandeja en la mano</translation>
     </message>
     <message>
         <source>All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and children away. If any was eaten, see a vet or doctor at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las partes de las cícadas son venenosas, la semilla sobre todo: use guantes, aleje mascotas, ganado y niños. Si alguien comió algo, acuda enseguida al veterinario o al médico.</translation>
     </message>
     <message>
         <source>Batches that are not sown yet. Each goes the same way: clean, sort, cut a few open, store or sow. The harvest table shows a batch as one bar that splits as you work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Partidas que aún no se han sembrado. Todas siguen el mismo camino: limpiar, clasificar, abrir algunas, guardar o sembrar. La mesa de cosecha muestra la partida como una barra que se divide a medida que usted trabaja.</translation>
     </message>
     <message>
         <source>Beginning a book</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar un libro</translation>
     </message>
     <message>
         <source>Bottom heat: a protected circuit, and the thermostat's probe in the medium.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calor de fondo: circuito protegido, y la sonda del termostato dentro del sustrato.</translation>
     </message>
     <message>
         <source>Bringing in an old spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar una hoja de cálculo antigua</translation>
     </message>
     <message>
         <source>Buy in</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprar</translation>
     </message>
     <message>
         <source>Choose the batch's filled seed, the kind of tray and how many; the seeds are shared out evenly. Each tray gets a code for its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija la semilla llena de la partida, la clase de bandeja y cuántas; las semillas se reparten por igual. Cada bandeja recibe un código para su etiqueta.</translation>
     </message>
     <message>
         <source>Choose what to print, the stock and the layout. Print the test page once and tell what its rulers measure, so that labels sit where they should. The code is always there, as symbol and in letters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija qué imprimir, el papel y la disposición. Imprima una vez la página de prueba y diga qué miden sus reglas, para que las etiquetas queden en su sitio. El código está siempre, como símbolo y en letras.</translation>
     </message>
     <message>
         <source>Clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar</translation>
     </message>
     <message>
         <source>Closed, loose or tight again: the days between loose and tight are those in which pollen can be taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerradas, sueltas o apretadas de nuevo: los días entre sueltas y apretadas son aquellos en que el cono puede recibir polen.</translation>
     </message>
     <message>
         <source>Cones</source>
-        <translation type="unfinished"></translation>
+        <translation>Conos</translation>
     </message>
     <message>
         <source>Count again</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar de nuevo</translation>
     </message>
     <message>
         <source>Cut some open</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir algunas</translation>
     </message>
     <message>
         <source>Died</source>
-        <translation type="unfinished"></translation>
+        <translation>Murió</translation>
     </message>
     <message>
         <source>Each female cone with its scales, its passes and when it may be ripe, as a range learned from the plant and its taxon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada cono femenino con sus escamas, sus pasadas y cuándo puede estar maduro, como un intervalo aprendido de la planta y de su taxón.</translation>
     </message>
     <message>
         <source>Every cross that the cones and the pollen on hand allow, with kinship and the plants to expect, and the best choice within pollen and bench. Pin one that must be made, forbid one that must not; what cannot be is said in words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada cruce que permiten los conos y el polen existente, con el parentesco y las plantas que cabe esperar, y la mejor elección dentro del polen y de la mesa. Fije uno que deba hacerse, prohíba uno que no; lo que no puede ser se dice con palabras.</translation>
     </message>
     <message>
         <source>Finding your way</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo orientarse</translation>
     </message>
     <message>
         <source>For good, into the ground. It leaves the pots but not the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para siempre, en el suelo. Sale de las macetas pero no del libro.</translation>
     </message>
     <message>
         <source>From the tray into a first pot, leaves first. They become a pot group of their own, or join one of the same cone and judgement.</source>
-        <translation type="unfinished"></translation>
+        <translation>De la bandeja a una primera maceta, las que tienen hojas primero. Forman un grupo de macetas propio o se unen a uno del mismo cono y juicio.</translation>
     </message>
     <message>
         <source>Germination of each cross as a range, what is still to come, what may explain the differences, and what loggers measured. Crosses that share a letter cannot be told apart by the counts there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Germinación de cada cruce como intervalo, lo que falta por venir, lo que puede explicar las diferencias y lo que midieron los registradores. Los cruces que comparten una letra no pueden distinguirse con los recuentos que hay.</translation>
     </message>
     <message>
         <source>Give it another place. A bench's label scanned on a round does the same for many.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dele otro lugar. La etiqueta de una mesa leída en una ronda hace lo mismo para muchos.</translation>
     </message>
     <message>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Cosechar</translation>
     </message>
     <message>
         <source>Here the book is named, copied, put elsewhere, and another one opened. A copy is whole and can be made while the book is open. Keep one on another disk. An old spreadsheet can be brought in here at any time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí se pone nombre al libro, se copia, se pone en otro lugar y se abre otro. Una copia es completa y puede hacerse con el libro abierto. Guarde una en otro disco. Una hoja de cálculo antigua puede incorporarse aquí en cualquier momento.</translation>
     </message>
     <message>
         <source>Into the next size of pot. Take as many as are ready; the rest stay where they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>A la medida siguiente de maceta. Tome tantas como estén listas; las demás se quedan donde están.</translation>
     </message>
     <message>
         <source>Its parts by volume, and how much volume is lost when they are mixed. Measure it once with a bucket.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus componentes por volumen, y cuánto volumen se pierde al mezclarlos. Mídalo una vez con un cubo.</translation>
     </message>
     <message>
         <source>Its real litres and size, measured: a class name of the trade is no volume.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus litros y medidas reales, medidos: un nombre de clase del comercio no es un volumen.</translation>
     </message>
     <message>
         <source>Labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiquetas</translation>
     </message>
     <message>
         <source>Leaves and cones carry spines: long sleeves, gloves and something over the eyes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las hojas y los conos tienen espinas: manga larga, guantes y algo que proteja los ojos.</translation>
     </message>
     <message>
         <source>Many cycads are protected: check whether this needs a permit. The program keeps papers, the authority decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muchas cícadas están protegidas: mire si esto necesita permiso. El programa guarda los documentos, decide la autoridad.</translation>
     </message>
     <message>
         <source>Mind your back: lift close to the body, and not above about 25 kg alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuide su espalda: levante pegado al cuerpo, y no más de unos 25 kg a solas.</translation>
     </message>
     <message>
         <source>Move</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover</translation>
     </message>
     <message>
         <source>Name the plant that bears the cone and its taxon, and when the cone was first seen. The plant goes into the register, the cone gets a code for its label. Then pollinate it from the page of the cone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre la planta que lleva el cono y su taxón, y cuándo se vio el cono por primera vez. La planta pasa al registro, el cono recibe un código para su etiqueta. Después polinícelo desde la página del cono.</translation>
     </message>
     <message>
         <source>Name, taxon, sex once a cone showed it, origin and papers. What is set right later leaves what stood before in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre, taxón, sexo una vez que lo mostró un cono, origen y documentos. Lo que se corrige después deja en el libro lo que constaba antes.</translation>
     </message>
     <message>
         <source>Nothing is rubbed out. Undo, or the entry's own button in a lot's history, enters its mirror; both stay to be seen. Then enter it anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se borra nada. Deshacer, o el botón de la propia anotación en el historial de un lote, anota su reflejo; ambos siguen a la vista. Después anótelo de nuevo.</translation>
     </message>
     <message>
         <source>One lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lote</translation>
     </message>
     <message>
         <source>One pass over a cone whose scales are loose. Repeat it every second or third day until the cone tightens (common practice). Enter each pass with its own pollen and, where you know it, the amount.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pasada por un cono con las escamas sueltas. Repítala cada dos o tres días hasta que el cono se apriete (práctica común). Anote cada pasada con su propio polen y, si la sabe, la cantidad.</translation>
     </message>
     <message>
         <source>Out</source>
-        <translation type="unfinished"></translation>
+        <translation>Salida</translation>
     </message>
     <message>
         <source>Plant out</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantar fuera</translation>
     </message>
     <message>
         <source>Pollen</source>
-        <translation type="unfinished"></translation>
+        <translation>Polen</translation>
     </message>
     <message>
         <source>Pollen collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Polen recogido</translation>
     </message>
     <message>
         <source>Pollen of one male shed over a few days and kept together is one lot. Say how it is kept: that decides how long it lasts.</source>
-        <translation type="unfinished"></translation>
+        <translation>El polen de un macho, soltado en unos pocos días y guardado junto, es un lote. Diga cómo se guarda: eso decide cuánto dura.</translation>
     </message>
     <message>
         <source>Pollen on hand, what should go first standing first, and the male plants. Dry pollen kept cold lasts longest; a germination test on a slide tells what is left in it. A pass without an amount makes what is left an upper bound.</source>
-        <translation type="unfinished"></translation>
+        <translation>El polen existente, con lo que debería gastarse antes en primer lugar, y las plantas macho. El polen seco guardado en frío es el que más dura; una prueba de germinación en un portaobjetos dice lo que queda en él. Una pasada sin cantidad hace de lo que queda un límite superior.</translation>
     </message>
     <message>
         <source>Pollinate</source>
-        <translation type="unfinished"></translation>
+        <translation>Polinizar</translation>
     </message>
     <message>
         <source>Pot groups: plants of one cone in one size of pot that are moved together. What is due for a larger pot says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupos de macetas: plantas de un cono en una medida de maceta que se mueven juntas. Lo que ya necesita una maceta mayor lo dice.</translation>
     </message>
     <message>
         <source>Pot on</source>
-        <translation type="unfinished"></translation>
+        <translation>Trasplantar</translation>
     </message>
     <message>
         <source>Pot seedlings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasar plántulas a maceta</translation>
     </message>
     <message>
         <source>Pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Macetas</translation>
     </message>
     <message>
         <source>Pots, litres of mix and bench space of the coming months: the line is the likeliest, the band holds it eight times in ten. The first month that does not fit is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Macetas, litros de sustrato y espacio de mesa de los próximos meses: la línea es lo más probable, la banda lo contiene ocho de cada diez veces. Se nombra el primer mes que no cabe.</translation>
     </message>
     <message>
         <source>Potting mix can carry Legionella: wet it, wear mask and gloves, open bags away from the face, wash hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla de sustrato puede llevar Legionella: humedézcala, use mascarilla y guantes, abra los sacos lejos de la cara, lávese las manos.</translation>
     </message>
     <message>
         <source>Results</source>
-        <translation type="unfinished"></translation>
+        <translation>Resultados</translation>
     </message>
     <message>
         <source>Save the sheet as CSV. Say for each column what it holds; what no column holds can be said for all rows. Try it out as often as you like: each row says what it would become, each fault stands with its line and column. Nothing is written until no fault is left and you take it in. Rows of one cross with the same days count as one cone. Pots keep their parents in words, since nobody knows any more how many seeds were sown for them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarde la hoja como CSV. Diga de cada columna qué contiene; lo que no contiene ninguna columna puede decirse para todas las filas. Pruébelo cuantas veces quiera: cada fila dice en qué se convertiría, cada error figura con su línea y su columna. No se escribe nada hasta que no quede ningún error y usted la incorpore. Las filas de un cruce con los mismos días cuentan como un cono. Las macetas conservan sus padres en palabras, porque ya nadie sabe cuántas semillas se sembraron para ellas.</translation>
     </message>
     <message>
         <source>Season plan</source>
@@ -891,135 +894,135 @@
     </message>
     <message>
         <source>Seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Semilla</translation>
     </message>
     <message>
         <source>Seed of many cycads must ripen on for months before it can sprout. Say where it lies and until when; it comes up again when it is time to look.</source>
-        <translation type="unfinished"></translation>
+        <translation>La semilla de muchas cícadas debe seguir madurando durante meses antes de poder brotar. Diga dónde está y hasta cuándo; vuelve a aparecer cuando toca mirarla.</translation>
     </message>
     <message>
         <source>Seed or plants from elsewhere. Write what the supplier says of parents and papers into the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Semilla o plantas de otra parte. Escriba en la nota lo que dice el proveedor de los padres y los documentos.</translation>
     </message>
     <message>
         <source>Seed that was sown. Look at each tray from time to time and enter the look even when nothing is new: that is knowledge too. Beside the counts stands what is still to come, as a range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Semilla ya sembrada. Revise cada bandeja de vez en cuando y anote la revisión aunque no haya nada nuevo: también eso es saber. Junto a los recuentos está lo que falta por venir, como intervalo.</translation>
     </message>
     <message>
         <source>Seed, seedlings or plants that died. Enter what is seen, on the day it is seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Semillas, plántulas o plantas que murieron. Anote lo que se ve, el día en que se ve.</translation>
     </message>
     <message>
         <source>Sell</source>
-        <translation type="unfinished"></translation>
+        <translation>Vender</translation>
     </message>
     <message>
         <source>Sort</source>
-        <translation type="unfinished"></translation>
+        <translation>Clasificar</translation>
     </message>
     <message>
         <source>Sow</source>
-        <translation type="unfinished"></translation>
+        <translation>Sembrar</translation>
     </message>
     <message>
         <source>Store</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Take the flesh off, soak and change the water. Enter what was lost, also when it is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quite la sarcotesta, ponga en remojo y cambie el agua. Anote lo que se perdió, también cuando no fue nada.</translation>
     </message>
     <message>
         <source>Taking back a mistake</source>
-        <translation type="unfinished"></translation>
+        <translation>Anular un error</translation>
     </message>
     <message>
         <source>Tap plus for each new root, each first leaf, each seed taken out dead. Count only what is new since the last look. Nothing new is one tap. Scan the next tray to enter this one and go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toque el más por cada raíz nueva, cada primera hoja, cada semilla muerta retirada. Cuente solo lo nuevo desde la última revisión. Nada nuevo es un solo toque. Lea la bandeja siguiente para anotar esta y continuar.</translation>
     </message>
     <message>
         <source>Tell filled seed from empty by a test that leaves it whole: floating, shaking, by eye, by X-ray. What judged a seed stays with it through tray and pot, so the test can be judged later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Distinga la semilla llena de la vacía con una prueba que la deje entera: por flotación, agitándola, a simple vista, por rayos X. Lo que juzgó una semilla la acompaña por la bandeja y la maceta, de modo que después pueda juzgarse la prueba.</translation>
     </message>
     <message>
         <source>The bar is the batch, its pieces what was lost, sank, floated and opened. The range on it is how many are filled. Floaters are not thrown away unopened unless the float test is known to hold for the taxon: a year would be lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>La barra es la partida, sus trozos lo que se perdió, se hundió, flotó y se abrió. El intervalo sobre ella es cuántas están llenas. Las que flotan no se tiran sin abrir, salvo que se sepa que la prueba de flotación vale para el taxón: se perdería un año.</translation>
     </message>
     <message>
         <source>The book and its file</source>
-        <translation type="unfinished"></translation>
+        <translation>El libro y su archivo</translation>
     </message>
     <message>
         <source>The cone falls apart; count the seeds, or weigh hundreds of them and then all. From here every seed is accounted for.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cono se deshace; cuente las semillas, o pese unos centenares y después todas. Desde aquí se da cuenta de cada semilla.</translation>
     </message>
     <message>
         <source>The first cone</source>
-        <translation type="unfinished"></translation>
+        <translation>El primer cono</translation>
     </message>
     <message>
         <source>The harvest table</source>
-        <translation type="unfinished"></translation>
+        <translation>La mesa de cosecha</translation>
     </message>
     <message>
         <source>The line at the top, or down the left edge, goes from pollen to out: tap a station to see what is there. The field at the bottom takes a scan, a code or a name from any page. Escape goes back one step, Tab walks through everything, Ctrl+Z takes back the last entry, F1 opens this help.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea de arriba, o la del borde izquierdo, va del polen a la salida: toque una estación para ver qué hay allí. El campo de abajo admite una lectura, un código o un nombre desde cualquier página. Escape vuelve un paso atrás, Tab lo recorre todo, Ctrl+Z anula la última anotación, F1 abre esta ayuda.</translation>
     </message>
     <message>
         <source>The only sure answer, at the price of the seed. A few of each part narrow the range much; the harvest table says how much a tenth more would show.</source>
-        <translation type="unfinished"></translation>
+        <translation>La única respuesta segura, al precio de la semilla. Unas pocas de cada parte estrechan mucho el intervalo; la mesa de cosecha dice cuánto mostraría abrir una décima parte más.</translation>
     </message>
     <message>
         <source>Throw away</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirar</translation>
     </message>
     <message>
         <source>To whom and for how much. The papers of a sale lead each plant back to its parents.</source>
-        <translation type="unfinished"></translation>
+        <translation>A quién y por cuánto. Los documentos de una venta llevan cada planta hasta sus padres.</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandejas</translation>
     </message>
     <message>
         <source>Walk past the trays: scan one, tap what is new, scan the next. A bench's label moves what is scanned after it. A round stands in the book with each tap, so it can be left and gone on with later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recorra las bandejas: lea una, toque lo nuevo, lea la siguiente. La etiqueta de una mesa mueve allí lo que se lea después. La ronda consta en el libro con cada toque, así que puede dejarse y seguirse más tarde.</translation>
     </message>
     <message>
         <source>Watch a male cone</source>
-        <translation type="unfinished"></translation>
+        <translation>Observar un cono masculino</translation>
     </message>
     <message>
         <source>What is due, in walking order, with the reason and the days it has. A tap on the thing opens it; done, later and strike answer the line. The list can be written for a calendar program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que está pendiente, en orden de paso, con el motivo y los días que tiene. Un toque en la cosa la abre; hecho, más tarde y tachar responden a la línea. La lista puede escribirse para un programa de calendario.</translation>
     </message>
     <message>
         <source>What is thrown away on purpose. Floaters that nobody cut open are asked about first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se tira a propósito. Antes se pregunta por las semillas que flotan y que nadie abrió.</translation>
     </message>
     <message>
         <source>What it is, how many, where; its line back to the cone with what was lost at each step; what can be done now, likeliest first; its history, each entry to be taken back by one that names it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué es, cuántas son, dónde están; su línea hasta el cono con lo perdido en cada paso; lo que puede hacerse ahora, primero lo más probable; su historial, donde cada anotación puede anularse con otra que la nombra.</translation>
     </message>
     <message>
         <source>What was sold, planted out, given up or died. Everything here still leads back to its cone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se vendió, se plantó fuera, se abandonó o murió. Todo lo de aquí sigue llevando hasta su cono.</translation>
     </message>
     <message>
         <source>When it comes loose, is taken off, is spent. A cone that sheds is due for collecting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo se suelta, se quita, se agota. De un cono que suelta polen toca recogerlo.</translation>
     </message>
     <message>
         <source>When there are more or fewer than the book says. The difference is noted as unexplained and reported, not hidden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuando hay más o menos de lo que dice el libro. La diferencia se anota como inexplicada y se informa de ella, no se oculta.</translation>
     </message>
     <message>
         <source>Which crosses to make</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué cruces hacer</translation>
     </message>
 </context>
 <context>
@@ -1338,7 +1341,7 @@
     </message>
     <message>
         <source>size of one, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño de uno, %1</translation>
     </message>
     <message>
         <source>supplier</source>
@@ -1346,11 +1349,11 @@
     </message>
     <message>
         <source>times as much loose</source>
-        <translation type="unfinished"></translation>
+        <translation>veces su volumen una vez suelto</translation>
     </message>
     <message>
         <source>weight of one</source>
-        <translation type="unfinished"></translation>
+        <translation>peso de uno</translation>
     </message>
     <message>
         <source>what it is</source>
@@ -1361,79 +1364,79 @@
     <name>OldTablePart</name>
     <message>
         <source>%1 holds</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 contiene</translation>
     </message>
     <message>
         <source>Begin the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar el libro</translation>
     </message>
     <message>
         <source>For every row, where no column says it</source>
-        <translation type="unfinished"></translation>
+        <translation>Para todas las filas, donde ninguna columna lo dice</translation>
     </message>
     <message>
         <source>How its dates are written</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo están escritas sus fechas</translation>
     </message>
     <message>
         <source>Read it</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerla</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporarla</translation>
     </message>
     <message>
         <source>The new book's file</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo del libro nuevo</translation>
     </message>
     <message>
         <source>The nursery's name</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre del vivero</translation>
     </message>
     <message>
         <source>The sheet comes into a new book.</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja pasa a un libro nuevo.</translation>
     </message>
     <message>
         <source>The sheet, saved as CSV: its file, typed or dropped here</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja, guardada como CSV: su archivo, escrito o soltado aquí</translation>
     </message>
     <message>
         <source>Try it out</source>
-        <translation type="unfinished"></translation>
+        <translation>Probarla</translation>
     </message>
     <message>
         <source>What each column holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué contiene cada columna</translation>
     </message>
     <message>
         <source>What the rows are</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué son las filas</translation>
     </message>
     <message>
         <source>how its dates are written</source>
-        <translation type="unfinished"></translation>
+        <translation>cómo están escritas sus fechas</translation>
     </message>
     <message>
         <source>line %1</source>
-        <translation type="unfinished"></translation>
+        <translation>línea %1</translation>
     </message>
     <message>
         <source>such as %1</source>
-        <translation type="unfinished"></translation>
+        <translation>como %1</translation>
     </message>
     <message>
         <source>the nursery's name</source>
-        <translation type="unfinished"></translation>
+        <translation>el nombre del vivero</translation>
     </message>
     <message>
         <source>what the rows are</source>
-        <translation type="unfinished"></translation>
+        <translation>qué son las filas</translation>
     </message>
     <message>
         <source>wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>mal</translation>
     </message>
 </context>
 <context>
@@ -1713,15 +1716,15 @@
     </message>
     <message>
         <source>%1 entries</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 anotaciones</translation>
     </message>
     <message>
         <source>%1, before a newer program</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, antes de un programa más nuevo</translation>
     </message>
     <message>
         <source>not good: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>no sirve: %1</translation>
     </message>
     <message>
         <source>sale of %1: %2%3, entry %4</source>
@@ -1927,6 +1930,10 @@
         <source>To order</source>
         <translation>Por pedir</translation>
     </message>
+    <message>
+        <source>What if</source>
+        <translation>Qué pasaría si</translation>
+    </message>
 </context>
 <context>
     <name>SplitBar</name>
@@ -1943,11 +1950,11 @@
     <name>StartPage</name>
     <message>
         <source>A book keeps everything of one nursery in one file. There are three ways to begin; a book you have is opened below, or brought back from its copies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un libro guarda todo lo de un vivero en un solo archivo. Hay tres maneras de empezar; un libro que ya tiene se abre abajo, o se recupera de sus copias.</translation>
     </message>
     <message>
         <source>A book that is damaged, lost or spoilt by a mistake, as it was before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un libro dañado, perdido o estropeado por un error, tal como estaba antes.</translation>
     </message>
     <message>
         <source>A folder of CSV files, as this program exports them, becomes a new book.</source>
@@ -1967,7 +1974,7 @@
     </message>
     <message>
         <source>Bring in an old spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar una hoja de cálculo antigua</translation>
     </message>
     <message>
         <source>From a pollinated cone to a plant in its pot</source>
@@ -1975,7 +1982,7 @@
     </message>
     <message>
         <source>Go back to a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a una copia</translation>
     </message>
     <message>
         <source>Import a season folder</source>
@@ -1995,7 +2002,7 @@
     </message>
     <message>
         <source>Lots or parent plants from a list kept elsewhere, its columns matched by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes o plantas madre y padre de una lista llevada en otra parte, con sus columnas asignadas a mano.</translation>
     </message>
     <message>
         <source>Open a book you have</source>
@@ -2302,7 +2309,7 @@
     </message>
     <message>
         <source>length, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>largo, %1</translation>
     </message>
     <message>
         <source>light</source>
@@ -2337,6 +2344,10 @@
         <translation>otros meses de trasplante</translation>
     </message>
     <message>
+        <source>part shade</source>
+        <translation>media sombra</translation>
+    </message>
+    <message>
         <source>per cent that live</source>
         <translation>por ciento que sobrevive</translation>
     </message>
@@ -2349,12 +2360,20 @@
         <translation>semillas</translation>
     </message>
     <message>
+        <source>shade</source>
+        <translation>sombra</translation>
+    </message>
+    <message>
         <source>sold sooner or later</source>
         <translation>vendidas antes o después</translation>
     </message>
     <message>
         <source>step</source>
         <translation>paso</translation>
+    </message>
+    <message>
+        <source>sun</source>
+        <translation>sol</translation>
     </message>
     <message>
         <source>times the days until it comes up</source>
@@ -2370,7 +2389,7 @@
     </message>
     <message>
         <source>width, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho, %1</translation>
     </message>
 </context>
 <context>
@@ -2562,11 +2581,11 @@
     </message>
     <message>
         <source>copies  ▴</source>
-        <translation type="unfinished"></translation>
+        <translation>copias  ▴</translation>
     </message>
     <message>
         <source>copies  ▾</source>
-        <translation type="unfinished"></translation>
+        <translation>copias  ▾</translation>
     </message>
 </context>
 <context>
@@ -2758,18 +2777,18 @@
     <name>coneline::window::BookCopies</name>
     <message>
         <source>The book was put back. What stood there is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>El libro se repuso. Lo que había allí se conserva.</translation>
     </message>
 </context>
 <context>
     <name>coneline::window::BookFile</name>
     <message>
         <source>A whole copy stands at %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay una copia completa en %1.</translation>
     </message>
     <message>
         <source>The book now stands at %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El libro está ahora en %1.</translation>
     </message>
 </context>
 <context>
@@ -2863,60 +2882,51 @@
     <name>coneline::window::OldTable</name>
     <message numerus="yes">
         <source>%n row(s) of %1 came in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n fila de %1 incorporada</numerusform><numerusform>%n filas de %1 incorporadas</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) or cell(s) at fault; nothing can come in yet.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>%n fila o celda con fallo; todavía no puede incorporarse nada.</numerusform><numerusform>%n filas o celdas con fallo; todavía no puede incorporarse nada.</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) would come in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation><numerusform>Se incorporaría %n fila.</numerusform><numerusform>Se incorporarían %n filas.</numerusform></translation>
     </message>
     <message>
         <source>New places: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugares nuevos: %1</translation>
     </message>
     <message>
         <source>New plants: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantas nuevas: %1</translation>
     </message>
     <message>
         <source>New taxa: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Taxones nuevos: %1</translation>
     </message>
     <message>
         <source>New trays and pots: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandejas y macetas nuevas: %1</translation>
     </message>
     <message>
         <source>The first %1 are shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se muestran las primeras %1.</translation>
     </message>
     <message>
         <source>as the file tells</source>
-        <translation type="unfinished"></translation>
+        <translation>como indique el archivo</translation>
     </message>
     <message>
         <source>day first</source>
-        <translation type="unfinished"></translation>
+        <translation>primero el día</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>no se toma</translation>
     </message>
     <message>
         <source>month first</source>
-        <translation type="unfinished"></translation>
+        <translation>primero el mes</translation>
     </message>
 </context>
 <context>
@@ -3031,7 +3041,10 @@
     <name>coneline::window::PlanOrders</name>
     <message numerus="yes">
         <source> · %n day(s)</source>
-        <translation><numerusform> · %n día</numerusform><numerusform> · %n días</numerusform></translation>
+        <translation>
+            <numerusform> · %n día</numerusform>
+            <numerusform> · %n días</numerusform>
+        </translation>
     </message>
     <message>
         <source> · at least %1</source>
@@ -3043,7 +3056,7 @@
     </message>
     <message>
         <source>%1 in 12 months</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en 12 meses</translation>
     </message>
     <message>
         <source>%1 in all, for the next twelve months</source>
@@ -3051,19 +3064,28 @@
     </message>
     <message numerus="yes">
         <source>%n bag(s)</source>
-        <translation><numerusform>%n saco</numerusform><numerusform>%n sacos</numerusform></translation>
+        <translation>
+            <numerusform>%n saco</numerusform>
+            <numerusform>%n sacos</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n bale(s)</source>
-        <translation><numerusform>%n bala</numerusform><numerusform>%n balas</numerusform></translation>
+        <translation>
+            <numerusform>%n bala</numerusform>
+            <numerusform>%n balas</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n load(s)</source>
-        <translation><numerusform>%n carga</numerusform><numerusform>%n cargas</numerusform></translation>
+        <translation>
+            <numerusform>%n carga</numerusform>
+            <numerusform>%n cargas</numerusform>
+        </translation>
     </message>
     <message>
         <source>, %1 loose</source>
-        <translation type="unfinished"></translation>
+        <translation>, %1 sueltos</translation>
     </message>
     <message>
         <source>Copied; paste it into a spreadsheet.</source>
@@ -3083,15 +3105,15 @@
     </message>
     <message>
         <source>bag of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>saco de %1</translation>
     </message>
     <message>
         <source>bale of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bala de %1</translation>
     </message>
     <message>
         <source>load of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>carga de %1</translation>
     </message>
 </context>
 <context>
@@ -3353,7 +3375,7 @@
     </message>
     <message>
         <source>'coneline copies' lists them. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>'coneline copies' las enumera. No se cambió nada.</translation>
     </message>
     <message>
         <source>'{}' ({:g} × {:g} mm) is larger than every measured place. Check the pot's measures or measure a larger place.</source>
@@ -3373,11 +3395,11 @@
     </message>
     <message>
         <source>'{}' cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no puede abrirse</translation>
     </message>
     <message>
         <source>'{}' cannot be put in place: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no puede ponerse en su lugar: {}</translation>
     </message>
     <message>
         <source>'{}' cannot be read</source>
@@ -3389,11 +3411,11 @@
     </message>
     <message>
         <source>'{}' cannot be taken away: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no puede quitarse: {}</translation>
     </message>
     <message>
         <source>'{}' cannot be written: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no puede escribirse: {}</translation>
     </message>
     <message>
         <source>'{}' cannot be {}: {}</source>
@@ -3405,7 +3427,7 @@
     </message>
     <message>
         <source>'{}' could not be written whole</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no pudo escribirse entero</translation>
     </message>
     <message>
         <source>'{}' could not be written: {}</source>
@@ -3421,7 +3443,7 @@
     </message>
     <message>
         <source>'{}' has no good copy</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no tiene ninguna copia buena</translation>
     </message>
     <message>
         <source>'{}' has no label {}: it has 1 to {}</source>
@@ -3449,7 +3471,7 @@
     </message>
     <message>
         <source>'{}' has no size, though lots stand there: they are put down anew. Measure it, or say on which bench of it they stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no tiene medidas, aunque hay lotes allí: se colocan de nuevo. Mídalo, o diga en qué mesa suya están.</translation>
     </message>
     <message>
         <source>'{}' has version {}, and this program reads {}</source>
@@ -3489,23 +3511,23 @@
     </message>
     <message>
         <source>'{}' holds something it should not: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» contiene algo que no debería: {}</translation>
     </message>
     <message>
         <source>'{}' is cut short: {} bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» está truncado: {} bytes</translation>
     </message>
     <message>
         <source>'{}' is cut short: {} of {} bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» está truncado: {} de {} bytes</translation>
     </message>
     <message>
         <source>'{}' is damaged: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» está dañado: {}</translation>
     </message>
     <message>
         <source>'{}' is empty or cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» está vacío o no puede leerse</translation>
     </message>
     <message>
         <source>'{}' is filled with '{}' instead of {}, in {} steps of routes.</source>
@@ -3513,7 +3535,7 @@
     </message>
     <message>
         <source>'{}' is in use: another program has been writing to it for five seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» está en uso: otro programa lleva cinco segundos escribiendo en él</translation>
     </message>
     <message>
         <source>'{}' is larger than '{}'</source>
@@ -3521,7 +3543,7 @@
     </message>
     <message>
         <source>'{}' is larger than every place of {} that is warm enough. Check the pot's measures, or measure another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» es mayor que cualquier lugar de {} con calor suficiente. Compruebe las medidas de la maceta, o mida otro lugar.</translation>
     </message>
     <message>
         <source>'{}' is larger than every pot of its route</source>
@@ -3549,7 +3571,7 @@
     </message>
     <message>
         <source>'{}' is no count</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no es una cantidad</translation>
     </message>
     <message>
         <source>'{}' is no day</source>
@@ -3557,7 +3579,7 @@
     </message>
     <message>
         <source>'{}' is no file</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no es un archivo</translation>
     </message>
     <message>
         <source>'{}' is no file of a season folder</source>
@@ -3569,11 +3591,11 @@
     </message>
     <message>
         <source>'{}' is no kind of lot</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no es ninguna clase de lote</translation>
     </message>
     <message>
         <source>'{}' is no kind of rule</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no es ninguna clase de regla</translation>
     </message>
     <message>
         <source>'{}' is no kind of thing</source>
@@ -3589,7 +3611,7 @@
     </message>
     <message>
         <source>'{}' is no number above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no es un número mayor que 0</translation>
     </message>
     <message>
         <source>'{}' is no part with its share</source>
@@ -3609,7 +3631,7 @@
     </message>
     <message>
         <source>'{}' is open in another program</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» está abierto en otro programa</translation>
     </message>
     <message>
         <source>'{}' is out of range</source>
@@ -3621,7 +3643,7 @@
     </message>
     <message>
         <source>'{}' is the book itself</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» es el propio libro</translation>
     </message>
     <message>
         <source>'{}' is the folder you stand in</source>
@@ -3641,7 +3663,7 @@
     </message>
     <message>
         <source>'{}' may not be read</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no se permite leer</translation>
     </message>
     <message>
         <source>'{}' may only be read</source>
@@ -3649,7 +3671,7 @@
     </message>
     <message>
         <source>'{}' names no two parents</source>
-        <translation type="unfinished"></translation>
+        <translation>«{}» no nombra a dos padres</translation>
     </message>
     <message>
         <source>'{}' needs more than a tick</source>
@@ -3865,7 +3887,7 @@
     </message>
     <message>
         <source>A pollen parent is male: name another, or correct the sex.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una planta padre es macho: nombre otra o corrija el sexo.</translation>
     </message>
     <message>
         <source>A proposal gives a cone one father; pin one of them.</source>
@@ -3893,7 +3915,7 @@
     </message>
     <message>
         <source>A seed parent is female: name another, or correct the sex.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una planta madre es hembra: nombre otra o corrija el sexo.</translation>
     </message>
     <message>
         <source>A series is 10 to 99, a number 1 to 999999.</source>
@@ -4073,7 +4095,7 @@
     </message>
     <message>
         <source>Check separators and quotes in this row, or say which line is the header.</source>
-        <translation type="unfinished"></translation>
+        <translation>Compruebe los separadores y las comillas de esta fila, o diga qué línea es el encabezado.</translation>
     </message>
     <message>
         <source>Check that file and folder may be read and written.</source>
@@ -4145,7 +4167,7 @@
     </message>
     <message>
         <source>Check the folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Compruebe la carpeta.</translation>
     </message>
     <message>
         <source>Check the name.</source>
@@ -4237,15 +4259,15 @@
     </message>
     <message>
         <source>Close it there first; it stays where it is until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciérrelo allí primero; hasta entonces queda donde está.</translation>
     </message>
     <message>
         <source>Close it there, then do it again. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciérrelo allí y repítalo. No se cambió nada.</translation>
     </message>
     <message>
         <source>Close it, or double a quote that belongs to the text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciérrelas, o duplique las comillas que sean parte del texto.</translation>
     </message>
     <message>
         <source>Closed</source>
@@ -4465,7 +4487,7 @@
     </message>
     <message>
         <source>Enter it first, or give its litres and its width in mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anótela primero, o dé sus litros y su ancho en mm.</translation>
     </message>
     <message>
         <source>Enter it first, or say the parent in words.</source>
@@ -4717,7 +4739,7 @@
     </message>
     <message>
         <source>Give another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé otro nombre.</translation>
     </message>
     <message>
         <source>Give at least one part a share above 0.</source>
@@ -4849,7 +4871,7 @@
     </message>
     <message>
         <source>Give the file to write.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé el archivo que escribir.</translation>
     </message>
     <message>
         <source>Give the litres of a pack, above 0, and an expansion of 1 or more.</source>
@@ -4873,7 +4895,7 @@
     </message>
     <message>
         <source>Give the row a taxon, or enter the plant first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé un taxón a la fila, o anote primero la planta.</translation>
     </message>
     <message>
         <source>Give the seeds that a good cone has, above 0.</source>
@@ -4973,7 +4995,7 @@
     </message>
     <message>
         <source>Is this the right file?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Es este el archivo correcto?</translation>
     </message>
     <message>
         <source>Is {} meant?</source>
@@ -5181,7 +5203,7 @@
     </message>
     <message>
         <source>Make room or ask for the right to write there. The book itself is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga sitio o pida permiso para escribir allí. El propio libro sigue como estaba.</translation>
     </message>
     <message>
         <source>Make room, then do it again. Nothing was written.</source>
@@ -5209,7 +5231,7 @@
     </message>
     <message>
         <source>Match a column to 'kind', or say seed, tray, pot or parent for all rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Asigne una columna a «kind» (clase), o diga para todas las filas seed (semilla), tray (bandeja), pot (maceta) o parent (planta madre o padre).</translation>
     </message>
     <message>
         <source>May</source>
@@ -5293,11 +5315,11 @@
     </message>
     <message>
         <source>Name a copy from elsewhere. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre una copia de otra parte. No se cambió nada.</translation>
     </message>
     <message>
         <source>Name a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre una copia.</translation>
     </message>
     <message>
         <source>Name a female plant of the register.</source>
@@ -5489,7 +5511,7 @@
     </message>
     <message>
         <source>No place of {} has a size. Measure one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún lugar de {} tiene medidas. Mida uno.</translation>
     </message>
     <message>
         <source>No seed is left in the trays.</source>
@@ -5529,7 +5551,7 @@
     </message>
     <message>
         <source>Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada.</translation>
     </message>
     <message>
         <source>Nothing was written.</source>
@@ -5581,7 +5603,7 @@
     </message>
     <message>
         <source>Open it there and save the sheet as CSV (UTF-8), then take in that file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ábralo allí, guarde la hoja como CSV (UTF-8) e incorpore luego ese archivo.</translation>
     </message>
     <message>
         <source>Open some</source>
@@ -5793,7 +5815,7 @@
     </message>
     <message>
         <source>Run 'coneline check' on the book, and see to the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejecute 'coneline check' con el libro y revise el disco.</translation>
     </message>
     <message>
         <source>Save the file as UTF-8.</source>
@@ -5805,7 +5827,7 @@
     </message>
     <message>
         <source>Save the sheet as CSV (UTF-8).</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarde la hoja como CSV (UTF-8).</translation>
     </message>
     <message>
         <source>Say first where it is kept: coneline store.</source>
@@ -5813,7 +5835,7 @@
     </message>
     <message>
         <source>Say how they are written: day first, or month first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga cómo están escritas: primero el día o primero el mes.</translation>
     </message>
     <message>
         <source>Say what a plant is worth and what a sown seed costs (or a litre of mix and a square metre of bench a month), and the break-even is reckoned.</source>
@@ -5865,7 +5887,7 @@
     </message>
     <message>
         <source>See what 'coneline check' says of the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire qué dice 'coneline check' del libro.</translation>
     </message>
     <message>
         <source>See whether the disk has room.</source>
@@ -6041,7 +6063,7 @@
     </message>
     <message>
         <source>Take another; 'coneline copies' tells which are good. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tome otra; 'coneline copies' dice cuáles son buenas. No se cambió nada.</translation>
     </message>
     <message>
         <source>Take fewer trays.</source>
@@ -6133,7 +6155,7 @@
     </message>
     <message>
         <source>The copy stands; take the old file away by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>La copia está hecha; quite a mano el archivo antiguo.</translation>
     </message>
     <message>
         <source>The cover of the book is one row.</source>
@@ -6161,7 +6183,7 @@
     </message>
     <message>
         <source>The names of the columns stand in one row; say its line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los nombres de las columnas están en una sola fila; diga su línea.</translation>
     </message>
     <message>
         <source>The nursery</source>
@@ -6429,7 +6451,7 @@
     </message>
     <message>
         <source>Write a whole number, such as 40, and words in a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba un número entero, como 40, y las palabras en una nota.</translation>
     </message>
     <message>
         <source>Write all dates one way.</source>
@@ -6469,7 +6491,7 @@
     </message>
     <message>
         <source>Write it anew in UTF-8. Nothing was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escríbalo de nuevo en UTF-8. No se escribió nada.</translation>
     </message>
     <message>
         <source>Write it as 2026-03-09T14:05:00.</source>
@@ -6481,7 +6503,7 @@
     </message>
     <message>
         <source>Write it like 2026-03-09, or leave it empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escríbalo como 2026-03-09, o déjelo vacío.</translation>
     </message>
     <message>
         <source>Write it like {} or 2026-03-09.</source>
@@ -6509,15 +6531,15 @@
     </message>
     <message>
         <source>Write seed, tray, pot or parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba seed (semilla), tray (bandeja), pot (maceta) o parent (planta madre o padre).</translation>
     </message>
     <message>
         <source>Write the botanical name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba el nombre botánico.</translation>
     </message>
     <message>
         <source>Write the code instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba en su lugar el código.</translation>
     </message>
     <message>
         <source>Write the cross as the book names it, or a taxon for a cross that is not in the book yet.</source>
@@ -6525,7 +6547,7 @@
     </message>
     <message>
         <source>Write the number alone, without its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba solo el número, sin su unidad.</translation>
     </message>
     <message>
         <source>Write the number.</source>
@@ -6533,7 +6555,7 @@
     </message>
     <message>
         <source>Write the seed parent, ×, and the pollen parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba la planta madre, ×, y la planta padre.</translation>
     </message>
     <message>
         <source>Write what a square metre costs a month.</source>
@@ -6541,7 +6563,7 @@
     </message>
     <message>
         <source>Write which one it is in, by its name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba en cuál está, por su nombre.</translation>
     </message>
     <message>
         <source>Write year-month-day, such as 2026-03-09.</source>
@@ -6753,7 +6775,7 @@
     </message>
     <message>
         <source>a quote is opened and never closed</source>
-        <translation type="unfinished"></translation>
+        <translation>se abren comillas que nunca se cierran</translation>
     </message>
     <message>
         <source>a range from {} down to {}</source>
@@ -6833,7 +6855,7 @@
     </message>
     <message>
         <source>a spreadsheet program's own file</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo propio de un programa de hojas de cálculo</translation>
     </message>
     <message>
         <source>a stage in which {} survive cannot be</source>
@@ -7105,7 +7127,7 @@
     </message>
     <message>
         <source>count</source>
-        <translation type="unfinished"></translation>
+        <translation>cantidad</translation>
     </message>
     <message>
         <source>counted</source>
@@ -7301,7 +7323,7 @@
     </message>
     <message>
         <source>field</source>
-        <translation type="unfinished"></translation>
+        <translation>campo</translation>
     </message>
     <message>
         <source>filled</source>
@@ -7508,7 +7530,7 @@
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>clase</translation>
     </message>
     <message>
         <source>kind of lot</source>
@@ -7592,7 +7614,7 @@
     </message>
     <message>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>litros</translation>
     </message>
     <message>
         <source>log</source>
@@ -7760,7 +7782,7 @@
     </message>
     <message>
         <source>no name for the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>falta el nombre de la copia</translation>
     </message>
     <message>
         <source>no other cross of the taxon</source>
@@ -7800,7 +7822,7 @@
     </message>
     <message>
         <source>no restore of '{}' is to be undone</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ninguna restauración de «{}» que deshacer</translation>
     </message>
     <message>
         <source>no route comes to '{}'</source>
@@ -7812,7 +7834,7 @@
     </message>
     <message>
         <source>no row below the header</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna fila bajo el encabezado</translation>
     </message>
     <message>
         <source>no row with a temperature</source>
@@ -7832,7 +7854,7 @@
     </message>
     <message>
         <source>no taxon</source>
-        <translation type="unfinished"></translation>
+        <translation>falta el taxón</translation>
     </message>
     <message>
         <source>no temperature is known</source>
@@ -7840,7 +7862,7 @@
     </message>
     <message>
         <source>no temporary file could be written: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>no pudo escribirse ningún archivo temporal: {}</translation>
     </message>
     <message>
         <source>no tray is due for a look on {}</source>
@@ -7852,7 +7874,7 @@
     </message>
     <message>
         <source>no tray or pot</source>
-        <translation type="unfinished"></translation>
+        <translation>falta la bandeja o maceta</translation>
     </message>
     <message>
         <source>no tray stands in '{}'</source>
@@ -7916,7 +7938,7 @@
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>nothing came up by day {:g}; {} seeds still wait</source>
@@ -7964,7 +7986,7 @@
     </message>
     <message>
         <source>nothing says what the rows are</source>
-        <translation type="unfinished"></translation>
+        <translation>nada dice qué son las filas</translation>
     </message>
     <message>
         <source>nothing since {}</source>
@@ -8136,7 +8158,7 @@
     </message>
     <message>
         <source>pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>planta padre</translation>
     </message>
     <message>
         <source>pollen parents</source>
@@ -8307,7 +8329,7 @@
     </message>
     <message>
         <source>seedlings</source>
-        <translation type="unfinished"></translation>
+        <translation>plántulas</translation>
     </message>
     <message>
         <source>seeds counted by hand and by weight</source>
@@ -8315,7 +8337,7 @@
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation>visto</translation>
     </message>
     <message>
         <source>seen at each look</source>
@@ -8335,7 +8357,7 @@
     </message>
     <message>
         <source>several are called '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>varios se llaman «{}»</translation>
     </message>
     <message>
         <source>several columns could be meant: {}</source>
@@ -8371,7 +8393,7 @@
     </message>
     <message>
         <source>since</source>
-        <translation type="unfinished"></translation>
+        <translation>desde</translation>
     </message>
     <message>
         <source>since {}</source>
@@ -8563,7 +8585,7 @@
     </message>
     <message>
         <source>taxon</source>
-        <translation type="unfinished"></translation>
+        <translation>taxón</translation>
     </message>
     <message>
         <source>test it, or throw it away</source>
@@ -8615,7 +8637,7 @@
     </message>
     <message>
         <source>the book refused it: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>el libro lo rechazó: {}</translation>
     </message>
     <message>
         <source>the calendar cannot be read</source>
@@ -8659,11 +8681,11 @@
     </message>
     <message>
         <source>the copy '{}' is not good: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la copia «{}» no sirve: {}</translation>
     </message>
     <message>
         <source>the copy is not sound: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la copia no está íntegra: {}</translation>
     </message>
     <message>
         <source>the counts tapped on {} are taken back</source>
@@ -8671,7 +8693,7 @@
     </message>
     <message>
         <source>the dates do not tell whether the day or the month comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>las fechas no dejan ver si va primero el día o el mes</translation>
     </message>
     <message>
         <source>the day stands first here and second on line {}</source>
@@ -8687,11 +8709,11 @@
     </message>
     <message>
         <source>the disk with '{}' failed: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>el disco con «{}» falló: {}</translation>
     </message>
     <message>
         <source>the disk with '{}' is full</source>
-        <translation type="unfinished"></translation>
+        <translation>el disco con «{}» está lleno</translation>
     </message>
     <message>
         <source>the end of the curve is not yet in sight: by day {:g} it had come to {:.0f} % of its height, which is little known</source>
@@ -8787,7 +8809,10 @@
     </message>
     <message numerus="yes">
         <source>the mean of {} earlier cones of {}</source>
-        <translation><numerusform>la media de {} cono anterior de {}</numerusform><numerusform>la media de {} conos anteriores de {}</numerusform></translation>
+        <translation>
+            <numerusform>la media de {} cono anterior de {}</numerusform>
+            <numerusform>la media de {} conos anteriores de {}</numerusform>
+        </translation>
     </message>
     <message>
         <source>the mix '{}' contains itself</source>
@@ -8887,7 +8912,7 @@
     </message>
     <message>
         <source>the plant '{}' is new, and its taxon is not said</source>
-        <translation type="unfinished"></translation>
+        <translation>la planta «{}» es nueva, y no se dice su taxón</translation>
     </message>
     <message>
         <source>the pollen {}, {} days old, was not tested, and is reckoned as all viable</source>
@@ -8935,7 +8960,7 @@
     </message>
     <message>
         <source>the row has {} cells, the header {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la fila tiene {} celdas, el encabezado {}</translation>
     </message>
     <message>
         <source>the row has {} fields, the header {}</source>
@@ -8999,11 +9024,11 @@
     </message>
     <message>
         <source>there is no book '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ningún libro «{}»</translation>
     </message>
     <message>
         <source>there is no column '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ninguna columna «{}»</translation>
     </message>
     <message>
         <source>there is no cone {}</source>
@@ -9011,7 +9036,7 @@
     </message>
     <message>
         <source>there is no copy '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ninguna copia «{}»</translation>
     </message>
     <message>
         <source>there is no entry {}</source>
@@ -9067,7 +9092,7 @@
     </message>
     <message>
         <source>there is no tray or pot called '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ninguna bandeja ni maceta llamada «{}»</translation>
     </message>
     <message>
         <source>there is no {} '{}'</source>
@@ -9095,7 +9120,7 @@
     </message>
     <message>
         <source>this is no text</source>
-        <translation type="unfinished"></translation>
+        <translation>esto no es texto</translation>
     </message>
     <message>
         <source>this is not the link of entry {}, whose turn it is</source>
@@ -9287,7 +9312,7 @@
     </message>
     <message>
         <source>width</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho</translation>
     </message>
     <message>
         <source>with the shift key held or Caps Lock on</source>
@@ -9381,7 +9406,7 @@
     </message>
     <message>
         <source>{:g} seconds to place in</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} segundos para colocar</translation>
     </message>
     <message>
         <source>{:g} to {:g} filled of {} floaters</source>
@@ -9393,7 +9418,7 @@
     </message>
     <message>
         <source>{} (at least {})</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (al menos {})</translation>
     </message>
     <message>
         <source>{} ({}) is a female plant: it gives no pollen and cannot be the father</source>
@@ -9436,7 +9461,7 @@
     </message>
     <message>
         <source>{} cannot be written: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no puede escribirse: {}</translation>
     </message>
     <message>
         <source>{} cleaned, {} lost</source>
@@ -9738,7 +9763,7 @@
     </message>
     <message>
         <source>{} is a folder</source>
-        <translation type="unfinished"></translation>
+        <translation>{} es una carpeta</translation>
     </message>
     <message>
         <source>{} is a male plant: it has no cone to pollinate</source>
@@ -9750,7 +9775,7 @@
     </message>
     <message>
         <source>{} is a {} plant</source>
-        <translation type="unfinished"></translation>
+        <translation>{} es una planta {}</translation>
     </message>
     <message>
         <source>{} is a {} plant and cannot be the {}</source>
@@ -9830,7 +9855,7 @@
     </message>
     <message>
         <source>{} is pinned to '{}', but nothing of it will stand. Take the pin out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} está fijado a «{}», pero no quedará nada de él. Suéltelo.</translation>
     </message>
     <message>
         <source>{} is pinned to '{}', where it cannot stand: {}</source>
@@ -9974,7 +9999,10 @@
     </message>
     <message numerus="yes">
         <source>{} moves</source>
-        <translation><numerusform>{} traslado</numerusform><numerusform>{} traslados</numerusform></translation>
+        <translation>
+            <numerusform>{} traslado</numerusform>
+            <numerusform>{} traslados</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} must lie between 0 and 1, and this is {}</source>

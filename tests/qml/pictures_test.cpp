@@ -321,6 +321,12 @@ std::vector<Page> pages() {
          s.settle();
          s.tap("place-0");
        }},
+      {"season-otherwise",
+       [](ShownWindow& s) {
+         station(s, "season");
+         s.tap("season-otherwise");
+         s.tap("suppose-cones");
+       }},
       {"season-targets",
        [](ShownWindow& s) {
          station(s, "season");

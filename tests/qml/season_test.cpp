@@ -162,5 +162,32 @@ TEST_F(Plan, PlacesLotsAndPinsThem) {
   shown.settle();
 }
 
+TEST_F(Plan, SupposesAndWritesOnlyWhenToldTo) {
+  const auto survival = [&] {
+    return shown.session().standing().registers.routes.front().steps[1].survival;
+  };
+  const double stood = survival();
+  view("otherwise");
+  shown.tap("suppose-survival");
+  const auto taxon = shown.find("supposeWhat")->property("choices").toStringList().front();
+  shown.find("supposeWhat")->setProperty("chosen", taxon);
+  shown.settle();
+  const auto steps = shown.find("supposeWhich")->property("choices").toStringList();
+  ASSERT_GE(steps.size(), 2);
+  shown.find("supposeWhich")->setProperty("chosen", steps[1]);
+  write("supposeOneField", "50");
+  shown.tap("supposeDo");
+  shown.settle();
+  ASSERT_NE(shown.find("forget-0"), nullptr);
+  EXPECT_EQ(survival(), stood);
+  ASSERT_NE(shown.find("otherwiseAccept"), nullptr);
+  auto* accept = shown.find("otherwiseAccept");
+  accept->forceActiveFocus();
+  shown.press(Qt::Key_Return);
+  shown.settle();
+  EXPECT_EQ(survival(), 0.5);
+  EXPECT_EQ(shown.find("forget-0"), nullptr);
+}
+
 } // namespace
 } // namespace coneline::window

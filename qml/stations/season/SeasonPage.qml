@@ -36,6 +36,10 @@ Item {
                 {
                     "view": "targets",
                     "word": qsTr("Sow for")
+                },
+                {
+                    "view": "otherwise",
+                    "word": qsTr("What if")
                 }
             ]
 
@@ -54,7 +58,7 @@ Item {
         y: views.y + views.height + 8
         width: parent.width
         height: parent.height - y
-        sourceComponent: page.view === "order" ? order : page.view === "benches" ? benches : page.view === "targets" ? targets : ahead
+        sourceComponent: page.view === "order" ? order : page.view === "benches" ? benches : page.view === "targets" ? targets : page.view === "otherwise" ? otherwise : ahead
     }
     Component {
         id: ahead
@@ -83,6 +87,13 @@ Item {
         id: targets
 
         TargetView {
+            session: page.session
+        }
+    }
+    Component {
+        id: otherwise
+
+        OtherwiseView {
             session: page.session
         }
     }
