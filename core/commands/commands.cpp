@@ -8,6 +8,7 @@ namespace coneline::commands {
 void add_core_commands(CommandLine& line) {
   add_check(line);
   add_forecast(line);
+  add_what_if(line);
   add_coverage(line);
   add_figures(line);
   add_coming(line);
