@@ -11,6 +11,7 @@ void add_core_commands(CommandLine& line) {
   add_check(line);
   add_forecast(line);
   add_copies(line);
+  add_what_if(line);
   add_coverage(line);
   add_figures(line);
   add_coming(line);

@@ -44,6 +44,7 @@ void add_target(CommandLine& line);
 void add_table(CommandLine& line);
 void add_temperature(CommandLine& line);
 void add_trays(CommandLine& line);
+void add_what_if(CommandLine& line);
 void add_why(CommandLine& line);
 void add_tell(CommandLine& line);
 

@@ -3,8 +3,10 @@
 
 #include "core/base/number.h"
 #include "core/commands/number_options.h"
+#include "core/plan/supposed.h"
 #include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
+#include "core/report/sowings_input.h"
 
 #include <fmt/format.h>
 
@@ -65,6 +67,34 @@ Result<std::array<bool, 12>> months_of_year(std::string_view text) {
   return months;
 }
 
+Result<SowingGiven> sowing_given(const std::string& text) {
+  const auto last = text.rfind(':');
+  const auto first = last == std::string::npos || last == 0 ? last : text.rfind(':', last - 1);
+  if (first == std::string::npos || first == 0 || last == 0)
+    return refuse(usage_fault(fmt::format("--sow '{}' is not of that form", text),
+                              "Write CROSS:SEEDS:MONTH, such as 'Old Sentinel × Blue "
+                              "Twin:200:2027-05'."));
+  const auto seeds = parse_whole(text.substr(first + 1, last - first - 1));
+  const auto month = Date::parse(text.substr(last + 1) + "-01");
+  if (!seeds || !month)
+    return refuse(usage_fault(
+        fmt::format("--sow '{}': {}", text,
+                    seeds ? "the month cannot be read" : "the seeds are no whole number"),
+        "Write CROSS:SEEDS:MONTH, the month as 2027-05."));
+  return SowingGiven{text.substr(0, first), *seeds, *month};
+}
+
+std::optional<StepGiven> step_given(const std::string& text) {
+  const auto equals = text.rfind('=');
+  const auto colon = equals == std::string::npos ? equals : text.rfind(':', equals);
+  if (colon == std::string::npos)
+    return std::nullopt;
+  const auto step = parse_whole(text.substr(colon + 1, equals - colon - 1));
+  if (!step || *step < 1 || *step > 1000)
+    return std::nullopt;
+  return StepGiven{text.substr(0, colon), static_cast<int>(*step), text.substr(equals + 1)};
+}
+
 Result<std::size_t> month_given(std::string_view text, const std::vector<Date>& months) {
   for (std::size_t at = 0; at < months.size(); ++at)
     if (months[at].iso().substr(0, 7) == text)
@@ -75,6 +105,19 @@ Result<std::size_t> month_given(std::string_view text, const std::vector<Date>& 
 }
 
 void ForecastOptions::add_to(CLI::App& command, int default_months) {
+  add_present_to(command, default_months);
+  command.add_option("--potting-months", potting,
+                     "Months in which you pot, as 3-10; as the book has it, else all");
+  command.add_option("--survival", survival,
+                     "Suppose another survival, as 'Cycas revoluta:2=0.8'; nothing is written");
+  command.add_option("--sold-after", sold_after,
+                     "Months a ready plant stands before it is sold or planted out");
+  command.add_option("--sow", sow,
+                     "Seed that you will sow, as 'CROSS:SEEDS:2027-05'; a taxon for a cross that "
+                     "is not in the book; repeat");
+}
+
+void ForecastOptions::add_present_to(CLI::App& command, int default_months) {
   months = default_months;
   book.add_to(command);
   command.add_option("--as-of", as_of, "The day to plan from; today when left out");
@@ -82,12 +125,6 @@ void ForecastOptions::add_to(CLI::App& command, int default_months) {
       ->capture_default_str();
   whole_option(command, "--runs", runs, "How many futures to draw; 4000 unless said");
   command.add_option("--seed", seed, "The same seed gives the same futures")->capture_default_str();
-  command.add_option("--potting-months", potting,
-                     "Months in which you pot, as 3-10; as the book has it, else all");
-  command.add_option("--survival", survival,
-                     "Suppose another survival, as 'Cycas revoluta:2=0.8'; nothing is written");
-  command.add_option("--sold-after", sold_after,
-                     "Months a ready plant stands before it is sold or planted out");
   command.add_option("--settling", settling,
                      "Share of the mix that settles in the pot; as the book has it, else 0");
   command.add_option("--wet-kilograms", kilograms,
@@ -96,6 +133,10 @@ void ForecastOptions::add_to(CLI::App& command, int default_months) {
               "Plants that a route's survival weighs against the book's history; 20");
   real_option(command, "--season-weight", season_weight,
               "Plants that would stray as seasons do; 60");
+  command.add_flag("--sow-seed", sow_seed,
+                   "Count in the seed at hand that is judged filled, sown when it has ripened on");
+  command.add_flag("--sow-cones", sow_cones,
+                   "Count in the seed of ripening cones; how much and when is drawn");
 }
 
 Result<plan::ForecastInput> ForecastOptions::input() const {
@@ -119,13 +160,24 @@ Result<plan::ForecastInput> ForecastOptions::input() const {
       assumed.sold_after = sold_after;
     assumed.settling = settling.value_or(assumed.settling);
     assumed.wet_kilograms_a_litre = kilograms.value_or(assumed.wet_kilograms_a_litre);
-    return report::forecast_input(reading, *today, months, assumed);
+    auto read = report::forecast_input(reading, *today, months, assumed);
+    report::add_sowings(read, reading, {sow_seed, sow_cones});
+    return read;
   });
   if (!input)
     return refuse(input.error());
   for (const auto& given : survival)
     if (auto supposed = suppose_survival(input->standing.registers, given); !supposed)
       return refuse(supposed.error());
+  for (const auto& text : sow) {
+    const auto given = sowing_given(text);
+    if (!given)
+      return refuse(given.error());
+    auto sowing = plan::told_sowing(*input, given->cross, given->seeds, given->month);
+    if (!sowing)
+      return refuse(sowing.error());
+    input->sowings.push_back(std::move(*sowing));
+  }
   return input;
 }
 

@@ -20,9 +20,14 @@ struct ForecastOptions {
   std::optional<double> kilograms;
   double survival_weight = 20;
   double season_weight = 60;
+  bool sow_seed = false;
+  bool sow_cones = false;
+  std::vector<std::string> sow; ///< CROSS:SEEDS:MONTH
 
   /// `months` as the command's default, with every other assumption.
   void add_to(CLI::App& command, int default_months);
+  /// Those alone that are no change of a plan: for a command that says its changes itself.
+  void add_present_to(CLI::App& command, int default_months);
   /// The book as it stands, with the assumptions in it.
   [[nodiscard]] Result<plan::ForecastInput> input() const;
   /// The runs, with progress told on `messages`.
@@ -31,6 +36,22 @@ struct ForecastOptions {
 
 /// Months of the year, as in 3-10 or 3,4,9-11 or 10-3 (over new year).
 Result<std::array<bool, 12>> months_of_year(std::string_view text);
+
+/// "A × B:200:2027-05" as cross, seeds and month.
+struct SowingGiven {
+  std::string cross;
+  std::int64_t seeds = 0;
+  Date month;
+};
+Result<SowingGiven> sowing_given(const std::string& text);
+
+/// "Cycas revoluta:2=0.8" as taxon, step and the text after it.
+struct StepGiven {
+  std::string taxon;
+  int step = 1;
+  std::string value;
+};
+std::optional<StepGiven> step_given(const std::string& text);
 
 /// A month as in 2027-05, of those that are planned.
 Result<std::size_t> month_given(std::string_view text, const std::vector<Date>& months);

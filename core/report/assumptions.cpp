@@ -1,33 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/assumptions.h"
 
+#include "core/plan/potting_months.h"
+
 #include <cmath>
 
 namespace coneline::report {
 
 namespace {
 
-constexpr int months_a_year = 12;
-
 std::optional<double> kept(const book::Registers& registers, const char* name) {
   const auto* found = book::named(registers.figures, name);
   return found == nullptr ? std::nullopt : std::optional(found->value);
-}
-
-/// A bit a month, January the lowest: potting months need not follow each other.
-double as_number(const std::array<bool, months_a_year>& months) {
-  unsigned bits = 0;
-  for (unsigned month = 0; month < months_a_year; ++month)
-    bits |= months.at(month) ? 1U << month : 0U;
-  return bits;
-}
-
-std::array<bool, months_a_year> as_months(double number) {
-  std::array<bool, months_a_year> months{};
-  const auto bits = static_cast<unsigned>(std::max(0.0, number));
-  for (unsigned month = 0; month < months_a_year; ++month)
-    months.at(month) = (bits >> month & 1U) != 0;
-  return months;
 }
 
 } // namespace
@@ -35,7 +19,7 @@ std::array<bool, months_a_year> as_months(double number) {
 plan::Assumptions assumptions_in(const book::Registers& registers) {
   plan::Assumptions assumed;
   if (const auto months = kept(registers, book::figure::potting_months))
-    assumed.potting = as_months(*months);
+    assumed.potting = plan::months_of_number(*months);
   if (const auto months = kept(registers, book::figure::ready_stands); months && *months >= 0)
     assumed.sold_after = static_cast<int>(*months);
   assumed.settling = kept(registers, book::figure::settling).value_or(assumed.settling);
@@ -45,9 +29,10 @@ plan::Assumptions assumptions_in(const book::Registers& registers) {
 }
 
 std::vector<book::Figure> figures_of(const plan::Assumptions& assumed) {
-  std::vector<book::Figure> figures{{book::figure::potting_months, as_number(assumed.potting)},
-                                    {book::figure::settling, assumed.settling},
-                                    {book::figure::wet_kilograms, assumed.wet_kilograms_a_litre}};
+  std::vector<book::Figure> figures{
+      {book::figure::potting_months, plan::months_as_number(assumed.potting)},
+      {book::figure::settling, assumed.settling},
+      {book::figure::wet_kilograms, assumed.wet_kilograms_a_litre}};
   if (assumed.sold_after)
     figures.push_back({book::figure::ready_stands, static_cast<double>(*assumed.sold_after)});
   return figures;

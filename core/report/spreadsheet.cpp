@@ -2,6 +2,7 @@
 #include "core/report/spreadsheet.h"
 
 #include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <cstdlib>

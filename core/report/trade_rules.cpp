@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/trade_rules.h"
 
-#include "core/base/phrase.h"
 #include "core/base/csv.h"
+#include "core/base/phrase.h"
 #include "trade_rules_csv.h"
 
 #include <fmt/format.h>
@@ -20,9 +20,8 @@ Result<TradeRule> rule_of(const CsvTable& table, const CsvRow& row) {
   };
   TradeRule rule;
   if (field("kind") != "listing" && field("kind") != "rule")
-    return at(
-        fault(phrase("'{}' is no kind of rule", field("kind")), "Use 'listing' or 'rule'."),
-        "kind");
+    return at(fault(phrase("'{}' is no kind of rule", field("kind")), "Use 'listing' or 'rule'."),
+              "kind");
   rule.kind = field("kind") == "rule" ? TradeRule::Kind::rule : TradeRule::Kind::listing;
   rule.name = field("name");
   rule.says = field("says");

@@ -2,6 +2,7 @@
 #include "core/report/whole_file.h"
 
 #include "core/base/phrase.h"
+
 #include <fmt/format.h>
 
 #include <cstdlib>

@@ -320,8 +320,7 @@ void PlanAhead::tell_lots() {
       double sum = forecast.ways().always[at];
       for (const auto& lot : plan::made_of(forecast.ways(), input, at, month)) {
         sum += lot.values[month];
-        lots.push_back(
-            {text(lot.code.text()), shown(in_their_units(kind, lot.values[month]), decimals)});
+        lots.push_back({text(lot.lot), shown(in_their_units(kind, lot.values[month]), decimals)});
       }
       made_of_ = tr("%1 in %2: %3 %4 expected, from")
                      .arg(text(forecast.series()[at].name), months_[month_],

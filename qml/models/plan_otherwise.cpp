@@ -239,7 +239,7 @@ void PlanOtherwise::take(Answer answer) {
   if (answer.compared) {
     for (const auto& told : answer.compared->most)
       most_ << text(told);
-    if (const auto records = report::changes_of(*present_, supposition_)) {
+    if (const auto records = plan::changes_of(*present_, supposition_)) {
       writable_ = records->any();
       for (const auto& why : records->not_written)
         not_written_ << text(why);
@@ -290,10 +290,10 @@ bool PlanOtherwise::accept() {
   accepted_.clear();
   if (!present_ || session_ == nullptr)
     return false;
-  std::optional<report::SupposedRecords> written;
+  std::optional<plan::SupposedRecords> written;
   const auto kept = session_->keep(
       std::function<Result<void>(store::Book&)>([&](store::Book& book) -> Result<void> {
-        auto records = report::accept(book, *present_, supposition_);
+        auto records = plan::accept(book, *present_, supposition_);
         if (!records)
           return refuse(records.error());
         written = *std::move(records);

@@ -5,7 +5,7 @@
 
 #include "aside.h"
 #include "core/plan/compared.h"
-#include "core/report/supposed_records.h"
+#include "core/plan/supposed_records.h"
 #include "session.h"
 
 #include <QTimer>

@@ -14,7 +14,7 @@
 #include "core/plan/supposed.h"
 #include "core/store/book.h"
 
-namespace coneline::report {
+namespace coneline::plan {
 
 struct SupposedRecords {
   std::vector<book::Place> places; ///< without id and code
@@ -29,14 +29,14 @@ struct SupposedRecords {
 
 /// Fails where `suppose` does, and where nothing of it can be written. The source of a step whose
 /// survival changes says so with the day.
-Result<SupposedRecords> changes_of(const plan::ForecastInput& present, const plan::Supposition& supposition);
+Result<SupposedRecords> changes_of(const ForecastInput& present, const Supposition& supposition);
 
 /// In the transaction of `writing`: all of it, or nothing where one is refused.
 Result<void> write(store::Writing& writing, const SupposedRecords& records);
 
 /// Both in one transaction, from the registers as they stand then. `present` is the plan that the
 /// supposition was made of.
-Result<SupposedRecords> accept(store::Book& book, const plan::ForecastInput& present,
-                               const plan::Supposition& supposition);
+Result<SupposedRecords> accept(store::Book& book, const ForecastInput& present,
+                               const Supposition& supposition);
 
-} // namespace coneline::report
+} // namespace coneline::plan

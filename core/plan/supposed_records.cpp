@@ -1,45 +1,46 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/report/supposed_records.h"
+#include "core/plan/supposed_records.h"
 
-#include "core/report/assumptions.h"
+#include "core/base/phrase.h"
+#include "core/plan/potting_months.h"
 
 #include <fmt/format.h>
 
-namespace coneline::report {
+namespace coneline::plan {
 
 namespace {
 
 /// Why a change is no record; nothing where it is one.
-std::optional<std::string> not_a_record(const plan::Change& change) {
+std::optional<std::string> not_a_record(const Change& change) {
   struct Why {
-    std::optional<std::string> operator()(const plan::OtherPace& pace) const {
-      return fmt::format("That seed of '{}' comes up sooner or later is not written: the book "
-                         "learns it from the counts.",
-                         pace.of);
+    std::optional<std::string> operator()(const OtherPace& pace) const {
+      return phrase("That seed of '{}' comes up sooner or later is not written: the book "
+                    "learns it from the counts.",
+                    pace.of);
     }
-    std::optional<std::string> operator()(const plan::PlaceLess& place) const {
-      return fmt::format("That '{}' is gone is not written: move what stands there, then set its "
-                         "measures to 0.",
-                         place.name);
+    std::optional<std::string> operator()(const PlaceLess& place) const {
+      return phrase("That '{}' is gone is not written: move what stands there, then set its "
+                    "measures to 0.",
+                    place.name);
     }
-    std::optional<std::string> operator()(const plan::NoCones&) const {
+    std::optional<std::string> operator()(const NoCones&) const {
       return "That no cones come is not written: the book has the cones that were seen.";
     }
-    std::optional<std::string> operator()(const plan::MoreSeed& seed) const {
-      return fmt::format("The sowing of {} seeds of {} is not written before it is made.",
-                         seed.seeds, seed.cross);
+    std::optional<std::string> operator()(const MoreSeed& seed) const {
+      return phrase("The sowing of {} seeds of {} is not written before it is made.", seed.seeds,
+                    seed.cross);
     }
-    std::optional<std::string> operator()(const plan::SoldAfter& sold) const {
+    std::optional<std::string> operator()(const SoldAfter& sold) const {
       if (sold.months)
         return std::nullopt;
       return "That ready plants stay is not written: it holds where the book says nothing.";
     }
-    std::optional<std::string> operator()(const plan::OtherSurvival&) const { return std::nullopt; }
-    std::optional<std::string> operator()(const plan::PlaceMore&) const { return std::nullopt; }
-    std::optional<std::string> operator()(const plan::OtherMix&) const { return std::nullopt; }
-    std::optional<std::string> operator()(const plan::OtherStepMix&) const { return std::nullopt; }
-    std::optional<std::string> operator()(const plan::OtherRecipe&) const { return std::nullopt; }
-    std::optional<std::string> operator()(const plan::OtherPotting&) const { return std::nullopt; }
+    std::optional<std::string> operator()(const OtherSurvival&) const { return std::nullopt; }
+    std::optional<std::string> operator()(const PlaceMore&) const { return std::nullopt; }
+    std::optional<std::string> operator()(const OtherMix&) const { return std::nullopt; }
+    std::optional<std::string> operator()(const OtherStepMix&) const { return std::nullopt; }
+    std::optional<std::string> operator()(const OtherRecipe&) const { return std::nullopt; }
+    std::optional<std::string> operator()(const OtherPotting&) const { return std::nullopt; }
   };
   return std::visit(Why{}, change);
 }
@@ -59,18 +60,18 @@ std::optional<book::Route> changed(const book::Route& before, book::Route after,
     auto& stands = after.steps[at];
     any |= stood.mix != stands.mix || stood.survival != stands.survival;
     if (stood.survival != stands.survival)
-      stands.source += fmt::format("{}survival {:g} since {}, own plan",
-                                   stands.source.empty() ? "" : "; ", stands.survival, today.iso());
+      stands.source += phrase("{}survival {:g} since {}, own plan",
+                              stands.source.empty() ? "" : "; ", stands.survival, today.iso());
   }
   return any ? std::optional(std::move(after)) : std::nullopt;
 }
 
 } // namespace
 
-Result<SupposedRecords> changes_of(const plan::ForecastInput& present, const plan::Supposition& supposition) {
+Result<SupposedRecords> changes_of(const ForecastInput& present, const Supposition& supposition) {
   SupposedRecords records;
-  plan::Supposition written;
-  auto all = plan::suppose(present, supposition);
+  Supposition written;
+  auto all = suppose(present, supposition);
   if (!all)
     return refuse(all.error());
   for (std::size_t at = 0; at < supposition.size(); ++at) {
@@ -85,7 +86,7 @@ Result<SupposedRecords> changes_of(const plan::ForecastInput& present, const pla
     return refuse(usage_fault("nothing of this can be written", records.not_written.empty()
                                                                     ? "Suppose something first."
                                                                     : records.not_written.front()));
-  const auto supposed = plan::suppose(present, written);
+  const auto supposed = suppose(present, written);
   if (!supposed)
     return refuse(supposed.error());
   const auto& before = present.standing.registers;
@@ -100,12 +101,12 @@ Result<SupposedRecords> changes_of(const plan::ForecastInput& present, const pla
   for (std::size_t at = 0; at < after.routes.size(); ++at)
     if (auto route = changed(before.routes[at], after.routes[at], present.standing.today))
       records.routes.push_back(std::move(*route));
-  const auto stood = figures_of(present.assumed);
-  for (const auto& figure : figures_of(supposed->input.assumed)) {
-    const auto* was = book::named(stood, figure.name);
-    if (was == nullptr || was->value != figure.value)
-      records.figures.push_back(figure);
-  }
+  const auto& assumed = supposed->input.assumed;
+  if (assumed.potting != present.assumed.potting)
+    records.figures.push_back({book::figure::potting_months, months_as_number(assumed.potting)});
+  if (assumed.sold_after && assumed.sold_after != present.assumed.sold_after)
+    records.figures.push_back(
+        {book::figure::ready_stands, static_cast<double>(*assumed.sold_after)});
   return records;
 }
 
@@ -143,8 +144,8 @@ Result<void> write(store::Writing& writing, const SupposedRecords& records) {
   return {};
 }
 
-Result<SupposedRecords> accept(store::Book& book, const plan::ForecastInput& present,
-                               const plan::Supposition& supposition) {
+Result<SupposedRecords> accept(store::Book& book, const ForecastInput& present,
+                               const Supposition& supposition) {
   return book.write([&](store::Writing& writing) -> Result<SupposedRecords> {
     auto now = present;
     now.standing.registers = writing.registers();
@@ -157,4 +158,4 @@ Result<SupposedRecords> accept(store::Book& book, const plan::ForecastInput& pre
   });
 }
 
-} // namespace coneline::report
+} // namespace coneline::plan
