@@ -60,8 +60,8 @@ std::optional<book::Route> changed(const book::Route& before, book::Route after,
     auto& stands = after.steps[at];
     any |= stood.mix != stands.mix || stood.survival != stands.survival;
     if (stood.survival != stands.survival)
-      stands.source += phrase("{}survival {:g} since {}, own plan",
-                              stands.source.empty() ? "" : "; ", stands.survival, today.iso());
+      stands.source += fmt::format("{}survival {:g} since {}, own plan",
+                                   stands.source.empty() ? "" : "; ", stands.survival, today.iso());
   }
   return any ? std::optional(std::move(after)) : std::nullopt;
 }

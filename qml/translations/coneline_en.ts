@@ -82,15 +82,24 @@
     <name>coneline::window::OldTable</name>
     <message numerus="yes">
         <source>%n row(s) of %1 came in</source>
-        <translation><numerusform>%n row of %1 came in</numerusform><numerusform>%n rows of %1 came in</numerusform></translation>
+        <translation>
+            <numerusform>%n row of %1 came in</numerusform>
+            <numerusform>%n rows of %1 came in</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) or cell(s) at fault; nothing can come in yet.</source>
-        <translation><numerusform>%n row or cell at fault; nothing can come in yet.</numerusform><numerusform>%n rows or cells at fault; nothing can come in yet.</numerusform></translation>
+        <translation>
+            <numerusform>%n row or cell at fault; nothing can come in yet.</numerusform>
+            <numerusform>%n rows or cells at fault; nothing can come in yet.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) would come in.</source>
-        <translation><numerusform>%n row would come in.</numerusform><numerusform>%n rows would come in.</numerusform></translation>
+        <translation>
+            <numerusform>%n row would come in.</numerusform>
+            <numerusform>%n rows would come in.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -2882,15 +2882,24 @@
     <name>coneline::window::OldTable</name>
     <message numerus="yes">
         <source>%n row(s) of %1 came in</source>
-        <translation><numerusform>%n fila de %1 incorporada</numerusform><numerusform>%n filas de %1 incorporadas</numerusform></translation>
+        <translation>
+            <numerusform>%n fila de %1 incorporada</numerusform>
+            <numerusform>%n filas de %1 incorporadas</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) or cell(s) at fault; nothing can come in yet.</source>
-        <translation><numerusform>%n fila o celda con fallo; todavía no puede incorporarse nada.</numerusform><numerusform>%n filas o celdas con fallo; todavía no puede incorporarse nada.</numerusform></translation>
+        <translation>
+            <numerusform>%n fila o celda con fallo; todavía no puede incorporarse nada.</numerusform>
+            <numerusform>%n filas o celdas con fallo; todavía no puede incorporarse nada.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) would come in.</source>
-        <translation><numerusform>Se incorporaría %n fila.</numerusform><numerusform>Se incorporarían %n filas.</numerusform></translation>
+        <translation>
+            <numerusform>Se incorporaría %n fila.</numerusform>
+            <numerusform>Se incorporarían %n filas.</numerusform>
+        </translation>
     </message>
     <message>
         <source>New places: %1</source>
@@ -6134,6 +6143,14 @@
         <translation>Pruebe la impresora con un papel mayor.</translation>
     </message>
     <message>
+        <source>That '{}' is gone is not written: move what stands there, then set its measures to 0.</source>
+        <translation>Que '{}' ya no está no se escribe: mueva lo que hay allí y luego ponga sus medidas a 0.</translation>
+    </message>
+    <message>
+        <source>That seed of '{}' comes up sooner or later is not written: the book learns it from the counts.</source>
+        <translation>Que la semilla de '{}' nazca antes o después no se escribe: el libro lo aprende de los recuentos.</translation>
+    </message>
+    <message>
         <source>The book has no measured place of this light class.</source>
         <translation>El libro no tiene ningún lugar medido de esta clase de luz.</translation>
     </message>
@@ -6212,6 +6229,10 @@
     <message>
         <source>The scales are</source>
         <translation>Las escamas están</translation>
+    </message>
+    <message>
+        <source>The sowing of {} seeds of {} is not written before it is made.</source>
+        <translation>La siembra de {} semillas de {} no se escribe antes de hacerla.</translation>
     </message>
     <message>
         <source>The steps are what was seen, each tray counting for as long as it was looked at (Turnbull's estimate). The band is, day by day, the range in which the share germinated by that day lies, from the covariance of the curve's three values (delta method on the logit), widened by the spread between trays. It is for each day alone and takes the family of the curve to be right.</source>
