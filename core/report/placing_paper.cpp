@@ -114,7 +114,6 @@ Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing)
   Json json{{"moves", placing.moved},
             {"cost", placing.cost},
             {"bound", placing.bound},
-            {"moves_bound", placing.moves_bound},
             {"proven", placing.proven},
             {"moves_bound", placing.moves_bound},
             {"gap", placing.cost > placing.bound + 1e-9
