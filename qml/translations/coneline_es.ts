@@ -9613,8 +9613,8 @@
         <translation>{} semillas llenas no pueden hallarse abriendo</translation>
     </message>
     <message>
-        <source>{} fits: at most {} of {}.</source>
-        <translation>{} cabe: a lo sumo {} de {}.</translation>
+        <source>{} fits: at most {:.2f} of {}.</source>
+        <translation>{} cabe: a lo sumo {:.2f} de {}.</translation>
     </message>
     <message numerus="yes">
         <source>{} floaters</source>
