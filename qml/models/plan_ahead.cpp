@@ -225,7 +225,7 @@ void PlanAhead::tell() {
     remarks_ << text(lot.code.text()) + QStringLiteral(": ") + text(lot.why);
   for (const auto& remark : forecast.ways().remarks)
     remarks_ << text(remark);
-  for (const auto& rule : report::forecast_rules(input.assumed))
+  for (const auto& rule : report::forecast_rules(input))
     remarks_ << text(rule);
   tell_rows();
   if (opened_ >= rows_.size())

@@ -5787,8 +5787,8 @@
         <translation>Ponga primero el número menor.</translation>
     </message>
     <message>
-        <source>Ranges leave one future in ten below and one in ten above; what is not sown yet is not in them.</source>
-        <translation>Los intervalos dejan un futuro de cada diez por debajo y uno de cada diez por encima; lo que aún no se sembró no está incluido.</translation>
+        <source>Ranges leave one future in ten below and one in ten above.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep taking room.</source>
@@ -6377,6 +6377,10 @@
     <message>
         <source>What is due</source>
         <translation>Qué está pendiente</translation>
+    </message>
+    <message>
+        <source>What is not sown yet is not in them.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What it says of it</source>
