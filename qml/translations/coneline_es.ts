@@ -31,6 +31,10 @@
         <translation>Lo que pueden traer los próximos meses</translation>
     </message>
     <message>
+        <source>count in what will be sown</source>
+        <translation>contar lo que se va a sembrar</translation>
+    </message>
+    <message>
         <source>drawing 4000 futures</source>
         <translation>simulando 4000 futuros</translation>
     </message>
@@ -5788,7 +5792,7 @@
     </message>
     <message>
         <source>Ranges leave one future in ten below and one in ten above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los rangos dejan un futuro de cada diez por debajo y uno de cada diez por encima.</translation>
     </message>
     <message>
         <source>Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep taking room.</source>
@@ -6380,7 +6384,7 @@
     </message>
     <message>
         <source>What is not sown yet is not in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que aún no está sembrado no está en ellos.</translation>
     </message>
     <message>
         <source>What it says of it</source>
