@@ -14,7 +14,7 @@ namespace coneline::plan {
 
 namespace {
 
-constexpr double most_seconds = 1.5;
+constexpr double most_seconds = 3;
 /// A list that costs at most a thousandth more than the best is not looked at further: whole packs
 /// make many lists nearly alike, and proving the last cent takes minutes. The gap is told.
 constexpr double near_enough = 1e-3;

@@ -10391,7 +10391,10 @@
     </message>
     <message numerus="yes">
         <source>{} targets of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.</source>
-        <translation><numerusform>{} objetivo de '{}' necesita {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform><numerusform>{} objetivos de '{}' necesitan {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform></translation>
+        <translation>
+            <numerusform>{} objetivo de '{}' necesita {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
+            <numerusform>{} objetivos de '{}' necesitan {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} times the time to come up</source>
