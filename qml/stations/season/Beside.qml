@@ -38,7 +38,7 @@ Column {
         Item {
             id: line
 
-            required property int index
+            required property var model
 
             width: table.width
             height: cells.height + 12
@@ -62,7 +62,7 @@ Column {
 
                         width: (index === 0 ? table.first : table.other) - 8
                         rightPadding: 8
-                        text: table.rows.value(line.index, modelData)
+                        text: line.model[modelData] ?? ""
                     }
                 }
             }
