@@ -12,10 +12,8 @@ namespace coneline::window {
 namespace {
 
 QString due_of(const Standing& standing, const Code& code) {
-  for (const auto& due : standing.due)
-    if (due.code == code)
-      return phrased_of(plain(verb_of(due.kind)));
-  return {};
+  const auto* due = standing.first_due(code);
+  return due ? phrased_of(plain(verb_of(due->kind))) : QString();
 }
 
 Listed of_pollen(const Standing& standing, const work::PollenLine& line) {
