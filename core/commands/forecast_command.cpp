@@ -97,7 +97,7 @@ std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& 
     text += fmt::format("Left out: {} ({}): {}\n", lot.code.text(), lot.count, lot.why);
   for (const auto& remark : forecast.ways().remarks)
     text += remark + "\n";
-  for (const auto& rule : report::forecast_rules(input.assumed))
+  for (const auto& rule : report::forecast_rules(input))
     text += rule + "\n";
   text += "Caution: dry mix dusts and can carry Legionella; wet it, wear mask and gloves. Watered "
           "pots are heavy: mind the bench and your back.\n";

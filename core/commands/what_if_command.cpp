@@ -41,7 +41,7 @@ Fault wrong(const char* option, const std::string& text, const char* form) {
 Result<plan::Change> survival_of(const std::string& text) {
   constexpr auto form = "TAXON:STEP=SHARE, such as 'Cycas revoluta:2=0.95'; the tray is step 1";
   const auto given = step_given(text);
-  const auto share = given ? parse_real(given->value) : std::nullopt;
+  const auto share = parse_real(given ? given->value : "");
   if (!share)
     return refuse(wrong("--survival", text, form));
   return plan::OtherSurvival{given->taxon, given->step, *share};
@@ -49,9 +49,8 @@ Result<plan::Change> survival_of(const std::string& text) {
 
 Result<plan::Change> pace_of(const std::string& text) {
   const auto equals = text.rfind('=');
-  const auto factor =
-      equals == std::string::npos ? std::nullopt : parse_real(text.substr(equals + 1));
-  if (!factor)
+  const auto factor = parse_real(text.substr(equals + 1)); // all of it where there is no '='
+  if (equals == std::string::npos || !factor)
     return refuse(wrong("--sooner", text, "TAXON=FACTOR or PLACE=FACTOR, such as 'Zamia=0.7'"));
   return plan::OtherPace{text.substr(0, equals), *factor};
 }
@@ -69,8 +68,8 @@ Result<plan::Change> place_of(const std::string& text) {
   const auto sides = text.substr(last + 1);
   const auto by = sides.find('x');
   const auto length = parse_real(sides.substr(0, by));
-  const auto width = by == std::string::npos ? std::nullopt : parse_real(sides.substr(by + 1));
-  if (!length || !width)
+  const auto width = parse_real(sides.substr(by + 1));
+  if (by == std::string::npos || !length || !width)
     return refuse(wrong("--place", text, form));
   return plan::PlaceMore{text.substr(0, first), *light, *length, *width};
 }
@@ -95,9 +94,8 @@ Result<plan::Change> recipe_of(const std::string& text) {
   plan::OtherRecipe recipe{text.substr(0, colon), {}, {}};
   for (const auto& piece : split_at_commas(text.substr(colon + 1))) {
     const auto equals = piece.rfind('=');
-    const auto share =
-        equals == std::string::npos ? std::nullopt : parse_real(piece.substr(equals + 1));
-    if (!share || equals == 0)
+    const auto share = parse_real(piece.substr(equals + 1));
+    if (equals == std::string::npos || equals == 0 || !share)
       return refuse(wrong("--recipe", text, form));
     recipe.parts.push_back({piece.substr(0, equals), *share});
   }

@@ -152,11 +152,11 @@ class RowReader {
   }
 
   template <class Value, class Read>
-  void take(TableField field, Value& value, Read read) {
+  void take(TableField field, Value& value, Read parse) {
     const auto text = known(cell(field));
     if (text.empty())
       return;
-    auto got = read(text);
+    auto got = parse(text);
     if (got)
       value = *got;
     else

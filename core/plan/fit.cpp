@@ -71,8 +71,10 @@ void tell_fit(SpaceNeeds& space, const std::vector<Date>& months) {
   if (first != space.needed.end())
     space.first_over = static_cast<std::size_t>(first - space.needed.begin());
   if (!over(space.today) && first == space.needed.end()) {
-    space.told = phrase("{} fits: at most {} of {}.", name, room(std::max(space.today, *most)),
-                        room(space.offered));
+    space.told =
+        phrase("{} fits: at most {:.2f} of {}.", name,
+               in_units(language().units(), Quantity::square_metres, std::max(space.today, *most)),
+               room(space.offered));
     return;
   }
   space.told = over(space.today) ? phrase("{} does not fit today: {}.", name,

@@ -29,12 +29,12 @@ plan::Assumptions assumptions_in(const book::Registers& registers) {
 }
 
 std::vector<book::Figure> figures_of(const plan::Assumptions& assumed) {
-  std::vector<book::Figure> figures{
-      {book::figure::potting_months, plan::months_as_number(assumed.potting)},
-      {book::figure::settling, assumed.settling},
-      {book::figure::wet_kilograms, assumed.wet_kilograms_a_litre}};
+  std::vector<book::Figure> figures(3 + (assumed.sold_after ? 1 : 0));
+  figures[0] = {book::figure::potting_months, plan::months_as_number(assumed.potting)};
+  figures[1] = {book::figure::settling, assumed.settling};
+  figures[2] = {book::figure::wet_kilograms, assumed.wet_kilograms_a_litre};
   if (assumed.sold_after)
-    figures.push_back({book::figure::ready_stands, static_cast<double>(*assumed.sold_after)});
+    figures[3] = {book::figure::ready_stands, static_cast<double>(*assumed.sold_after)};
   return figures;
 }
 

@@ -90,7 +90,7 @@ PlanPaper with_words(const plan::Forecast& forecast, const plan::ForecastInput& 
     paper.sentences.push_back(told);
   for (const auto& remark : forecast.ways().remarks)
     paper.sentences.push_back(remark);
-  for (const auto& rule : forecast_rules(input.assumed))
+  for (const auto& rule : forecast_rules(input))
     paper.sentences.push_back(rule);
   paper.cautions = {phrase("Dry mix dusts and can carry Legionella; wet it, wear mask and gloves."),
                     phrase("Watered pots are heavy: mind the load a bench bears, and your back.")};

@@ -104,11 +104,10 @@ std::vector<Crowding> crowding(const plan::Forecast& forecast, const book::Regis
   return all;
 }
 
-std::vector<std::string> forecast_rules(const plan::Assumptions& assumed) {
+std::vector<std::string> forecast_rules(const plan::ForecastInput& input) {
+  const auto& assumed = input.assumed;
   std::vector<std::string> rules{
-      phrase("Ranges leave one future in ten below and one in ten above; what is not sown yet is "
-             "not in "
-             "them."),
+      phrase("Ranges leave one future in ten below and one in ten above."),
       phrase(
           "Months in a step are drawn evenly over the route's range; what is overdue is due this "
           "month."),
@@ -127,6 +126,8 @@ std::vector<std::string> forecast_rules(const plan::Assumptions& assumed) {
       assumed.sold_after
           ? phrase("A ready plant is sold or planted out after {} months.", *assumed.sold_after)
           : phrase("Ready plants stay in their pots: no sale is foreseen."));
+  if (input.sowings.empty())
+    rules.push_back(phrase("What is not sown yet is not in them."));
   rules.push_back(phrase("A litre of watered pot weighs {:g} kg (common practice, no source: "
                          "weigh one of yours).",
                          assumed.wet_kilograms_a_litre));
@@ -164,7 +165,7 @@ Json forecast_json(const plan::Forecast& forecast, const plan::ForecastInput& in
             {"crowding", Json::array()},
             {"left_out", Json::array()},
             {"remarks", forecast.ways().remarks},
-            {"rules", forecast_rules(input.assumed)}};
+            {"rules", forecast_rules(input)}};
   for (const auto month : forecast.months())
     json["months"].push_back(month_of(month));
   for (std::size_t at = 0; at < forecast.series().size(); ++at) {

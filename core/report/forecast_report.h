@@ -34,6 +34,6 @@ nlohmann::ordered_json forecast_json(const plan::Forecast& forecast,
                                      const plan::ForecastInput& input, std::uint64_t seed);
 
 /// What a reader has to know, a sentence each; with what is assumed.
-std::vector<std::string> forecast_rules(const plan::Assumptions& assumed);
+std::vector<std::string> forecast_rules(const plan::ForecastInput& input);
 
 } // namespace coneline::report

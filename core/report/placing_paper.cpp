@@ -101,8 +101,6 @@ PlanPaper placing_paper(const plan::PlacingInput& input, const plan::Placing& pl
   paper.sentences.push_back(proof_told(placing));
   for (auto& told : no_room_told(input, placing))
     paper.sentences.push_back(std::move(told));
-  for (const auto& remark : placing.remarks)
-    paper.sentences.push_back(remark);
   if (placing.no_room.empty())
     paper.sentences.push_back(phrase("Everything finds room."));
   paper.tables = {to_do(input, placing), room(input, placing), benches(input, placing)};
@@ -116,13 +114,11 @@ Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing)
   Json json{{"moves", placing.moved},
             {"cost", placing.cost},
             {"bound", placing.bound},
-            {"moves_bound", placing.moves_bound},
             {"proven", placing.proven},
             {"moves_bound", placing.moves_bound},
             {"gap", placing.cost > placing.bound + 1e-9
                         ? (placing.cost - placing.bound) / placing.cost
                         : 0},
-            {"remarks", placing.remarks},
             {"remarks", placing.remarks},
             {"to_do", Json::array()},
             {"no_room", Json::array()},

@@ -7,6 +7,7 @@
 #include "core/report/forecast_input.h"
 #include "core/report/forecast_paper.h"
 #include "core/report/forecast_report.h"
+#include "core/report/sowings_input.h"
 #include "core/report/whole_file.h"
 #include "labels/print/plan_pdf.h"
 #include "wording.h"
@@ -158,6 +159,11 @@ void PlanAhead::set_horizon(int months) {
   draw();
 }
 
+void PlanAhead::set_sowings(bool counted) {
+  sowings_ = counted;
+  draw();
+}
+
 double PlanAhead::done() const {
   return course_ ? static_cast<double>(course_->done) / runs : 0;
 }
@@ -175,10 +181,12 @@ void PlanAhead::draw() {
   const auto today = session_->today();
   aside_.ask(
       session_->path().toStdString(),
-      [today, months = horizon_,
+      [today, months = horizon_, sowings = sowings_,
        course = course_](store::Reading& reading) -> Result<std::shared_ptr<const Drawn>> {
         auto input = report::forecast_input(reading, today, months,
                                             report::assumptions_in(reading.registers()));
+        if (sowings)
+          report::add_sowings(input, reading, {true, true});
         auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
                                                     course->done = done;
                                                     return !course->stop;
@@ -225,7 +233,7 @@ void PlanAhead::tell() {
     remarks_ << text(lot.code.text()) + QStringLiteral(": ") + text(lot.why);
   for (const auto& remark : forecast.ways().remarks)
     remarks_ << text(remark);
-  for (const auto& rule : report::forecast_rules(input.assumed))
+  for (const auto& rule : report::forecast_rules(input))
     remarks_ << text(rule);
   tell_rows();
   if (opened_ >= rows_.size())

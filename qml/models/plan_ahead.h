@@ -16,6 +16,7 @@ class PlanAhead : public QObject {
   QML_ELEMENT
   Q_PROPERTY(coneline::window::Session* session MEMBER session_ WRITE set_session NOTIFY told)
   Q_PROPERTY(int horizon READ horizon WRITE set_horizon NOTIFY told)
+  Q_PROPERTY(bool sowings READ sowings WRITE set_sowings NOTIFY told)
   Q_PROPERTY(bool busy READ busy NOTIFY progressed)
   Q_PROPERTY(double done READ done NOTIFY progressed)
   Q_PROPERTY(bool stopped READ stopped NOTIFY progressed)
@@ -37,6 +38,8 @@ class PlanAhead : public QObject {
   ~PlanAhead() override;
   void set_session(Session* session);
   void set_horizon(int months);
+  /// Whether seed at hand and seed of ripening cones is counted in.
+  void set_sowings(bool counted);
   void open(int row);      ///< -1: none
   void look_at(int month); ///< of the row that is open; -1: none
 
@@ -50,6 +53,7 @@ class PlanAhead : public QObject {
   Q_INVOKABLE void copy();
 
   [[nodiscard]] int horizon() const { return horizon_; }
+  [[nodiscard]] bool sowings() const { return sowings_; }
   [[nodiscard]] bool busy() const { return busy_; }
   [[nodiscard]] double done() const;
   [[nodiscard]] bool stopped() const { return stopped_; }
@@ -90,6 +94,7 @@ class PlanAhead : public QObject {
 
   Session* session_ = nullptr;
   int horizon_ = 36;
+  bool sowings_ = false;
   bool busy_ = false;
   bool stopped_ = false;
   std::shared_ptr<Course> course_;

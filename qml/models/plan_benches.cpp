@@ -115,8 +115,6 @@ void PlanBenches::take(Answer answer) {
     proof_ = text(report::proof_told(*answer_->placing));
     for (const auto& told : report::no_room_told(answer_->input, *answer_->placing))
       no_room_ << text(told);
-    for (const auto& remark : answer_->placing->remarks)
-      no_room_ << text(remark);
     for (const auto month : answer_->placing->months)
       months_ << month_shown(month);
   }

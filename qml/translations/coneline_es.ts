@@ -31,6 +31,10 @@
         <translation>Lo que pueden traer los próximos meses</translation>
     </message>
     <message>
+        <source>count in what will be sown</source>
+        <translation>contar lo que se va a sembrar</translation>
+    </message>
+    <message>
         <source>drawing 4000 futures</source>
         <translation>simulando 4000 futuros</translation>
     </message>
@@ -5787,8 +5791,8 @@
         <translation>Ponga primero el número menor.</translation>
     </message>
     <message>
-        <source>Ranges leave one future in ten below and one in ten above; what is not sown yet is not in them.</source>
-        <translation>Los intervalos dejan un futuro de cada diez por debajo y uno de cada diez por encima; lo que aún no se sembró no está incluido.</translation>
+        <source>Ranges leave one future in ten below and one in ten above.</source>
+        <translation>Los rangos dejan un futuro de cada diez por debajo y uno de cada diez por encima.</translation>
     </message>
     <message>
         <source>Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep taking room.</source>
@@ -6377,6 +6381,10 @@
     <message>
         <source>What is due</source>
         <translation>Qué está pendiente</translation>
+    </message>
+    <message>
+        <source>What is not sown yet is not in them.</source>
+        <translation>Lo que aún no está sembrado no está en ellos.</translation>
     </message>
     <message>
         <source>What it says of it</source>
@@ -9613,8 +9621,8 @@
         <translation>{} semillas llenas no pueden hallarse abriendo</translation>
     </message>
     <message>
-        <source>{} fits: at most {} of {}.</source>
-        <translation>{} cabe: a lo sumo {} de {}.</translation>
+        <source>{} fits: at most {:.2f} of {}.</source>
+        <translation>{} cabe: a lo sumo {:.2f} de {}.</translation>
     </message>
     <message numerus="yes">
         <source>{} floaters</source>

@@ -71,16 +71,11 @@ TEST_F(InLanguage, EnglishSaysDaysAsTheLocaleDoesToo) {
 TEST_F(InLanguage, RefusalsAreInSpanish) {
   ShownWindow shown(With::demo_season, {1280, 800});
   shown.session().speech()->set_language("es");
-  const auto done = shown.session().act([&](store::Book& book) {
-    return work::sow(book, {Code::parse("B1710").value_or(Code()),
-                            {},
-                            Count::sure(1),
-                            0,
-                            "x",
-                            {},
-                            {},
-                            {shown.session().today(), {}, {}}});
-  });
+  const auto batch = shown.lot_with(Kind::batch, book::State::judged_filled).lot.code;
+  const auto pot = shown.session().standing().registers.pots.front().name;
+  const work::Sow wanted{
+      batch, {}, Count::sure(1), 0, pot, {}, {}, {shown.session().today(), {}, {}}};
+  const auto done = shown.session().act([&](store::Book& book) { return work::sow(book, wanted); });
   ASSERT_FALSE(done);
   EXPECT_EQ(done.error().text(), "0 bandejas. Dé al menos uno.");
 }

@@ -3,7 +3,7 @@
 // at, and checked: no text cut, no controls over each other, every control named. The same checks
 // once more with text at 200 %. One command makes them all:
 //
-//   ctest --preset dev -R window.sheets        sheets in build/dev/pictures/sheets
+//   tests/sheets        sheets in build/release/pictures/sheets
 #include "tests/qml/pages.h"
 #include "tests/qml/sound_page.h"
 

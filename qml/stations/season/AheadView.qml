@@ -65,6 +65,14 @@ Item {
                         }
                     }
                     Press {
+                        objectName: "aheadSowings"
+                        text: qsTr("count in what will be sown")
+                        checked: ahead.sowings
+                        Accessible.role: Accessible.CheckBox
+                        Accessible.checked: checked
+                        onClicked: ahead.sowings = !ahead.sowings
+                    }
+                    Press {
                         objectName: "aheadCopy"
                         text: qsTr("Copy as a table")
                         onClicked: ahead.copy()

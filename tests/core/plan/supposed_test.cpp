@@ -92,8 +92,9 @@ TEST(Supposed, BeyondAnythingElseLotsDrawTheSame) {
       const bool other = series.name.name.starts_with("cross 1");
       for (const auto& year : series.years) {
         touched += other && year.mean_difference() < 0 ? 1 : 0;
-        if (!other)
+        if (!other) {
           EXPECT_EQ(year.mean_difference(), 0) << series.name.name;
+        }
         EXPECT_LE(year.mean_difference(), 0);
       }
     }

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A part of the plan as it is given away: nothing in a cell becomes a formula, a column or a row.
+#include "core/report/plan_paper.h"
+#include "tests/core/store/scratch.h"
+
+#include <gtest/gtest.h>
+
+#include <fstream>
+
+namespace coneline::report {
+namespace {
+
+PlanPaper paper() {
+  return {"Order list",
+          "Test nursery (invented data)  ·  2026-11-20",
+          {"12.50 in all."},
+          {{"orders",
+            {"order by", "good", "litres"},
+            {{std::string("2026-11-20"), std::string("=1+1"), 70.5},
+             {std::string("2026-12-01"), std::string("peat\tand\nbark"), std::int64_t{3}},
+             {std::monostate(), std::string("\"sand\", coarse"), 0.0}}}},
+          {"Lift with care."}};
+}
+
+book::Title title() {
+  return {"Test nursery", 17, true, Date::parse("2026-01-01").value(), {}};
+}
+
+TEST(PlanPaper, IsSafeAsCsv) {
+  EXPECT_EQ(csv_of(paper().tables.front(), title()), "order_by,good,litres,invented\n"
+                                                     "2026-11-20,'=1+1,70.5,yes\n"
+                                                     "2026-12-01,\"peat\tand\nbark\",3,yes\n"
+                                                     ",\"\"\"sand\"\", coarse\",0,yes\n");
+}
+
+TEST(PlanPaper, KeepsItsColumnsAndRowsWhenPasted) {
+  EXPECT_EQ(tabbed(paper().tables.front()), "order by\tgood\tlitres\n"
+                                            "2026-11-20\t=1+1\t70.5\n"
+                                            "2026-12-01\tpeat and bark\t3\n"
+                                            "\t\"sand\", coarse\t0\n");
+}
+
+TEST(PlanPaper, IsReadInSectionsWithItsCautionsLast) {
+  const auto sections = sections_of(paper());
+  ASSERT_EQ(sections.size(), 3U);
+  EXPECT_EQ(sections[0].title, "Order list");
+  EXPECT_EQ(sections[1].rows[0][2], "70.5");
+  EXPECT_TRUE(sections[2].warns);
+}
+
+TEST(PlanPaper, GoesIntoTheFormItsPathEndsIn) {
+  const tests::Scratch scratch;
+  const auto pdf = [](const std::string& path, const PlanPaper&) -> Result<int> {
+    std::ofstream(path) << "pdf";
+    return 1;
+  };
+  for (const auto& [ending, begins] :
+       {std::pair("csv", "order_by"), {"xlsx", "PK"}, {"pdf", "pdf"}}) {
+    const auto path = scratch.at(std::string("list.") + ending);
+    ASSERT_TRUE(write_paper(paper(), title(), path, pdf)) << ending;
+    std::ifstream file(path, std::ios::binary);
+    const std::string text{std::istreambuf_iterator<char>(file), {}};
+    EXPECT_EQ(text.substr(0, std::string(begins).size()), begins);
+  }
+  EXPECT_FALSE(write_paper(paper(), title(), scratch.at("nowhere/list.csv"), pdf));
+}
+
+} // namespace
+} // namespace coneline::report
