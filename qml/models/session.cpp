@@ -20,14 +20,6 @@ QString about(store::Reading& reading, const book::Entry& entry) {
   return entry.lot ? " · " + text(reading.lot(*entry.lot).code.text()) : QString();
 }
 
-/// The first of a code, found by the list of places; null for none.
-template <class Row>
-const Row* place_in(const std::vector<std::pair<Code, std::size_t>>& places,
-                    const std::vector<Row>& rows, const Code& code) {
-  const auto found = std::ranges::lower_bound(places, std::pair(code, std::size_t{0}));
-  return found == places.end() || found->first != code ? nullptr : &rows[found->second];
-}
-
 } // namespace
 
 std::filesystem::path Session::path_of(const QString& typed) {
@@ -36,23 +28,9 @@ std::filesystem::path Session::path_of(const QString& typed) {
   return path.toStdString();
 }
 
-void Standing::index() {
-  lots_at_.clear();
-  due_at_.clear();
-  for (std::size_t i = 0; i < lots.size(); ++i)
-    lots_at_.emplace_back(lots[i].lot.code, i);
-  for (std::size_t i = 0; i < due.size(); ++i)
-    due_at_.emplace_back(due[i].code, i);
-  std::ranges::sort(lots_at_);
-  std::ranges::sort(due_at_);
-}
-
 const work::LotLine* Standing::lot(const Code& code) const {
-  return place_in(lots_at_, lots, code);
-}
-
-const work::Due* Standing::first_due(const Code& code) const {
-  return place_in(due_at_, due, code);
+  const auto found = std::ranges::find_if(lots, [&](const auto& l) { return l.lot.code == code; });
+  return found == lots.end() ? nullptr : &*found;
 }
 
 const work::ConeLine* Standing::cone(const Code& code) const {
@@ -206,7 +184,6 @@ void Session::read_anew() {
     now.pollen = work::pollen_lines(reading, now.registers);
     now.due = work::due_on(reading, now.registers, today);
     now.on_hand = work::on_hand(reading, now.registers);
-    now.index();
     return now;
   });
   if (standing)

@@ -29,20 +29,12 @@ struct Standing {
   std::vector<work::Due> due;
   work::OnHand on_hand;
 
-  /// After it was filled; lots and what is due are found in it by their codes.
-  void index();
   [[nodiscard]] const work::LotLine* lot(const Code& code) const;
-  /// The first that is due of a thing; null where nothing is.
-  [[nodiscard]] const work::Due* first_due(const Code& code) const;
   [[nodiscard]] const work::ConeLine* cone(const Code& code) const;
   [[nodiscard]] const work::ConeCourse* cone_course(const Code& code) const;
   [[nodiscard]] const work::PollenLine* pollen_lot(const Code& code) const;
   /// Whether anything in the book goes by this code.
   [[nodiscard]] bool knows(const Code& code) const;
-
- private:
-  std::vector<std::pair<Code, std::size_t>> lots_at_; ///< in the order of codes
-  std::vector<std::pair<Code, std::size_t>> due_at_;
 };
 
 class Session : public QObject {
