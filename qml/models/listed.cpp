@@ -50,7 +50,7 @@ Listed of_plant(const Standing& standing, const DueByCode& due, const book::Plan
           false};
 }
 
-Listed of_cone(const Standing& standing, const DueByCode& due, const work::ConeCourse& course) {
+Listed of_cone(const DueByCode& due, const work::ConeCourse& course) {
   const auto& line = course.line;
   QString what;
   if (line.harvested_on)
@@ -104,7 +104,7 @@ std::vector<Listed> listed(const Standing& standing, Station station, bool by_pl
       all.push_back(of_plant(standing, due, plant));
   } else if (station == Station::cones) {
     for (const auto& cone : standing.cones)
-      all.push_back(of_cone(standing, due, cone));
+      all.push_back(of_cone(due, cone));
   } else {
     for (const auto& lot : standing.lots)
       if (lot.lot.code.kind() == kind_at(station))
