@@ -11,6 +11,8 @@ Item {
     /// What takes the keyboard when its holder is gone; where there is none, `rested` is said.
     property Item page: null
     readonly property Item held: Window.activeFocusItem
+    /// What is hidden, or was never a stop, such as the list whose row is gone, holds it for nobody.
+    readonly property bool seen: held !== null && held.visible && held.activeFocusOnTab
     signal rested
 
     function within(item: Item, part: Item): bool {
@@ -89,7 +91,7 @@ Item {
     function look() {
         if (!way.held) // the window is not the one that is worked in
             return;
-        if (way.held !== way.Window.contentItem && way.held !== way.parent) {
+        if (way.seen) {
             way.bringIntoView(way.held);
             return;
         }
@@ -101,6 +103,7 @@ Item {
     }
 
     onHeldChanged: later.start()
+    onSeenChanged: later.start()
 
     // Later, when the page has its new shape.
     Timer {

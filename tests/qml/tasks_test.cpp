@@ -70,6 +70,18 @@ work::RoundView round_of(ShownWindow& shown) {
       .value();
 }
 
+/// The house or bench with the most trays.
+Code fullest_place(ShownWindow& shown) {
+  const auto& standing = shown.session().standing();
+  const auto trays_in = [&](const book::Place& place) {
+    return std::ranges::count_if(standing.lots, [&](const work::LotLine& line) {
+      return line.lot.code.kind() == Kind::tray && line.total() > 0 &&
+             work::is_within(standing.registers, line.place, place.id);
+    });
+  };
+  return std::ranges::max(standing.registers.places, {}, trays_in).code;
+}
+
 QByteArray file_at(const QString& path) {
   QFile file(path);
   EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
@@ -287,15 +299,26 @@ class Mouse {
     ASSERT_TRUE(in_sight(item)) << name.toStdString();
     shown_.tap(item);
   }
+  /// A row of a list, turned to with the wheel.
+  void click_in(const QString& list, const QString& code) {
+    for (int turns = 0; !there(code) && turns < 200; ++turns)
+      turn(there(list)->childItems().constFirst(), -120);
+    click(code);
+  }
+
+ private:
   QQuickItem* found(const QString& name) {
+    if (auto* item = there(name))
+      return item;
+    throw std::runtime_error("nothing is called " + name.toStdString());
+  }
+  QQuickItem* there(const QString& name) {
     for (auto* item : shown_.items())
       if (item->objectName() == name || item->property("code").toString() == name ||
           (item->inherits("QQuickAbstractButton") && item->property("word").toString() == name))
         return item;
-    throw std::runtime_error("nothing is called " + name.toStdString());
+    return nullptr;
   }
-
- private:
   static QRectF seen(QQuickItem* item) {
     auto rect = item->mapRectToScene({0, 0, item->width(), item->height()});
     for (auto* above = item->parentItem(); above; above = above->parentItem())
@@ -328,7 +351,7 @@ TEST(ByMouse, SowingATrayAndLookingAtIt) {
   const auto filled = held(shown, batch, State::judged_filled);
   const auto trays = lots_of(shown, Kind::tray);
   mouse.click("Seed");
-  mouse.click(text_of(batch));
+  mouse.click_in("stationList", text_of(batch));
   ASSERT_EQ(shown.get("chosen").toString(), text_of(batch));
   mouse.click("deed-sow");
   mouse.click("enter"); // as it was filled in
@@ -341,7 +364,7 @@ TEST(ByMouse, SowingATrayAndLookingAtIt) {
   EXPECT_EQ(sown, filled);
 
   mouse.click("Trays");
-  mouse.click(text_of(made.front()));
+  mouse.click_in("stationList", text_of(made.front()));
   const auto in_tray = held(shown, made.front(), State::sown);
   mouse.click("deed-inspect");
   mouse.click("roots-more");
@@ -358,7 +381,7 @@ TEST(ByScanner, ABenchIsFilledWithTraysOfARound) {
   ShownWindow shown(With::demo_season, QSize(800, 1280));
   Keyboard keys(shown);
   keys.choose("stripRound");
-  keys.choose("roundDue");
+  keys.choose("roundAt-" + text_of(fullest_place(shown)));
   const auto stops = round_of(shown).trays;
   ASSERT_GE(stops.size(), 4U);
   const auto& registers = shown.session().standing().registers;
