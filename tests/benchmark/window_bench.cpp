@@ -101,15 +101,27 @@ std::filesystem::path demo_book(const Scratch& scratch) {
 
 /// One start of the window with a book, up to its first frame; as a process of its own.
 int start(int argc, char** argv, const char* book) {
+  const auto told = [last = 0.0](const char* what) mutable {
+    const auto now = processor_now();
+    if (qEnvironmentVariableIsSet("CONELINE_STAGES"))
+      std::fprintf(stderr, "%-12s %6.1f ms\n", what, now - last);
+    last = now;
+  };
   const QApplication application(argc, argv);
+  told("Qt");
   Session session(Date::of(2026, 11, 20).value());
   if (!session.openBook(QString::fromUtf8(book)))
     return 1;
+  told("book");
   QQmlApplicationEngine engine;
   if (!window::load(engine, session))
     return 1;
+  told("window");
   auto* shown = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
-  QObject::connect(shown, &QQuickWindow::frameSwapped, [] { std::_Exit(0); });
+  QObject::connect(shown, &QQuickWindow::frameSwapped, [&] {
+    told("first frame");
+    std::_Exit(0);
+  });
   return QApplication::exec();
 }
 

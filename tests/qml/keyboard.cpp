@@ -85,12 +85,15 @@ bool Keyboard::is_at(const QString& name, bool field) {
 
 void Keyboard::walk_to(const QString& name, Qt::Key way, bool field) {
   constexpr int most = 200;
+  std::string passed;
   for (int i = 0; i < most; ++i) {
     if (is_at(name, field))
       return;
     press(way);
+    if (auto* item = shown_.window().activeFocusItem())
+      passed += " | " + spoken_name(item).toStdString();
   }
-  throw std::runtime_error("the keyboard does not reach " + name.toStdString());
+  throw std::runtime_error("the keyboard does not reach " + name.toStdString() + ", only" + passed);
 }
 
 void Keyboard::go_to(const QString& name, Qt::Key way) {
