@@ -4,6 +4,8 @@
 #include "core/book/cross.h"
 #include "wording.h"
 
+#include <QTimer>
+
 namespace coneline::window {
 
 namespace {
@@ -37,10 +39,14 @@ Finder::Finder(QObject* parent) : QObject(parent), found_({"code", "name"}, this
 
 void Finder::set_session(Session* session) {
   session_ = session;
-  connect(session, &Session::changed, this, [this] {
+  // Names are made ready between two events, so that no letter waits for them.
+  const auto make_ready = [this] {
     known_.clear();
     before_.clear();
-  });
+    QTimer::singleShot(0, this, [this] { known(); });
+  };
+  connect(session, &Session::changed, this, make_ready);
+  make_ready();
   emit sessionChanged();
 }
 

@@ -101,7 +101,7 @@ std::filesystem::path demo_book(const Scratch& scratch) {
 
 /// One start of the window with a book, up to its first frame; as a process of its own.
 int start(int argc, char** argv, const char* book) {
-  const auto told = [last = 0.0](const char* what) mutable {
+  auto told = [last = 0.0](const char* what) mutable {
     const auto now = processor_now();
     if (qEnvironmentVariableIsSet("CONELINE_STAGES"))
       std::fprintf(stderr, "%-12s %6.1f ms\n", what, now - last);
