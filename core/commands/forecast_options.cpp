@@ -143,8 +143,8 @@ Result<plan::ForecastInput> ForecastOptions::input() const {
   const auto today = date_or_today(as_of, "--as-of");
   if (!today)
     return refuse(today.error());
-  const auto potted = potting.empty() ? Result<std::array<bool, 12>>(std::array<bool, 12>{})
-                                      : months_of_year(potting);
+  const auto potted =
+      !potting ? Result<std::array<bool, 12>>(std::array<bool, 12>{}) : months_of_year(*potting);
   if (!potted)
     return refuse(potted.error());
   auto opened = book.open(store::Access::read);
@@ -152,7 +152,7 @@ Result<plan::ForecastInput> ForecastOptions::input() const {
     return refuse(opened.error());
   auto input = opened->read([&](store::Reading& reading) {
     auto assumed = report::assumptions_in(reading.registers());
-    if (!potting.empty())
+    if (potting)
       assumed.potting = *potted;
     assumed.survival_weight = survival_weight;
     assumed.season_weight = season_weight;

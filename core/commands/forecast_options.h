@@ -13,8 +13,8 @@ struct ForecastOptions {
   int months = 36;
   std::int64_t runs = 4000;
   std::uint64_t seed = 1;
-  std::string potting;               ///< empty: as the book has it
-  std::vector<std::string> survival; ///< TAXON:STEP=SHARE
+  std::optional<std::string> potting; ///< empty: as the book has it
+  std::vector<std::string> survival;  ///< TAXON:STEP=SHARE
   std::optional<int> sold_after;
   std::optional<double> settling; ///< as the book has it
   std::optional<double> kilograms;

@@ -14,7 +14,7 @@ namespace coneline::plan {
 
 namespace {
 
-constexpr double most_seconds = 1.5;
+constexpr double most_seconds = 3;
 /// A list that costs at most a thousandth more than the best is not looked at further: whole packs
 /// make many lists nearly alike, and proving the last cent takes minutes. The gap is told.
 constexpr double near_enough = 1e-3;
@@ -37,6 +37,8 @@ class Lots {
       : need_(need), store_(store), choices_(choices), asks_(asks) {
     for (std::size_t month = 0; month < need.size(); ++month)
       add_month(month);
+    if (asks == Asks::least_cost)
+      cover();
     if (store.keeps)
       for (std::size_t month = 0; month < need.size(); ++month)
         limit_age(month, static_cast<std::size_t>(std::max(1, *store.keeps)));
@@ -96,6 +98,22 @@ class Lots {
     }
     const double needed = need_[month] - (month == 0 ? store_.on_hand : 0);
     program_.row(needed, needed, balance);
+  }
+
+  /// What was bought by a month covers what was needed by then, where of a pack no more counts than
+  /// that need. It follows from whole packs, and tells the solver that part of a load is none.
+  void cover() {
+    double by_now = -store_.on_hand;
+    for (std::size_t month = 0; month < need_.size(); ++month) {
+      by_now += need_[month];
+      if (by_now <= hair)
+        continue;
+      std::vector<Term> terms;
+      for (std::size_t since = 0; since <= month; ++since)
+        for (const auto& [choice, column] : bought_[since])
+          terms.push_back({column, std::min(choices_[choice].litres, by_now) / by_now});
+      program_.row(1 - hair, IntegerProgram::endless, terms);
+    }
   }
 
   std::size_t add_purchase(std::size_t at, std::size_t month) {

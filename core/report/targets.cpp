@@ -47,10 +47,11 @@ std::vector<TargetConflict> over_seed(const std::vector<TargetTold>& targets) {
   for (auto& [cross, one] : by_cross) {
     if (one.wanted <= one.there)
       continue;
-    one.told = phrase("{} of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.",
-                      one.targets.size() == 1 ? phrase("One target")
-                                              : phrase("{} targets", one.targets.size()),
-                      one.name, one.wanted, one.there, one.wanted - one.there);
+    one.told =
+        phrase_n(static_cast<std::int64_t>(one.targets.size()),
+                 "{} target of '{}' wants {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.",
+                 "{} targets of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.",
+                 one.name, one.wanted, one.there, one.wanted - one.there);
     found.push_back(std::move(one));
   }
   return found;

@@ -40,7 +40,7 @@ Result<book::State> seed_meant(store::Reading& reading, const book::Lot& batch, 
 
 Result<void> room_for(const book::Pot& pot, const Sow& wanted) {
   if (wanted.trays < 1)
-    return refuse(fault(phrase("{} trays", wanted.trays), "Give at least one."));
+    return refuse(fault(phrase_n(wanted.trays, "{} tray", "{} trays"), "Give at least one."));
   if (wanted.seeds.value() < wanted.trays)
     return refuse(fault(phrase("{} in {} trays leaves {} of them empty",
                                counted(wanted.seeds.value(), "seed", "seeds"), wanted.trays,

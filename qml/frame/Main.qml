@@ -195,7 +195,8 @@ Window {
             ListPane {
                 id: list
 
-                visible: !whole.visible
+                // Help lies over it; what is underneath is neither read out nor reached.
+                visible: !whole.visible && !window.helping
                 width: window.tall ? parent.width : Math.round(parent.width * 0.4)
                 height: !window.tall ? parent.height : side.busy ? Math.round(parent.height * 0.34) : side.offers ? Math.max(parent.height * 0.4, parent.height - side.offered) : parent.height
                 session: window.session
@@ -221,7 +222,7 @@ Window {
             SidePane {
                 id: side
 
-                visible: list.visible && (!window.tall || busy || offers)
+                visible: !whole.visible && !(window.helping && window.tall) && (!window.tall || busy || offers)
                 x: window.tall ? 0 : list.width + 1
                 y: window.tall ? list.height + 1 : 0
                 width: parent.width - x
@@ -247,6 +248,7 @@ Window {
                 id: whole
 
                 anchors.fill: parent
+                anchors.leftMargin: window.helping && !window.tall ? helpPane.width : 0
                 session: window.session
                 page: window.page
                 tall: window.tall

@@ -26,6 +26,8 @@ QString seed_told(const report::TargetTold& told) {
     return PlanTargets::tr("No sowing from today on reaches it: choose a later month, a smaller "
                            "pot, fewer plants or less assurance.");
   const auto& sowing = told.plan.sowings[*told.plan.latest];
+  if (sowing.seeds.value() == 0)
+    return PlanTargets::tr("What is in the line is enough: nothing has to be sown.");
   const auto now = told.plan.sowings.front().seeds;
   auto said = PlanTargets::tr("Sow %1 seeds by %2")
                   .arg(shown(sowing.seeds.value()), month_shown(sowing.month));
@@ -51,7 +53,7 @@ QString dates_told(const report::TargetTold& told, Date today) {
     if (*day < today)
       said += PlanTargets::tr(" (that day is over)");
   };
-  if (!told.plan.latest)
+  if (!told.plan.latest || told.plan.sowings[*told.plan.latest].seeds == 0)
     return {};
   add(PlanTargets::tr("Harvest by %1."), told.plan.harvest_by);
   add(PlanTargets::tr("Pollinate by %1."), told.plan.pollinate_by);

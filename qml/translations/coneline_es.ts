@@ -3214,6 +3214,10 @@
         <source>Sow %1 seeds by %2</source>
         <translation>Siembre %1 semillas hasta %2</translation>
     </message>
+    <message>
+        <source>What is in the line is enough: nothing has to be sown.</source>
+        <translation>Lo que hay en la línea basta: no hace falta sembrar nada.</translation>
+    </message>
 </context>
 <context>
     <name>coneline::window::RoundPictures</name>
@@ -5605,10 +5609,6 @@
     <message>
         <source>One pass has one method.</source>
         <translation>Una pasada tiene un solo método.</translation>
-    </message>
-    <message>
-        <source>One target</source>
-        <translation>Una meta</translation>
     </message>
     <message>
         <source>Open a book first.</source>
@@ -10072,10 +10072,6 @@
         <translation>{} de «{}» tienen {} alvéolos, y se quieren sembrar {} semillas: {} de más</translation>
     </message>
     <message>
-        <source>{} of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.</source>
-        <translation>{} de «{}»: se quieren {:.0f} semillas; hay disponibles {:.0f}, faltan {:.0f}.</translation>
-    </message>
-    <message>
         <source>{} of its {} days have no temperature</source>
         <translation>{} de sus {} días no tienen temperatura</translation>
     </message>
@@ -10393,9 +10389,12 @@
             <numerusform>{} muertas retiradas</numerusform>
         </translation>
     </message>
-    <message>
-        <source>{} targets</source>
-        <translation>{} metas</translation>
+    <message numerus="yes">
+        <source>{} targets of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.</source>
+        <translation>
+            <numerusform>{} objetivo de '{}' necesita {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
+            <numerusform>{} objetivos de '{}' necesitan {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} times the time to come up</source>

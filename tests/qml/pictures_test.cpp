@@ -384,6 +384,7 @@ void take(ShownWindow& shown, const std::string& name) {
 
 void all_pages(const char* shape, QSize size) {
   ShownWindow shown(With::demo_season, size);
+  shown.session().speech()->set_language({});
   for (const auto& page : pages()) {
     page.go(shown);
     take(shown, std::string(page.name) + "-" + shape);

@@ -8,6 +8,7 @@
 #include <QKeyEvent>
 #include <QTest>
 
+#include <algorithm>
 #include <functional>
 #include <stdexcept>
 
@@ -71,7 +72,28 @@ void ShownWindow::tap(const QString& name) {
   tap(item);
 }
 
+namespace {
+
+/// A person scrolls until the thing is in sight.
+void bring_in_sight(QQuickItem* item) {
+  for (auto* around = item->parentItem(); around != nullptr; around = around->parentItem()) {
+    if (!around->inherits("QQuickFlickable"))
+      continue;
+    const double top = item->mapToItem(around, {0, 0}).y();
+    const double room = around->height();
+    if (top >= 0 && top + item->height() <= room)
+      continue;
+    const double wanted =
+        around->property("contentY").toDouble() + top - std::max(0.0, (room - item->height()) / 2);
+    const double most = std::max(0.0, around->property("contentHeight").toDouble() - room);
+    around->setProperty("contentY", std::clamp(wanted, 0.0, most));
+  }
+}
+
+} // namespace
+
 void ShownWindow::tap(QQuickItem* item) {
+  bring_in_sight(item);
   const auto middle = item->mapToScene({item->width() / 2, item->height() / 2}).toPoint();
   QTest::mouseClick(window_, Qt::LeftButton, Qt::NoModifier, middle);
   settle();

@@ -184,8 +184,13 @@ void drop(soci::session& session) noexcept {
 }
 
 void copy(soci::session& session, const std::filesystem::path& to) {
+  // The engine takes making a copy for writing, though the book itself stays as it is.
+  const auto only_reads = Statement(session, "PRAGMA query_only").number().value_or(0);
+  session << "PRAGMA query_only = OFF";
   // A whole path, so that no name reads as a URI.
   Statement(session, "VACUUM INTO :to").with(std::filesystem::absolute(to).string()).run();
+  if (only_reads != 0)
+    session << "PRAGMA query_only = ON";
 }
 
 void leave_log(soci::session& session) {

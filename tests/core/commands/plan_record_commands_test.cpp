@@ -154,7 +154,8 @@ TEST_F(PlanRecords, TargetsShowWhereTheyWantTheSame) {
   ASSERT_FALSE(told["conflicts"].empty());
   EXPECT_EQ(told["conflicts"][0]["of"], "seed");
   EXPECT_GT(told["conflicts"][0]["wanted"], told["conflicts"][0]["there"]);
-  EXPECT_NE(told["conflicts"][0]["told"].get<std::string>().find("2 targets"), std::string::npos);
+  EXPECT_NE(told["conflicts"][0]["told"].get<std::string>().find("2 targets of"),
+            std::string::npos);
   EXPECT_EQ(run({"strike-target", "1"}), 0);
   EXPECT_EQ(run({"strike-target", "1"}), 1);
   ASSERT_EQ(plan({"targets"}), 0);

@@ -121,7 +121,8 @@ TEST_F(WhatIfCommand, ForecastCountsInWhatWillBeSownWhenAsked) {
     arguments.emplace_back("--json");
     EXPECT_EQ(what_if(arguments, "forecast"), 0) << err_.str();
     double sum = 0;
-    for (const auto& series : json()["series"])
+    const auto answer = json();
+    for (const auto& series : answer["series"])
       if (series["what"] == "plants into")
         for (const auto& mean : series["mean"])
           sum += mean.get<double>();
