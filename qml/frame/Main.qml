@@ -157,12 +157,21 @@ Window {
         focus: true
         // A scan or typing that nobody else takes goes into the ready field.
         Keys.onPressed: event => {
-            if (event.text.trim() !== "" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier))) {
+            if (way.take(event.key, event.modifiers)) {
+                event.accepted = true;
+            } else if (event.text.trim() !== "" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier))) {
                 ready.take(event.text);
                 event.accepted = true;
             }
         }
 
+        KeyboardWay {
+            id: way
+
+            parts: [ready, helpPane, side, whole, list, strip]
+            page: helpPane.visible ? helpPane : whole.visible ? whole : side.busy ? side : null
+            onRested: ready.focusField()
+        }
         Strip {
             id: strip
 

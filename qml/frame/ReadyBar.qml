@@ -112,7 +112,22 @@ Rectangle {
                 placeholderText: qsTr("scan, type a code or a name")
                 font.pixelSize: Look.large
                 onAccepted: bar.look(text)
-                onTextEdited: finder.forget()
+                onTextEdited: finder.lookAhead(text)
+
+                Say {
+                    objectName: "ahead"
+                    anchors.right: parent.right
+                    anchors.rightMargin: 12
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: Math.min(implicitWidth, Math.max(0, field.width - field.contentWidth - 40))
+                    visible: width > Look.wide(60)
+                    text: field.text === "" ? "" : finder.ahead
+                    color: Look.quiet
+                    font.pixelSize: Look.tiny
+                    wrapMode: Text.NoWrap
+                    elide: Text.ElideRight
+                    Accessible.role: Accessible.AlertMessage
+                }
             }
             Row {
                 spacing: 8

@@ -25,6 +25,7 @@ T.AbstractButton {
     Accessible.role: Accessible.Button
     Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %n due", "", due).arg(word).arg(onHand) : qsTr("%1: %2 on hand").arg(word).arg(onHand)
     Keys.onReturnPressed: station.clicked()
+    Keys.onEnterPressed: station.clicked()
 
     background: Item {
         Rectangle {

@@ -17,6 +17,7 @@ T.AbstractButton {
     Accessible.role: Accessible.Button
     Accessible.name: figure === "" ? word : word + ", " + figure
     Keys.onReturnPressed: spot.clicked()
+    Keys.onEnterPressed: spot.clicked()
 
     contentItem: Item {
         Column {

@@ -15,7 +15,7 @@ QtObject {
         {
             key: "around",
             title: qsTr("Finding your way"),
-            says: qsTr("The line at the top, or down the left edge, goes from pollen to out: tap a station to see what is there. The field at the bottom takes a scan, a code or a name from any page. Escape goes back one step, Tab walks through everything, Ctrl+Z takes back the last entry, F1 opens this help.")
+            says: qsTr("The line at the top, or down the left edge, goes from pollen to out: tap a station to see what is there. The field at the bottom takes a scan, a code or a name from any page. Escape goes back one step, Tab and the arrows walk through everything, F6 goes to the next part of the window, End goes past a list, Ctrl+Z takes back the last entry, F1 opens this help.")
         },
         {
             key: "start",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "due_list.h"
 
+#include "by_code.h"
 #include "core/exchange/book_calendar.h"
 #include "core/report/whole_file.h"
 #include "station.h"
@@ -12,8 +13,8 @@ namespace coneline::window {
 
 namespace {
 
-QString place_of(const Standing& standing, const Code& code) {
-  if (const auto* line = standing.lot(code))
+QString place_of(const Standing& standing, const ByCode<work::LotLine>& lots, const Code& code) {
+  if (const auto* line = lots.find(code))
     return place_name(standing.registers, line->place);
   if (const auto* plant = book::coded(standing.registers.plants, code))
     return place_name(standing.registers, plant->place);
@@ -57,9 +58,11 @@ void DueList::read() {
   if (!session_)
     return;
   const auto& standing = session_->standing();
+  const ByCode<work::LotLine> lots(standing.lots,
+                                   [](const work::LotLine& line) { return line.lot.code; });
   std::vector<Rows::Row> rows;
   for (const auto& due : by_day_ ? work::by_day(standing.due) : standing.due) {
-    const auto place = place_of(standing, due.code);
+    const auto place = place_of(standing, lots, due.code);
     const auto when = since(due, session_->today());
     rows.push_back({text(due.code.text()), verb_of(due.kind), text(due.told),
                     by_day_ ? shown(due.from) : place,

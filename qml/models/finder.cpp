@@ -4,6 +4,8 @@
 #include "core/book/cross.h"
 #include "wording.h"
 
+#include <QTimer>
+
 namespace coneline::window {
 
 namespace {
@@ -35,14 +37,68 @@ std::vector<std::pair<QString, Code>> names(const Standing& standing) {
 
 Finder::Finder(QObject* parent) : QObject(parent), found_({"code", "name"}, this) {}
 
+void Finder::set_session(Session* session) {
+  session_ = session;
+  // Names are made ready between two events, so that no letter waits for them.
+  const auto make_ready = [this] {
+    known_.clear();
+    before_.clear();
+    QTimer::singleShot(0, this, [this] { known(); });
+  };
+  connect(session, &Session::changed, this, make_ready);
+  make_ready();
+  emit sessionChanged();
+}
+
+const std::vector<Finder::Known>& Finder::known() {
+  if (known_.empty())
+    for (auto& [name, code] : names(session_->standing()))
+      known_.push_back({name, name.toCaseFolded(), code});
+  return known_;
+}
+
+std::vector<std::size_t> Finder::called(const QString& name) {
+  const auto folded = name.toCaseFolded();
+  const auto& all = known();
+  std::vector<std::size_t> found;
+  // A longer name is among what the shorter one found.
+  if (!before_.isEmpty() && folded.startsWith(before_)) {
+    std::ranges::copy_if(called_, std::back_inserter(found),
+                         [&](std::size_t at) { return all[at].folded.contains(folded); });
+  } else {
+    for (std::size_t at = 0; at < all.size(); ++at)
+      if (all[at].folded.contains(folded))
+        found.push_back(at);
+  }
+  before_ = folded;
+  called_ = found;
+  return found;
+}
+
+void Finder::lookAhead(const QString& typed) {
+  constexpr int enough = 2; // letters
+  forget();
+  const auto name = typed.trimmed();
+  if (!session_ || !session_->is_open() || name.size() < enough || looks_like_a_code(name))
+    return;
+  const auto found = called(name);
+  if (found.size() == 1)
+    ahead_ = known()[found.front()].name;
+  else if (found.size() > 1)
+    ahead_ = phrased("{} go by “{}”.", shown(std::int64_t(found.size())), name);
+  emit answered();
+}
+
 void Finder::forget() {
   answer_.clear();
+  ahead_.clear();
   meant_.clear();
   emit answered();
 }
 
 QString Finder::find(const QString& typed) {
   answer_.clear();
+  ahead_.clear();
   meant_.clear();
   found_.replace({});
   QString code;
@@ -82,9 +138,8 @@ QString Finder::find_code(const QString& typed, const Result<Code>& code) {
 
 QString Finder::find_name(const QString& name) {
   std::vector<Rows::Row> rows;
-  for (const auto& [known, code] : names(session_->standing()))
-    if (known.contains(name, Qt::CaseInsensitive))
-      rows.push_back({text(code.text()), known});
+  for (const auto at : called(name))
+    rows.push_back({text(known()[at].code.text()), known()[at].name});
   if (rows.size() == 1)
     return rows.front().front().toString();
   answer_ = rows.empty()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "listed.h"
 
+#include "by_code.h"
 #include "core/book/cross.h"
 #include "wording.h"
 
@@ -11,14 +12,14 @@ namespace coneline::window {
 
 namespace {
 
-QString due_of(const Standing& standing, const Code& code) {
-  for (const auto& due : standing.due)
-    if (due.code == code)
-      return phrased_of(plain(verb_of(due.kind)));
-  return {};
+using DueByCode = ByCode<work::Due>;
+
+QString due_of(const DueByCode& due, const Code& code) {
+  const auto* first = due.find(code);
+  return first ? phrased_of(plain(verb_of(first->kind))) : QString();
 }
 
-Listed of_pollen(const Standing& standing, const work::PollenLine& line) {
+Listed of_pollen(const Standing& standing, const DueByCode& due, const work::PollenLine& line) {
   const auto& lot = line.lot;
   const auto& plant = standing.registers.plant(lot.plant);
   auto what = phrased("of {}", shown(lot.collected));
@@ -33,10 +34,10 @@ Listed of_pollen(const Standing& standing, const work::PollenLine& line) {
   if (line.there() && line.old_from && *line.old_from <= standing.today)
     kept = phrased("old since {}", shown(*line.old_from)) + "; " + kept;
   return {lot.code, text(book::plant_name(plant)), what,
-          kept,     due_of(standing, lot.code),    !line.there()};
+          kept,     due_of(due, lot.code),         !line.there()};
 }
 
-Listed of_plant(const Standing& standing, const book::Plant& plant) {
+Listed of_plant(const Standing& standing, const DueByCode& due, const book::Plant& plant) {
   const auto name =
       plant.name.empty() ? text(standing.registers.taxon(plant.taxon).name) : text(plant.name);
   const auto sex = plant.sex == book::Sex::not_known ? phrased("sex not known yet")
@@ -45,11 +46,11 @@ Listed of_plant(const Standing& standing, const book::Plant& plant) {
           phrased("Parent plants"),
           name + ", " + sex,
           place_name(standing.registers, plant.place),
-          due_of(standing, plant.code),
+          due_of(due, plant.code),
           false};
 }
 
-Listed of_cone(const Standing& standing, const work::ConeCourse& course) {
+Listed of_cone(const DueByCode& due, const work::ConeCourse& course) {
   const auto& line = course.line;
   QString what;
   if (line.harvested_on)
@@ -65,17 +66,18 @@ Listed of_cone(const Standing& standing, const work::ConeCourse& course) {
           text(line.origin.name),
           what,
           line.harvested_on ? shown(*line.harvested_on) : QString(),
-          due_of(standing, line.cone.code),
+          due_of(due, line.cone.code),
           line.harvested_on.has_value()};
 }
 
-Listed of_lot(const Standing& standing, const work::LotLine& line, bool by_place) {
+Listed of_lot(const Standing& standing, const DueByCode& due, const work::LotLine& line,
+              bool by_place) {
   const auto place = place_name(standing.registers, line.place);
   return {line.lot.code,
           by_place ? place : text(line.origin.name),
           holding(line),
           by_place ? text(line.origin.name) : place,
-          due_of(standing, line.lot.code),
+          due_of(due, line.lot.code),
           line.on_hand.empty()};
 }
 
@@ -94,18 +96,19 @@ Kind kind_at(Station station) {
 
 std::vector<Listed> listed(const Standing& standing, Station station, bool by_place) {
   std::vector<Listed> all;
+  const DueByCode due(standing.due, [](const work::Due& one) { return one.code; });
   if (station == Station::pollen) {
     for (const auto& line : standing.pollen)
-      all.push_back(of_pollen(standing, line));
+      all.push_back(of_pollen(standing, due, line));
     for (const auto& plant : standing.registers.plants)
-      all.push_back(of_plant(standing, plant));
+      all.push_back(of_plant(standing, due, plant));
   } else if (station == Station::cones) {
     for (const auto& cone : standing.cones)
-      all.push_back(of_cone(standing, cone));
+      all.push_back(of_cone(due, cone));
   } else {
     for (const auto& lot : standing.lots)
       if (lot.lot.code.kind() == kind_at(station))
-        all.push_back(of_lot(standing, lot, by_place));
+        all.push_back(of_lot(standing, due, lot, by_place));
   }
   std::ranges::stable_sort(all, [](const Listed& a, const Listed& b) {
     const auto turn = [](const Listed& l) { return std::tuple(l.ended, l.due.isEmpty()); };

@@ -19,6 +19,8 @@ Column {
     spacing: 8
 
     Press {
+        id: head
+
         visible: choice.wide
         width: parent.width
         text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.written) + (choice.unfolded ? "  ▴" : "  ▾")
@@ -44,6 +46,9 @@ Column {
                 Accessible.name: choice.says + ": " + text
                 Accessible.checked: checked
                 onClicked: {
+                    // Folded up, it cannot keep the keyboard.
+                    if (choice.wide && activeFocus)
+                        head.forceActiveFocus(Qt.TabFocusReason);
                     choice.chosen = modelData;
                     choice.unfolded = false;
                     choice.picked(modelData);

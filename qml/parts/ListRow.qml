@@ -19,7 +19,7 @@ T.ItemDelegate {
     focusPolicy: Qt.TabFocus
     implicitHeight: Math.max(56, lines.implicitHeight + 16)
     Accessible.role: Accessible.ListItem
-    Accessible.name: code + ", " + what + ", " + place + (due === "" ? "" : ", " + qsTr("due: %1").arg(due))
+    Accessible.name: [row.code, row.what, row.place, row.due === "" ? "" : qsTr("due: %1").arg(row.due)].filter(part => part !== "").join(", ")
     Keys.onReturnPressed: row.clicked()
     Keys.onEnterPressed: row.clicked()
 

@@ -25,6 +25,7 @@ T.ItemDelegate {
     Accessible.role: Accessible.ListItem
     Accessible.name: told + ", " + since
     Keys.onReturnPressed: row.clicked()
+    Keys.onEnterPressed: row.clicked()
 
     background: Rectangle {
         color: row.chosen ? Look.sheet : "transparent"

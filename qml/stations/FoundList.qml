@@ -11,6 +11,7 @@ ListView {
     signal opened(string code)
 
     clip: true
+    keyNavigationEnabled: false
     model: finder.found
     header: Say {
         width: list.width

@@ -98,6 +98,7 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         clip: true
+        keyNavigationEnabled: false
         model: model.rows
         section.property: "heading"
         section.delegate: Heading {

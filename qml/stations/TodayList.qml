@@ -24,6 +24,7 @@ Item {
         objectName: "todayList"
         anchors.fill: parent
         clip: true
+        keyNavigationEnabled: false
         model: due.rows
         header: Item {
             width: list.width

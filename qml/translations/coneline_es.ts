@@ -969,8 +969,8 @@
         <translation>La mesa de cosecha</translation>
     </message>
     <message>
-        <source>The line at the top, or down the left edge, goes from pollen to out: tap a station to see what is there. The field at the bottom takes a scan, a code or a name from any page. Escape goes back one step, Tab walks through everything, Ctrl+Z takes back the last entry, F1 opens this help.</source>
-        <translation>La línea de arriba, o la del borde izquierdo, va del polen a la salida: toque una estación para ver qué hay allí. El campo de abajo admite una lectura, un código o un nombre desde cualquier página. Escape vuelve un paso atrás, Tab lo recorre todo, Ctrl+Z anula la última anotación, F1 abre esta ayuda.</translation>
+        <source>The line at the top, or down the left edge, goes from pollen to out: tap a station to see what is there. The field at the bottom takes a scan, a code or a name from any page. Escape goes back one step, Tab and the arrows walk through everything, F6 goes to the next part of the window, End goes past a list, Ctrl+Z takes back the last entry, F1 opens this help.</source>
+        <translation>La línea de arriba, o la del borde izquierdo, va del polen a la salida: toque una estación para ver qué hay allí. El campo de abajo admite una lectura, un código o un nombre desde cualquier página. Escape vuelve un paso atrás, Tab y las flechas lo recorren todo, F6 pasa a la parte siguiente de la ventana, Fin deja atrás una lista, Ctrl+Z anula la última anotación, F1 abre esta ayuda.</translation>
     </message>
     <message>
         <source>The only sure answer, at the price of the seed. A few of each part narrow the range much; the harvest table says how much a tenth more would show.</source>

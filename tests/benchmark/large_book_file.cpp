@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/benchmark/large_book_file.h"
 
-#include "tests/benchmark/large_book.h"
+#include <ranges>
 
 namespace coneline::tests {
 
@@ -16,7 +16,7 @@ class Maker {
             .value();
   }
 
-  void add(const std::vector<stats::Tray>& trays) {
+  void add(const std::vector<stats::Tray>& trays, int looks) {
     const auto sown_on = Date::of(2024, 1, 1).value();
     std::string cross;
     book::LotId batch;
@@ -26,7 +26,7 @@ class Maker {
       const auto lot = add_lot(Kind::tray);
       enter(book::Verb::sow, sown_on, lot, {batch, book::State::unsorted}, {lot, book::State::sown},
             tray.sown);
-      for (const auto& look : tray.looks)
+      for (const auto& look : tray.looks | std::views::take(looks))
         enter(book::Verb::inspect, sown_on.plus_days(static_cast<int>(look.day)), lot,
               {lot, book::State::sown}, {lot, book::State::root}, look.germinated);
     }
@@ -74,12 +74,12 @@ class Maker {
 
 } // namespace
 
-store::Book make_large_book(const std::filesystem::path& path, int trays) {
+store::Book make_large_book(const std::filesystem::path& path, int trays, int looks) {
   auto book =
       store::Book::make(path, {"Large book", 17, true, Date::of(2024, 1, 1).value()}).value();
   const auto counts = large_counts(trays);
   book.write([&](store::Writing& writing) -> Result<int> {
-        Maker(writing).add(counts);
+        Maker(writing).add(counts, looks);
         return 0;
       })
       .value();

@@ -19,6 +19,7 @@ Item {
         objectName: "crossesList"
         anchors.fill: parent
         clip: true
+        keyNavigationEnabled: false
         boundsBehavior: Flickable.StopAtBounds
         model: choice.rows
         // Another list begins at its top; one that a cross was pinned in stays where it is.

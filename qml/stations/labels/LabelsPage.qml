@@ -83,6 +83,7 @@ Item {
                 anchors.bottom: foot.top
                 width: sheet.visible ? sheet.x - 16 : parent.width
                 clip: true
+                keyNavigationEnabled: false
                 boundsBehavior: Flickable.StopAtBounds
                 visible: !page.stocking
                 model: labels.rows

@@ -72,11 +72,22 @@ Item {
                 font.weight: Font.DemiBold
             }
             Say {
+                id: link
+
+                objectName: "lineTo-" + step.code
                 text: step.code
                 font.family: Look.mono
                 color: step.last ? Look.ink : Look.link
                 font.underline: !step.last
+                activeFocusOnTab: !step.last
+                Accessible.role: step.last ? Accessible.StaticText : Accessible.Link
+                Accessible.focusable: !step.last
+                Keys.onReturnPressed: step.opened()
+                Keys.onEnterPressed: step.opened()
 
+                Ring {
+                    shown: link.activeFocus
+                }
                 TapHandler {
                     enabled: !step.last
                     onTapped: step.opened()

@@ -23,6 +23,7 @@ T.ItemDelegate {
     Accessible.role: Accessible.ListItem
     Accessible.name: name + ", " + range + ", " + counts + ", " + alike
     Keys.onReturnPressed: row.clicked()
+    Keys.onEnterPressed: row.clicked()
 
     background: Rectangle {
         color: row.chosen ? Look.sheet : "transparent"

@@ -20,6 +20,7 @@ Item {
         width: page.tall ? parent.width : Math.round(parent.width * 0.46)
         height: page.tall ? Math.round(parent.height * 0.46) : parent.height
         clip: true
+        keyNavigationEnabled: false
         model: results.crosses
         header: Column {
             width: list.width

@@ -22,6 +22,7 @@ Item {
         width: Math.min(parent.width - 48, 1200)
         height: parent.height
         clip: true
+        keyNavigationEnabled: false
         model: trays.rows
         header: Column {
             width: list.width

@@ -28,6 +28,7 @@ Item {
         anchors.fill: parent
         anchors.margins: 24
         clip: true
+        keyNavigationEnabled: false
         model: pictures.rest
         header: Column {
             width: list.width

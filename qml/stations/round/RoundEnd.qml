@@ -46,6 +46,7 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         clip: true
+        keyNavigationEnabled: false
         model: end.walk.trays
         delegate: ListRow {
             required what

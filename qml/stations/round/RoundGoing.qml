@@ -175,6 +175,7 @@ Item {
                 anchors.rightMargin: -24
                 visible: !going.holding && !going.camera.active
                 clip: true
+                keyNavigationEnabled: false
                 model: going.walk.toCome
                 header: Heading {
                     x: 24

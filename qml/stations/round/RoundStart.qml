@@ -59,6 +59,7 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         clip: true
+        keyNavigationEnabled: false
         model: start.walk.places
         delegate: Item {
             id: row

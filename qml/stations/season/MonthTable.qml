@@ -54,6 +54,7 @@ Item {
         anchors.leftMargin: 16
         width: (lots.visible ? parent.width * 0.6 : parent.width) - 16
         clip: true
+        keyNavigationEnabled: false
         boundsBehavior: Flickable.StopAtBounds
         cellWidth: Math.floor(width / Math.max(1, Math.floor(width / 190)))
         cellHeight: 84
@@ -119,6 +120,7 @@ Item {
         anchors.rightMargin: 16
         width: parent.width * 0.4 - 32
         clip: true
+        keyNavigationEnabled: false
         boundsBehavior: Flickable.StopAtBounds
         model: table.ahead.lots
         header: Say {

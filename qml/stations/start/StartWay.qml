@@ -22,6 +22,7 @@ Column {
         Accessible.role: Accessible.Button
         Accessible.name: way.title + ". " + way.about
         Keys.onReturnPressed: way.wanted()
+        Keys.onEnterPressed: way.wanted()
         onClicked: way.wanted()
 
         background: Rectangle {
