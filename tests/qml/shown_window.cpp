@@ -85,8 +85,9 @@ void bring_in_sight(QQuickItem* item) {
       continue;
     const double wanted =
         around->property("contentY").toDouble() + top - std::max(0.0, (room - item->height()) / 2);
-    const double most = std::max(0.0, around->property("contentHeight").toDouble() - room);
-    around->setProperty("contentY", std::clamp(wanted, 0.0, most));
+    const double least = around->property("originY").toDouble(); // a list's head lies above 0
+    const double most = least + std::max(0.0, around->property("contentHeight").toDouble() - room);
+    around->setProperty("contentY", std::clamp(wanted, least, most));
   }
 }
 
