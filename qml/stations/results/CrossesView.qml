@@ -83,6 +83,7 @@ Item {
                 color: Look.quiet
             }
             Heading {
+                width: list.width - 32
                 text: qsTr("Save this report beside the book")
             }
             Flow {

@@ -155,7 +155,8 @@ Item {
 
                         Say {
                             required property int index
-                            readonly property int step: ahead.months.length > 12 ? (page.tall ? 12 : 4) : page.tall ? 4 : 2
+                            readonly property real room: list.width - (page.tall ? 16 : page.names) - 16
+                            readonly property int step: [1, 2, 3, 4, 6, 12, 24].find(each => each * room / ahead.months.length >= Look.wide(80)) ?? 36
 
                             visible: index % step === 0
                             x: (page.tall ? 16 : page.names) + (list.width - (page.tall ? 16 : page.names) - 16) * index / ahead.months.length

@@ -13,6 +13,7 @@ Column {
     spacing: 4
 
     Say {
+        width: parent.width
         text: entry.label
         font.pixelSize: Look.tiny
         color: Look.quiet
