@@ -224,7 +224,7 @@ Window {
 
                 visible: !whole.visible && !(window.helping && window.tall) && (!window.tall || busy || offers)
                 x: window.tall ? 0 : list.width + 1
-                y: window.tall ? list.height + 1 : 0
+                y: window.tall ? list.height : 0 // the rule is the last line of the list
                 width: parent.width - x
                 height: parent.height - y
                 session: window.session

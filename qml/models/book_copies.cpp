@@ -15,13 +15,19 @@ namespace {
 QString when(const store::Copy& copy) {
   auto time = QDateTime::fromString(text(copy.changed), QStringLiteral("yyyy-MM-dd hh:mm:ss"));
   time.setTimeSpec(Qt::UTC);
-  return QLocale().toString(time.toLocalTime(), QLocale::ShortFormat);
+  const auto own = time.toLocalTime();
+  // Several copies can be of one minute.
+  const auto date = own.date();
+  const auto day =
+      Date::of(date.year(), static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
+  return (day ? shown(*day) : text(copy.changed)) +
+         own.time().toString(QStringLiteral(" hh:mm:ss"));
 }
 
 QString about(const store::Copy& copy, const store::CopyState& state) {
   if (!state.good)
     return QObject::tr("not good: %1").arg(text(state.fault));
-  const auto entries = QObject::tr("%1 entries").arg(shown(state.entries));
+  const auto entries = phrased_n(state.entries, "{} entry", "{} entries");
   return copy.kind == store::Copy::Kind::before_migration
              ? QObject::tr("%1, before a newer program").arg(entries)
              : entries;

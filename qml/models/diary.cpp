@@ -92,7 +92,9 @@ Facts of_plant(const book::Plant& plant, const book::Registers& registers,
               span(course.line.cone.first_seen ? course.line.cone.first_seen
                                                : course.receptive_from,
                    {}) +
-              ", " + phrased_n(course.line.harvested, "{} seed", "{} seeds"));
+              ", " +
+              (course.line.harvested_on ? phrased_n(course.line.harvested, "{} seed", "{} seeds")
+                                        : phrased("not harvested yet")));
   return facts;
 }
 

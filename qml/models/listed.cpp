@@ -16,7 +16,7 @@ using DueByCode = ByCode<work::Due>;
 
 QString due_of(const DueByCode& due, const Code& code) {
   const auto* first = due.find(code);
-  return first ? phrased_of(plain(verb_of(first->kind))) : QString();
+  return first ? text(book::said(first->kind)) : QString();
 }
 
 Listed of_pollen(const Standing& standing, const DueByCode& due, const work::PollenLine& line) {

@@ -40,6 +40,10 @@ void TraysToEmpty::show(const std::vector<work::TrayDone>& trays) {
                     tray.done ? phrased("Can be emptied") : phrased("Waits"), text(tray.told),
                     tray.tray.coming.chance_of_one});
   rows_.replace(std::move(rows));
+  if (trays.empty()) {
+    summary_ = tr("In no tray does seed wait.");
+    return;
+  }
   const auto done = std::ranges::count(trays, true, &work::TrayDone::done);
   const auto habits = work::done_habits(session_->standing().registers);
   summary_ = tr("%1 of %2 trays with waiting seed can be emptied: the chance of even one more is "

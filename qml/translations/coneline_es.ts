@@ -1719,10 +1719,6 @@
         <translation> a %1</translation>
     </message>
     <message>
-        <source>%1 entries</source>
-        <translation>%1 anotaciones</translation>
-    </message>
-    <message>
         <source>%1, before a newer program</source>
         <translation>%1, antes de un programa más nuevo</translation>
     </message>
@@ -1953,8 +1949,8 @@
 <context>
     <name>StartPage</name>
     <message>
-        <source>A book keeps everything of one nursery in one file. There are three ways to begin; a book you have is opened below, or brought back from its copies.</source>
-        <translation>Un libro guarda todo lo de un vivero en un solo archivo. Hay tres maneras de empezar; un libro que ya tiene se abre abajo, o se recupera de sus copias.</translation>
+        <source>A book keeps everything of one nursery in one file. Begin in one of these ways; a book you have is opened below, or brought back from its copies.</source>
+        <translation>Un libro guarda todo lo de un vivero en un archivo. Empiece de una de estas maneras; un libro que ya tenga se abre abajo, o se recupera de sus copias.</translation>
     </message>
     <message>
         <source>A book that is damaged, lost or spoilt by a mistake, as it was before.</source>
@@ -3326,6 +3322,10 @@
     <message>
         <source>%1 of %2 trays with waiting seed can be emptied: the chance of even one more is below %3 in 100.</source>
         <translation>%1 de %2 bandejas con semilla en espera pueden vaciarse: la probabilidad de siquiera una más es menor de %3 en 100.</translation>
+    </message>
+    <message>
+        <source>In no tray does seed wait.</source>
+        <translation>En ninguna bandeja queda semilla por nacer.</translation>
     </message>
 </context>
 <context>
@@ -7946,6 +7946,10 @@
         <translation>norte</translation>
     </message>
     <message>
+        <source>not harvested yet</source>
+        <translation>sin cosechar todavía</translation>
+    </message>
+    <message>
         <source>not judged</source>
         <translation>sin juzgar</translation>
     </message>
@@ -9599,6 +9603,10 @@
     <message>
         <source>{} earlier {} of {}</source>
         <translation>{} {} de antes, de {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} entries</source>
+        <translation><numerusform>{} asiento</numerusform><numerusform>{} asientos</numerusform></translation>
     </message>
     <message>
         <source>{} fertile scales</source>

@@ -7,6 +7,7 @@
 #include "core/work/harvest.h"
 #include "core/work/line_back.h"
 #include "core/work/temperature.h"
+#include "tests/core/store/first_cone.h"
 #include "tests/qml/pages.h"
 #include "tests/qml/sound_page.h"
 
@@ -409,14 +410,40 @@ TEST(Pictures, OfTheStart) {
   }
 }
 
+/// A book with one harvested cone: every station and view with next to nothing in it.
+TEST(Pictures, OfABookThatBegins) {
+  const tests::Scratch scratch;
+  const auto path = scratch.at("begun.coneline");
+  tests::FirstCone first;
+  { tests::make_first_cone(path, first); }
+  ShownWindow shown(With::no_book, {1280, 800});
+  shown.session().speech()->set_language({});
+  ASSERT_TRUE(shown.session().openBook(QString::fromStdString(path.string())));
+  for (const auto* page : {"today", "pollen", "cones", "seed", "trays", "pots", "out", "crosses",
+                           "round", "results", "season"}) {
+    station(shown, page);
+    take(shown, std::string("begun-") + page);
+  }
+  for (const auto* view :
+       {"results-why", "results-empty", "results-pollen", "results-temperature", "season-order",
+        "season-benches", "season-targets", "season-otherwise"}) {
+    station(shown, QByteArray(view).split('-').front().constData());
+    shown.tap(view);
+    take(shown, std::string("begun-") + view);
+  }
+}
+
 TEST(Pictures, OfTheOtherLooks) {
   ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language({});
   for (const auto* look : {"night", "sun"}) {
     shown.session().set_look(look);
     station(shown, "trays", code_of(shown, Kind::tray, book::State::root));
     take(shown, std::string("trays-tray-") + look);
     station(shown, "results");
     take(shown, std::string("results-") + look);
+    station(shown, "season");
+    take(shown, std::string("season-") + look);
   }
 }
 

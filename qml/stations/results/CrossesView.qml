@@ -19,6 +19,7 @@ Item {
 
         width: page.tall ? parent.width : Math.round(parent.width * 0.46)
         height: page.tall ? Math.round(parent.height * 0.46) : parent.height
+        visible: !nothing.visible
         clip: true
         keyNavigationEnabled: false
         model: results.crosses
@@ -130,10 +131,12 @@ Item {
         results: results
     }
     Empty {
+        id: nothing
+
         x: 24
-        y: 168
+        y: 16
         width: parent.width - 48
-        visible: list.count === 0 && results.leftOut === ""
+        visible: list.count === 0 && results.leftOut === "" && results.fault === "" && !results.reckoning
         belongs: qsTr("What came up of each cross belongs here, as soon as trays are sown and looked at.")
     }
 }

@@ -12,10 +12,21 @@ Item {
     readonly property real names: tall ? 16 : 300
     signal opened(string code)
 
+    function keepInSight() {
+        const row = lines.itemAt(ahead.opened);
+        if (row === null)
+            return;
+        const top = row.mapToItem(content, 0, 0).y;
+        if (top < list.contentY || top + row.height > list.contentY + list.height)
+            list.contentY = Math.max(0, Math.min(top, list.contentHeight - list.height));
+    }
+
     PlanAhead {
         id: ahead
 
         session: page.session
+        // Its months take the lower half; the line that was opened stays in sight above them.
+        onOpenedChanged: Qt.callLater(page.keepInSight)
     }
     Flickable {
         id: list
@@ -168,6 +179,8 @@ Item {
                 }
             }
             Repeater {
+                id: lines
+
                 model: ahead.rows
 
                 AheadRow {

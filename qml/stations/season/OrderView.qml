@@ -43,7 +43,7 @@ Flickable {
         Flow {
             width: parent.width
             spacing: 8
-            visible: orders.assurances.count > 0
+            visible: orders.lines.count > 0
 
             Say {
                 height: Look.target

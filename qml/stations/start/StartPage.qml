@@ -35,7 +35,7 @@ Flickable {
         }
         Say {
             width: parent.width
-            text: page.session.open ? qsTr("This book is still empty. It begins with a cone.") : qsTr("A book keeps everything of one nursery in one file. There are three ways to begin; a book you have is opened below, or brought back from its copies.")
+            text: page.session.open ? qsTr("This book is still empty. It begins with a cone.") : qsTr("A book keeps everything of one nursery in one file. Begin in one of these ways; a book you have is opened below, or brought back from its copies.")
             color: Look.quiet
         }
         Say {
