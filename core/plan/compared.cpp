@@ -4,6 +4,7 @@
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/plan/offered.h"
+#include "core/plan/shown_units.h"
 
 #include <fmt/format.h>
 
@@ -123,9 +124,9 @@ std::string what_of(const SeriesName& name) {
   case Shown::into:
     return phrase("Plants into '{}'", name.name);
   case Shown::mix:
-    return phrase("Litres of '{}'", name.name);
+    return phrase("Mix '{}', {}", name.name, readers_unit(name.shown));
   case Shown::part:
-    return phrase("Litres of {}", name.name);
+    return phrase("{}, {}", name.name, readers_unit(name.shown));
   case Shown::ready:
     return phrase("Plants of {} ready", name.name);
   default:
@@ -134,12 +135,14 @@ std::string what_of(const SeriesName& name) {
 }
 
 std::string change_told(const SeriesName& name, const Between& year, Date first, Date last) {
-  const auto range = [](const Likely& likely) {
-    return phrase("{:.0f} - {:.0f} - {:.0f}", likely.low, likely.middle, likely.high);
+  const auto said = [&](double value) { return in_readers_units(name.shown, value); };
+  const auto range = [&](const Likely& likely) {
+    return phrase("{:.0f} - {:.0f} - {:.0f}", said(likely.low), said(likely.middle),
+                  said(likely.high));
   };
   return phrase("{}, {} to {}: {} instead of {}, {:+.0f} on average.", what_of(name),
                 month_name(first), month_name(last), range(year.supposed), range(year.present),
-                year.mean_difference());
+                said(year.mean_difference()));
 }
 
 /// Sums of years and the worst months. Parts go with their mixes and are left out.
@@ -164,11 +167,12 @@ std::vector<std::string> what_changes_most(const Comparison& found) {
   for (const auto& light : found.full) {
     const double before = light.over_present[light.worst_present];
     const double after = light.over_supposed[light.worst_supposed];
-    told.push_back({std::abs(after - before),
-                    phrase("'{}' is over full with {:.0f} % at worst ({}) instead of {:.0f} % "
-                           "({}).",
-                           light.name, 100 * after, month_name(months[light.worst_supposed]),
-                           100 * before, month_name(months[light.worst_present]))});
+    told.push_back(
+        {std::abs(after - before),
+         phrase("'{}' is over full with {:.0f} % at worst ({}) instead of {:.0f} % "
+                "({}).",
+                phrase_of(light.name), 100 * after, month_name(months[light.worst_supposed]),
+                100 * before, month_name(months[light.worst_present]))});
   }
   std::ranges::stable_sort(told, [](const Told& a, const Told& b) { return a.size > b.size; });
   std::vector<std::string> texts;

@@ -124,7 +124,8 @@ struct Proposal {
 };
 
 /// The exact best; of choices that are equal in the aim, the one with the freshest pollen, or for
-/// least kinship with most plants. Fails where the limits leave no choice; the fault says which and what to change.
+/// least kinship with most plants. Fails where the limits leave no choice; the fault says which and
+/// what to change.
 Result<Proposal> propose(const CrossingInput& input, const std::vector<PossibleCross>& possible,
                          const CrossingWish& wish);
 

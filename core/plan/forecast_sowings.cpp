@@ -56,7 +56,7 @@ CrossSprouting sprouting_of(const ForecastInput& input, const Sowing& sowing,
   const auto months = input.standing.months;
   const auto by_curves = [&](const std::vector<stats::PosteriorPoint>& points) {
     const CountedTray fresh{Code(), sown_on, {sowing.cross, "", 1, {}}};
-    const auto name = phrase("{} {} {}", sowing.cross, sowing.taxon.value, sown_on.iso());
+    const auto name = fmt::format("{} {} {}", sowing.cross, sowing.taxon.value, sown_on.iso());
     return posterior_sprouting(for_trays(points, sowing.pace, trays), {fresh}, today, months,
                                static_cast<std::uint32_t>(stream_key(name)));
   };

@@ -42,21 +42,11 @@ int kept_until(const CrossSprouting& cross, std::size_t tray, std::int64_t waiti
 class Layout {
  public:
   explicit Layout(const ForecastInput& input)
-      : input_(input), registers_(input.standing.registers), ways_{Calendar(input.standing.today,
-                                                                            input.standing.months,
-                                                                            input.assumed.potting),
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   {},
-                                                                   input.assumed.sold_after} {
+      : input_(input),
+        registers_(input.standing.registers), ways_{.calendar = Calendar(input.standing.today,
+                                                                         input.standing.months,
+                                                                         input.assumed.potting),
+                                                    .sold_after = input.assumed.sold_after} {
     for (const auto& cross : input.sprouting)
       know(cross.cross, cross.taxon, cross.draws.size());
     for (std::size_t cross = 0; cross < input.sprouting.size(); ++cross)
@@ -190,7 +180,7 @@ const std::vector<WayStep>& Layout::route(const book::Route& route) {
   for (std::size_t at = 0; at < route.steps.size(); ++at) {
     const auto& step = route.steps[at];
     const double weight = input_.assumed.survival_weight;
-    const auto survival_key = stream_key(phrase("survival {} {}", route.taxon.value, at));
+    const auto survival_key = stream_key(fmt::format("survival {} {}", route.taxon.value, at));
     Survival survival{step.survival, 1 - step.survival, survival_key};
     if (std::isfinite(weight)) {
       const auto seen = input_.history.find({route.taxon, at});
@@ -239,8 +229,8 @@ LotWay Layout::along(const book::Route& of_taxon, std::size_t step, book::PotId 
 void Layout::tray(const TrayStanding& tray) {
   const auto* of_taxon = registers_.route(tray.taxon);
   if (of_taxon == nullptr) {
-    leave_out({tray.code, tray.waiting + tray.seedlings, "its taxon has no route"}, tray.taxon,
-              tray.pot, Of::tray);
+    leave_out({tray.code, tray.waiting + tray.seedlings, phrase("its taxon has no route")},
+              tray.taxon, tray.pot, Of::tray);
     return;
   }
   auto way = along(*of_taxon, 0, tray.pot, tray.code, tray.cross);
@@ -265,7 +255,7 @@ void Layout::group(const PlantsStanding& group) {
       of_taxon == nullptr ? std::nullopt : step_with(*of_taxon, registers_, group.pot);
   if (!step) {
     leave_out({group.code, group.plants,
-               of_taxon == nullptr ? "its taxon has no route"
+               of_taxon == nullptr ? phrase("its taxon has no route")
                                    : phrase("'{}' is larger than every pot of its route",
                                             registers_.pot(group.pot).name)},
               group.taxon, group.pot, Of::plants);
@@ -288,7 +278,7 @@ void Layout::group(const PlantsStanding& group) {
 std::size_t Layout::know(const std::string& cross, book::TaxonId taxon, std::size_t draws) {
   const auto [found, fresh] = crosses_.try_emplace({cross, taxon}, ways_.crosses.size());
   if (fresh || ways_.crosses.size() < input_.sprouting.size())
-    ways_.crosses.push_back({draws, stream_key(phrase("cross {} {}", taxon.value, cross))});
+    ways_.crosses.push_back({draws, stream_key(fmt::format("cross {} {}", taxon.value, cross))});
   return found->second;
 }
 
@@ -299,11 +289,13 @@ void Layout::sowing(const Sowing& sowing) {
                            registers_.taxon(sowing.taxon).name));
     return;
   }
+  // Random numbers know a thing by a name of its own, which no language changes.
+  const auto known_by = sowing.code ? sowing.code->text() : fmt::format("seed of {}", sowing.cross);
+  const auto alike = ++sown_alike_[known_by];
+  const auto key = stream_key(fmt::format("sowing {} {}", known_by, alike));
   auto name = sowing.code ? sowing.code->text() : phrase("seed of {}", sowing.cross);
-  const auto alike = ++sown_alike_[name];
-  const auto key = stream_key(phrase("sowing {} {}", name, alike));
   if (alike > 1 && !sowing.code)
-    name += phrase(" ({})", alike);
+    name += fmt::format(" ({})", alike);
   ways_.sowings.push_back({sowing.draws.size(), key});
   for (auto& month : sown_months(sowing, ways_.calendar, input_.standing.today))
     sow(sowing, *of_taxon, std::move(month), name);
@@ -315,7 +307,7 @@ void Layout::sow(const Sowing& sowing, const book::Route& of_taxon, SownMonth mo
   auto way = along(of_taxon, 0, first.pot, Code(), sowing.cross);
   way.code = sowing.code.value_or(Code());
   way.name = phrase("{}, sown in {}", name, month.sown_on.iso().substr(0, 7));
-  way.key = stream_key(phrase("sown {} {}", ways_.sowings.back().key, month.sown_on.iso()));
+  way.key = stream_key(fmt::format("sown {} {}", ways_.sowings.back().key, month.sown_on.iso()));
   way.sowing = ways_.sowings.size() - 1;
   way.sown_in = month.month;
   way.cells = registers_.pot(first.pot).cells;
@@ -389,13 +381,15 @@ void Layout::tell_of_sowings() {
     seeds[sowing.from] += sowing.mean_seeds();
   const auto tell = [&](SeedFrom from, const char* text) {
     if (const auto found = seeds.find(from); found != seeds.end())
-      remarks_.insert(phrase(fmt::runtime(text), found->second));
+      remarks_.insert(fmt::format(fmt::runtime(phrase_of(text)), found->second));
   };
-  tell(SeedFrom::at_hand, "Counted in: {:.0f} seeds at hand that are judged filled, sown in the "
-                          "next month in which you pot once they have ripened.");
-  tell(SeedFrom::cone, "Counted in: the seed of ripening cones, about {:.0f}; how much and when is "
-                       "drawn.");
-  tell(SeedFrom::told, "Counted in: {:.0f} seeds that you say you will sow.");
+  tell(SeedFrom::at_hand,
+       to_phrase("Counted in: {:.0f} seeds at hand that are judged filled, sown in the "
+                 "next month in which you pot once they have ripened."));
+  tell(SeedFrom::cone,
+       to_phrase("Counted in: the seed of ripening cones, about {:.0f}; how much and when is "
+                 "drawn."));
+  tell(SeedFrom::told, to_phrase("Counted in: {:.0f} seeds that you say you will sow."));
   const auto sown =
       seeds.contains(SeedFrom::at_hand) ? std::llround(seeds.at(SeedFrom::at_hand)) : 0;
   if (const auto left = input_.standing.seeds_not_sown - sown; left > 0)

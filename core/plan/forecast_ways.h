@@ -106,18 +106,18 @@ struct LotWay {
 
 struct Ways {
   Calendar calendar;
-  std::vector<SeriesName> series;
-  std::vector<Spot> spots;
-  std::vector<Event> events;
-  std::vector<std::unique_ptr<std::vector<WayStep>>> routes;
-  std::vector<Survival> survivals;
-  std::vector<CrossWay> crosses;
-  std::vector<SowingWay> sowings;
-  std::vector<LotWay> lots;
-  std::vector<double> always; ///< by series: what stands and is on no route
-  std::vector<LeftOut> left_out;
-  std::vector<std::string> remarks;
-  std::optional<int> sold_after;
+  std::vector<SeriesName> series = {};
+  std::vector<Spot> spots = {};
+  std::vector<Event> events = {};
+  std::vector<std::unique_ptr<std::vector<WayStep>>> routes = {};
+  std::vector<Survival> survivals = {};
+  std::vector<CrossWay> crosses = {};
+  std::vector<SowingWay> sowings = {};
+  std::vector<LotWay> lots = {};
+  std::vector<double> always = {}; ///< by series: what stands and is on no route
+  std::vector<LeftOut> left_out = {};
+  std::vector<std::string> remarks = {};
+  std::optional<int> sold_after = {};
 };
 
 /// Of an input that can be planned.

@@ -17,6 +17,14 @@ namespace {
 
 using Told = Result<std::string>;
 
+/// "March to May, July and October"
+std::string listed(const std::vector<std::string>& texts) {
+  std::string all;
+  for (std::size_t at = 0; at < texts.size(); ++at)
+    all += (at == 0 ? "" : at + 1 == texts.size() ? phrase(" and ") : ", ") + texts[at];
+  return all;
+}
+
 /// "bark 4, sand 1"
 std::string parts_words(const std::vector<book::MixPart>& parts) {
   std::string text;
@@ -30,13 +38,13 @@ std::string names_of(const std::vector<Row>& rows) {
   std::string text;
   for (const auto& row : rows)
     text += phrase("{}'{}'", text.empty() ? "" : ", ", row.name);
-  return text.empty() ? "none" : text;
+  return text.empty() ? phrase("none") : text;
 }
 
 template <class Row>
 Fault no_such(const char* what, const std::string& name, const std::vector<Row>& rows) {
-  return usage_fault(phrase("the book has no {} '{}'", what, name),
-                     "It has " + names_of(rows) + ".");
+  return usage_fault(phrase("the book has no {} '{}'", phrase_of(what), name),
+                     phrase("It has {}.", names_of(rows)));
 }
 
 /// Makes each kind of change to an input, and says it.
@@ -153,7 +161,7 @@ Told Making::operator()(const OtherPace& change) {
         sowing.pace *= change.factor;
         ++sowings;
       }
-    return told("of " + change.of, trays, sowings);
+    return told(phrase("of {}", change.of), trays, sowings);
   }
   const auto* place = book::named(registers_.places, change.of);
   if (place == nullptr)
@@ -179,7 +187,7 @@ Told Making::operator()(const PlaceMore& change) {
   constexpr double longest = 1e6;
   if (change.name.empty() || book::named(registers_.places, change.name) != nullptr)
     return refuse(usage_fault(change.name.empty()
-                                  ? std::string("a place without a name")
+                                  ? phrase("a place without a name")
                                   : phrase("there is a place '{}' already", change.name),
                               "Give the place that is to be built another name."));
   for (const double side : {change.length_mm, change.width_mm})
@@ -211,7 +219,7 @@ void Making::take_out(book::PlaceId place) {
 Told Making::operator()(const PlaceLess& change) {
   const auto* place = book::named(registers_.places, change.name);
   if (place == nullptr)
-    return refuse(no_such("place", change.name, registers_.places));
+    return refuse(no_such(to_phrase("place"), change.name, registers_.places));
   const auto before = input_.places.size();
   const auto places = registers_.places.size();
   const auto of_it = place->square_metres();
@@ -226,9 +234,9 @@ Told Making::operator()(const OtherMix& change) {
   const auto* pot = book::named(registers_.pots, change.pot);
   const auto* mix = book::named(registers_.mixes, change.mix);
   if (pot == nullptr)
-    return refuse(no_such("pot", change.pot, registers_.pots));
+    return refuse(no_such(to_phrase("pot"), change.pot, registers_.pots));
   if (mix == nullptr)
-    return refuse(no_such("mix", change.mix, registers_.mixes));
+    return refuse(no_such(to_phrase("mix"), change.mix, registers_.mixes));
   int steps = 0;
   std::set<std::string> stood;
   for (auto& route : registers_.routes)
@@ -241,11 +249,11 @@ Told Making::operator()(const OtherMix& change) {
   if (steps == 0)
     return refuse(
         usage_fault(phrase("no route comes to '{}'", change.pot), "Name a pot of a route."));
-  std::string before;
+  std::vector<std::string> before;
   for (const auto& name : stood)
-    before += phrase("{}'{}'", before.empty() ? "" : " and ", name);
+    before.push_back(fmt::format("'{}'", name));
   return phrase("'{}' is filled with '{}' instead of {}, in {} steps of routes.", change.pot,
-                change.mix, before, steps);
+                change.mix, listed(before), steps);
 }
 
 Told Making::operator()(const OtherStepMix& change) {
@@ -254,7 +262,7 @@ Told Making::operator()(const OtherStepMix& change) {
     return refuse(step.error());
   const auto* mix = book::named(registers_.mixes, change.mix);
   if (mix == nullptr)
-    return refuse(no_such("mix", change.mix, registers_.mixes));
+    return refuse(no_such(to_phrase("mix"), change.mix, registers_.mixes));
   const auto stood = registers_.mix((*step)->mix).name;
   (*step)->mix = mix->id;
   return phrase("{} is potted into '{}' (step {}) with '{}' instead of '{}'.", change.taxon,
@@ -323,7 +331,7 @@ Told Making::operator()(const SoldAfter& change) {
         usage_fault(phrase("sold after {} months", *change.months), "Give 0 to 1200 months."));
   const auto words = [](const std::optional<int>& months) {
     return months ? phrase("leave {} months after they are ready", *months)
-                  : std::string("stay in their pots");
+                  : phrase("stay in their pots");
   };
   const auto stood = words(input_.assumed.sold_after);
   input_.assumed.sold_after = change.months;
@@ -333,10 +341,9 @@ Told Making::operator()(const SoldAfter& change) {
 } // namespace
 
 std::string potting_words(const std::array<bool, 12>& months) {
-  constexpr std::array names{"January", "February", "March",     "April",   "May",      "June",
-                             "July",    "August",   "September", "October", "November", "December"};
   if (std::ranges::all_of(months, [](bool potted) { return potted; }))
-    return "every month of the year";
+    return phrase("every month of the year");
+  const auto name = [](std::size_t month) { return month_said(static_cast<unsigned>(month) + 1); };
   std::vector<std::string> runs;
   for (std::size_t month = 0; month < 12; ++month) {
     if (!months.at(month) || months.at((month + 11) % 12))
@@ -344,13 +351,9 @@ std::string potting_words(const std::array<bool, 12>& months) {
     std::size_t last = month;
     while (months.at((last + 1) % 12))
       last = (last + 1) % 12;
-    runs.push_back(last == month ? names.at(month)
-                                 : phrase("{} to {}", names.at(month), names.at(last)));
+    runs.push_back(last == month ? name(month) : phrase("{} to {}", name(month), name(last)));
   }
-  std::string text;
-  for (std::size_t run = 0; run < runs.size(); ++run)
-    text += (run == 0 ? "" : run + 1 == runs.size() ? " and " : ", ") + runs[run];
-  return text;
+  return listed(runs);
 }
 
 Result<Sowing> told_sowing(const ForecastInput& input, const std::string& cross, std::int64_t seeds,

@@ -24,7 +24,7 @@ std::optional<std::string> not_a_record(const Change& change) {
                     place.name);
     }
     std::optional<std::string> operator()(const NoCones&) const {
-      return "That no cones come is not written: the book has the cones that were seen.";
+      return phrase("That no cones come is not written: the book has the cones that were seen.");
     }
     std::optional<std::string> operator()(const MoreSeed& seed) const {
       return phrase("The sowing of {} seeds of {} is not written before it is made.", seed.seeds,
@@ -33,7 +33,7 @@ std::optional<std::string> not_a_record(const Change& change) {
     std::optional<std::string> operator()(const SoldAfter& sold) const {
       if (sold.months)
         return std::nullopt;
-      return "That ready plants stay is not written: it holds where the book says nothing.";
+      return phrase("That ready plants stay is not written: it holds where the book says nothing.");
     }
     std::optional<std::string> operator()(const OtherSurvival&) const { return std::nullopt; }
     std::optional<std::string> operator()(const PlaceMore&) const { return std::nullopt; }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan_ahead.h"
 
+#include "core/plan/compared.h"
 #include "core/plan/forecast_expected.h"
 #include "core/plan/offered.h"
+#include "core/plan/shown_units.h"
 #include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
 #include "core/report/forecast_paper.h"
@@ -59,50 +61,7 @@ QString group_of(Shown shown) {
 }
 
 QString unit_of(Shown shown) {
-  switch (shown) {
-  case Shown::into:
-  case Shown::standing:
-  case Shown::ready:
-    return PlanAhead::tr("plants");
-  case Shown::mix:
-  case Shown::part:
-    return text(unit_word(language().units(), Quantity::litres));
-  case Shown::square_metres:
-  case Shown::place_metres:
-  case Shown::unplaced_metres:
-    return text(unit_word(language().units(), Quantity::square_metres));
-  case Shown::load:
-  case Shown::place_load:
-    return text(unit_word(language().units(), Quantity::kilograms)) + QLatin1Char('/') +
-           text(unit_word(language().units(), Quantity::square_metres));
-  }
-  return {};
-}
-
-/// A value of the plan in the units people reckon in.
-double in_their_units(Shown shown, double value) {
-  const auto system = language().units();
-  switch (shown) {
-  case Shown::mix:
-  case Shown::part:
-    return in_units(system, Quantity::litres, value);
-  case Shown::square_metres:
-  case Shown::place_metres:
-  case Shown::unplaced_metres:
-    return in_units(system, Quantity::square_metres, value);
-  case Shown::load:
-  case Shown::place_load:
-    return in_units(system, Quantity::kilograms, value) /
-           in_units(system, Quantity::square_metres, 1);
-  default:
-    return value;
-  }
-}
-
-/// Within a month, not at its end.
-bool happens(Shown shown) {
-  return shown == Shown::into || shown == Shown::mix || shown == Shown::part ||
-         shown == Shown::ready;
+  return text(plan::readers_unit(shown));
 }
 
 double capacity_of(const plan::SeriesName& series, const book::Registers& registers) {
@@ -127,7 +86,9 @@ QString range_shown(const plan::Likely& range, Shown kind) {
   if (range.high <= 0)
     return QStringLiteral("–");
   const int decimals = report::decimals_of(kind);
-  const auto point = [&](double value) { return shown(in_their_units(kind, value), decimals); };
+  const auto point = [&](double value) {
+    return shown(plan::in_readers_units(kind, value), decimals);
+  };
   return point(range.low) + QStringLiteral(" – ") + point(range.middle) + QStringLiteral(" – ") +
          point(range.high);
 }
@@ -274,8 +235,8 @@ void PlanAhead::tell_rows() {
                                            .arg(month_shown(forecast.months()[peak]),
                                                 range_shown(range, kind), unit_of(kind));
       series_.push_back(at);
-      rows.push_back({group_of(kind), text(series.name), unit_of(kind), happens(kind), low, middle,
-                      high, capacity, std::max(highest, capacity), told});
+      rows.push_back({group_of(kind), text(series.name), unit_of(kind), plan::happens(kind), low,
+                      middle, high, capacity, std::max(highest, capacity), told});
     }
   rows_.replace(std::move(rows));
 }
@@ -328,11 +289,12 @@ void PlanAhead::tell_lots() {
       double sum = forecast.ways().always[at];
       for (const auto& lot : plan::made_of(forecast.ways(), input, at, month)) {
         sum += lot.values[month];
-        lots.push_back({text(lot.lot), shown(in_their_units(kind, lot.values[month]), decimals)});
+        lots.push_back(
+            {text(lot.lot), shown(plan::in_readers_units(kind, lot.values[month]), decimals)});
       }
       made_of_ = tr("%1 in %2: %3 %4 expected, from")
                      .arg(text(forecast.series()[at].name), months_[month_],
-                          shown(in_their_units(kind, sum), decimals), unit_of(kind));
+                          shown(plan::in_readers_units(kind, sum), decimals), unit_of(kind));
     }
   }
   lots_.replace(std::move(lots));

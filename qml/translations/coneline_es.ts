@@ -3018,10 +3018,6 @@
         <source>over full with %1 %</source>
         <translation>rebasado con %1 %</translation>
     </message>
-    <message>
-        <source>plants</source>
-        <translation>plantas</translation>
-    </message>
 </context>
 <context>
     <name>coneline::window::PlanBenches</name>
@@ -3345,6 +3341,10 @@
     <message>
         <source> The book's own history weighs in: the plan reckons with {:.3g} % instead of {:.3g} %.</source>
         <translation> El historial propio del libro también pesa: el plan calcula con {:.3g} % en lugar de {:.3g} %.</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
     </message>
     <message>
         <source> and costs {:.2f} of bench</source>
@@ -4383,6 +4383,18 @@
         <translation>Contadas</translation>
     </message>
     <message>
+        <source>Counted in: the seed of ripening cones, about {:.0f}; how much and when is drawn.</source>
+        <translation>Se cuenta con la semilla de conos que maduran, unas {:.0f}; cuánta y cuándo se saca al azar.</translation>
+    </message>
+    <message>
+        <source>Counted in: {:.0f} seeds at hand that are judged filled, sown in the next month in which you pot once they have ripened.</source>
+        <translation>Se cuenta con {:.0f} semillas disponibles que se juzgan llenas, sembradas en el próximo mes en que se trasplanta, una vez maduras.</translation>
+    </message>
+    <message>
+        <source>Counted in: {:.0f} seeds that you say you will sow.</source>
+        <translation>Se cuenta con {:.0f} semillas que dice que sembrará.</translation>
+    </message>
+    <message>
         <source>Counted those that are</source>
         <translation>Se contaron las que son</translation>
     </message>
@@ -5023,6 +5035,10 @@
         <translation>Expedido el</translation>
     </message>
     <message>
+        <source>It has {}.</source>
+        <translation>Tiene {}.</translation>
+    </message>
+    <message>
         <source>It is a</source>
         <translation>Es</translation>
     </message>
@@ -5171,20 +5187,12 @@
         <translation>Luz</translation>
     </message>
     <message>
-        <source>Litres of '{}'</source>
-        <translation>Litros de «{}»</translation>
-    </message>
-    <message>
         <source>Litres of each part</source>
         <translation>Litros de cada componente</translation>
     </message>
     <message>
         <source>Litres of finished mix</source>
         <translation>Litros de sustrato mezclado</translation>
-    </message>
-    <message>
-        <source>Litres of {}</source>
-        <translation>Litros de {}</translation>
     </message>
     <message>
         <source>Look again on</source>
@@ -5313,6 +5321,10 @@
     <message>
         <source>Mix</source>
         <translation>Sustrato</translation>
+    </message>
+    <message>
+        <source>Mix '{}', {}</source>
+        <translation>Mezcla «{}», {}</translation>
     </message>
     <message>
         <source>Months in a step are drawn evenly over the route's range; what is overdue is due this month.</source>
@@ -6151,6 +6163,14 @@
         <translation>Que '{}' ya no está no se escribe: mueva lo que hay allí y luego ponga sus medidas a 0.</translation>
     </message>
     <message>
+        <source>That no cones come is not written: the book has the cones that were seen.</source>
+        <translation>Que no vengan conos no se escribe: el libro tiene los conos que se vieron.</translation>
+    </message>
+    <message>
+        <source>That ready plants stay is not written: it holds where the book says nothing.</source>
+        <translation>Que las plantas listas se queden no se escribe: vale donde el libro no dice nada.</translation>
+    </message>
+    <message>
         <source>That seed of '{}' comes up sooner or later is not written: the book learns it from the counts.</source>
         <translation>Que la semilla de '{}' nazca antes o después no se escribe: el libro lo aprende de los recuentos.</translation>
     </message>
@@ -6755,6 +6775,10 @@
         <translation>un lugar sin lote que esté en él</translation>
     </message>
     <message>
+        <source>a place without a name</source>
+        <translation>un lugar sin nombre</translation>
+    </message>
+    <message>
         <source>a placing of {} months</source>
         <translation>una colocación de {} meses</translation>
     </message>
@@ -7171,10 +7195,6 @@
         <translation>cruce</translation>
     </message>
     <message>
-        <source>cross {} {}</source>
-        <translation>cruce {} {}</translation>
-    </message>
-    <message>
         <source>cut</source>
         <translation>abierta</translation>
     </message>
@@ -7333,6 +7353,10 @@
     <message>
         <source>entry {}: {} cannot hold what is '{}'</source>
         <translation>anotación {}: {} no puede contener lo que es «{}»</translation>
+    </message>
+    <message>
+        <source>every month of the year</source>
+        <translation>todos los meses del año</translation>
     </message>
     <message>
         <source>expected</source>
@@ -7724,6 +7748,10 @@
     <message>
         <source>missing</source>
         <translation>faltan</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mezcla</translation>
     </message>
     <message>
         <source>mixture of plants and kinship</source>
@@ -8174,6 +8202,10 @@
         <translation>plantada fuera</translation>
     </message>
     <message>
+        <source>plants</source>
+        <translation>plantas</translation>
+    </message>
+    <message>
         <source>pollen lot</source>
         <translation>lote de polen</translation>
     </message>
@@ -8485,16 +8517,8 @@
         <translation>sembrar compensa por encima de {}</translation>
     </message>
     <message>
-        <source>sowing {} {}</source>
-        <translation>siembra {} {}</translation>
-    </message>
-    <message>
         <source>sown</source>
         <translation>sembrada</translation>
-    </message>
-    <message>
-        <source>sown {} {}</source>
-        <translation>sembrada {} {}</translation>
     </message>
     <message>
         <source>spent</source>
@@ -8523,6 +8547,10 @@
     <message>
         <source>stay</source>
         <translation>quedan</translation>
+    </message>
+    <message>
+        <source>stay in their pots</source>
+        <translation>se quedan en sus macetas</translation>
     </message>
     <message>
         <source>step {} of the route of '{}' is survived by {}</source>
@@ -8599,10 +8627,6 @@
     <message>
         <source>supplier</source>
         <translation>proveedor</translation>
-    </message>
-    <message>
-        <source>survival {} {}</source>
-        <translation>supervivencia {} {}</translation>
     </message>
     <message>
         <source>taken back</source>
@@ -9606,7 +9630,10 @@
     </message>
     <message numerus="yes">
         <source>{} entries</source>
-        <translation><numerusform>{} asiento</numerusform><numerusform>{} asientos</numerusform></translation>
+        <translation>
+            <numerusform>{} asiento</numerusform>
+            <numerusform>{} asientos</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} fertile scales</source>
