@@ -39,6 +39,11 @@ Result<void> opens(const Asked& asked) {
   return book ? Result<void>() : refuse(book.error());
 }
 
+Result<void> opens_at(const std::string& path) {
+  auto book = store::Book::open(path, store::Access::read);
+  return book ? Result<void>() : refuse(book.error());
+}
+
 Result<Answer> copy_book(const Asked& asked) {
   return opens(asked)
       .and_then([&] { return store::copy_book(asked.book.path, asked.text); })
@@ -50,9 +55,10 @@ Result<Answer> copy_book(const Asked& asked) {
 
 Result<Answer> move_book(const Asked& asked) {
   return opens(asked)
-      .and_then([&] { return store::is_closed(asked.book.path); })
-      .and_then([&] { return store::copy_book(asked.book.path, asked.text); })
-      .and_then([&] { return store::take_away_book(asked.book.path); })
+      .and_then([&] { return store::nobody_has_it_open(asked.book.path); })
+      .and_then([&] {
+        return store::move_book(asked.book.path, asked.text, [&] { return opens_at(asked.text); });
+      })
       .map([&] {
         return Answer{{{"from", asked.book.path}, {"to", asked.text}},
                       fmt::format("The book now stands at {}.\n", asked.text)};

@@ -3,6 +3,7 @@
 
 #include "core/base/number.h"
 #include "core/base/phrase.h"
+#include "core/store/copy_book.h"
 #include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/migrations.h"
@@ -82,23 +83,6 @@ CopyState state_of(soci::session& session, const fs::path& path) {
     state.fault = proof->faults.front();
   state.good = state.fault.empty();
   return state;
-}
-
-/// Closes the book to all others for a moment. Fails when another program has it open; a damaged
-/// file, or none, is nobody's.
-Result<void> nobody_has_it_open(const fs::path& book) {
-  if (!engine::looks_like_a_book(book))
-    return {};
-  try {
-    soci::session session;
-    engine::open(session, book, engine::Mode::write);
-    engine::leave_log(session);
-  } catch (const std::exception& failed) {
-    if (engine::is_busy(failed))
-      return refuse(book_fault(phrase("'{}' is open in another program", book.string()),
-                               "Close it there, then do it again. Nothing was changed."));
-  }
-  return {};
 }
 
 Result<void> copy_bytes(const fs::path& from, const fs::path& to) {
@@ -205,10 +189,14 @@ std::string advice_for_damaged(const fs::path& book) {
   const auto copy = newest_good_copy(book);
   if (!copy)
     return "No good copy stands beside it; take one from elsewhere, and keep this file.";
+  return advice_to_restore(*copy);
+}
+
+std::string advice_to_restore(const Copy& copy) {
   return fmt::format(
       "The newest good copy is '{}', of the book as it was on {} UTC. 'coneline restore' "
       "puts it in place and keeps this file.",
-      copy->path.string(), copy->changed);
+      copy.path.string(), copy.changed);
 }
 
 Result<Restored> restore(const fs::path& book, const std::optional<fs::path>& wanted) {

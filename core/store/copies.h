@@ -53,6 +53,8 @@ std::optional<Copy> newest_good_copy(const std::filesystem::path& book);
 
 /// What to do about a damaged book, naming its newest good copy.
 std::string advice_for_damaged(const std::filesystem::path& book);
+/// The same where that copy is known.
+std::string advice_to_restore(const Copy& copy);
 
 struct Restored {
   Copy from;

@@ -2,12 +2,11 @@
 #include "core/store/copy_book.h"
 
 #include "core/base/phrase.h"
+#include "core/store/copies.h"
+#include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 
 #include <fmt/format.h>
-
-#include <fcntl.h>
-#include <unistd.h>
 
 namespace coneline::store {
 
@@ -15,95 +14,142 @@ namespace fs = std::filesystem;
 
 namespace {
 
-Fault there_already(const fs::path& to) {
-  return fault(phrase("'{}' is there already", to.string()), "Give another name.");
+Result<void> may_become(const fs::path& to) {
+  std::error_code error;
+  if (to.empty())
+    return refuse(fault("no name for the copy", "Give the file to write."));
+  if (fs::exists(fs::symlink_status(to, error)))
+    return refuse(fault(phrase("'{}' is there already", to.string()), "Give another name."));
+  if (!copies_of(to).empty())
+    return refuse(fault(phrase("'{}' has copies of another book beside it", to.string()),
+                        "Give another name, or another folder."));
+  return {};
 }
 
-/// What was written stands on the disk, not only in its memory.
-bool settled(const fs::path& path) {
-  const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-  const bool kept = file >= 0 && ::fsync(file) == 0;
-  if (file >= 0)
-    ::close(file);
-  return kept;
+/// Moves a file; fails where one stands already.
+Result<void> move_file(const fs::path& from, const fs::path& to) {
+  std::error_code error;
+  if (!fs::exists(to, error))
+    fs::rename(from, to, error);
+  if (error == std::errc::cross_device_link) {
+    fs::copy_file(from, to, error);
+    if (!error)
+      fs::remove(from, error);
+  }
+  if (!error && !fs::exists(from, error))
+    return {};
+  return refuse(book_fault(phrase("the copy '{}' cannot be taken along: {}", from.string(),
+                                  error ? error.message() : "its new name is taken"),
+                           "Move it by hand to where the book stands."));
 }
 
-Result<void> write_copy(const fs::path& from, const fs::path& part) {
-  soci::session book;
-  engine::open(book, from, engine::Mode::read);
-  if (!engine::is_ours(book))
-    return refuse(
-        book_fault(phrase("'{}' is no book of Coneline", from.string()), "Check the name."));
-  engine::copy(book, part);
-  soci::session copy;
-  engine::open(copy, part, engine::Mode::read);
-  const auto wrong = engine::integrity_faults(copy);
-  if (!wrong.empty())
-    return refuse(book_fault(phrase("the copy is not sound: {}", wrong.front()),
-                             "See what 'coneline check' says of the book."));
+/// Its own name, or the next number where a copy of the same moment has taken it.
+fs::path free_name(const fs::path& folder, const std::string& name, const fs::path& book) {
+  std::error_code error;
+  if (!fs::exists(folder / name, error))
+    return folder / name;
+  return folder / (fmt::format("{:06}", next_number(book)) + name.substr(name.find('-')));
+}
+
+/// Takes the copies along: those in the folder of copies, and those before a migration.
+Result<void> move_copies(const fs::path& from, const fs::path& to) {
+  if (copies_of(from).empty())
+    return {};
+  if (auto made = make_copies_folder(to); !made)
+    return made;
+  for (const auto& copy : copies_of(from)) {
+    const auto there = copy.kind == Copy::Kind::before_migration
+                           ? fs::path(to.string() + copy.path.filename().string().substr(
+                                                        from.filename().string().size()))
+                           : free_name(copies_folder(to), copy.path.filename().string(), to);
+    if (auto moved = move_file(copy.path, there); !moved)
+      return moved;
+    // A book that was replaced while a program had it open has its log beside it.
+    const fs::path log = copy.path.string() + "-wal";
+    if (std::error_code none; fs::exists(log, none))
+      if (auto moved = move_file(log, there.string() + "-wal"); !moved)
+        return moved;
+  }
+  std::error_code kept; // not where somebody put a file of theirs into it
+  fs::remove(copies_folder(from), kept);
+  return {};
+}
+
+/// A session on the book, with the checks that both a copy and a move begin with.
+Result<void> open_to_copy(soci::session& book, const fs::path& from, const fs::path& to,
+                          engine::Mode mode) {
+  if (auto is = engine::looks_like_a_book(from); !is)
+    return is;
+  if (auto may = may_become(to); !may)
+    return may;
+  try {
+    engine::open(book, from, mode);
+  } catch (const std::exception& failed) {
+    return refuse(engine::explain(failed, from));
+  }
+  return {};
+}
+
+Result<void> copy_with_rights(soci::session& book, const fs::path& from, const fs::path& to) {
+  if (auto copied = checked_copy(book, from, to); !copied)
+    return copied;
+  std::error_code error;
+  fs::permissions(to, fs::status(from, error).permissions(), error);
+  return {};
+}
+
+/// Takes the old file away, closed to all others meanwhile.
+Result<void> take_away(soci::session& book, std::int64_t as_copied, const fs::path& old_file,
+                       const fs::path& stands_at) {
+  try {
+    const bool changed = engine::seen_changes(book) != as_copied;
+    engine::leave_log(book);
+    engine::begin_alone(book);
+    if (changed)
+      return refuse(
+          book_fault(phrase("'{}' was written to while it was moved", old_file.string()),
+                     fmt::format("It stays. What stands at '{}' lacks its last entries: take that "
+                                 "away, then move it again.",
+                                 stands_at.string())));
+  } catch (const std::exception& failed) {
+    if (engine::is_busy(failed))
+      return refuse(
+          book_fault(phrase("'{}' is open in another program", old_file.string()),
+                     fmt::format("It stays. Close it there, take '{}' away, then move it again.",
+                                 stands_at.string())));
+    return refuse(engine::explain(failed, old_file));
+  }
+  std::error_code error;
+  if (!fs::remove(old_file, error))
+    return refuse(fault(phrase("'{}' cannot be taken away: {}", old_file.string(), error.message()),
+                        "The copy stands; take the old file away by hand."));
   return {};
 }
 
 } // namespace
 
 Result<void> copy_book(const fs::path& from, const fs::path& to) {
-  std::error_code error;
-  if (auto is = engine::looks_like_a_book(from); !is)
-    return is;
-  if (to.empty())
-    return refuse(fault("no name for the copy", "Give the file to write."));
-  if (fs::exists(fs::symlink_status(to, error)))
-    return refuse(there_already(to));
-  const fs::path part = to.string() + ".part";
-  if (fs::exists(fs::symlink_status(part, error)))
-    return refuse(there_already(part));
-  Result<void> written;
-  try {
-    written = write_copy(from, part);
-  } catch (const std::exception& wrong) {
-    written = refuse(engine::explain(wrong, to));
-  }
-  if (written) {
-    fs::permissions(part, fs::status(from, error).permissions(), error);
-    // A link fails where a file came up meanwhile; a rename would write over it.
-    if (!settled(part))
-      written = refuse(fault(phrase("'{}' could not be written whole", to.string()),
-                             "See whether the disk has room."));
-    else if (fs::create_hard_link(part, to, error); error)
-      fs::rename(part, to, error);
-    if (written && error)
-      written = refuse(fault(phrase("'{}' cannot be written: {}", to.string(), error.message()),
-                             "Check the folder."));
-  }
-  for (const auto* end : {"", "-wal", "-shm", "-journal"})
-    fs::remove(part.string() + end, error);
-  return written;
+  soci::session book;
+  return open_to_copy(book, from, to, engine::Mode::read).and_then([&] {
+    return copy_with_rights(book, from, to);
+  });
 }
 
-Result<void> is_closed(const fs::path& path) {
-  std::error_code error;
-  try {
-    // The last to close a book clears its log away.
-    soci::session book;
-    engine::open(book, path, engine::Mode::write);
-  } catch (const std::exception& wrong) {
-    return refuse(engine::explain(wrong, path));
-  }
-  if (fs::exists(path.string() + "-wal", error))
-    return refuse(book_fault(phrase("'{}' is open in another program", path.string()),
-                             "Close it there first; it stays where it is until then."));
-  return {};
-}
-
-Result<void> take_away_book(const fs::path& path) {
-  if (auto is = is_closed(path); !is)
-    return is;
-  std::error_code error;
-  if (!fs::remove(path, error))
-    return refuse(fault(phrase("'{}' cannot be taken away: {}", path.string(),
-                               error ? error.message() : "it is not there"),
-                        "The copy stands; take the old file away by hand."));
-  return {};
+Result<void> move_book(const fs::path& from, const fs::path& to,
+                       const std::function<Result<void>()>& now_there) {
+  soci::session book;
+  if (auto opened = open_to_copy(book, from, to, engine::Mode::write); !opened)
+    return opened;
+  const auto as_copied = engine::seen_changes(book);
+  if (auto copied = copy_with_rights(book, from, to); !copied)
+    return copied;
+  // Before it is opened there, which would begin a folder of copies anew.
+  auto moved = move_copies(from, to).and_then(now_there).and_then(
+      [&] { return take_away(book, as_copied, from, to); });
+  if (!moved)
+    if (auto back = move_copies(to, from); !back)
+      return back;
+  return moved;
 }
 
 } // namespace coneline::store

@@ -1,23 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// A book's file as a whole: copied, also while it is open, and taken away from its old place.
+// A book's file as a whole: copied, also while it is open, and moved.
 
 #include "core/base/fault.h"
 
 #include <filesystem>
+#include <functional>
 
 namespace coneline::store {
 
-/// Writes a whole copy at `to`, found sound by the engine, with the rights of the old file. Fails:
-/// no book at `from`, something at `to` already, a folder that may not be written, a full disk;
-/// then nothing new stands at `to`.
+/// Writes a whole copy at `to`, read back and checked, with the rights of the old file. Fails: no
+/// book at `from`, something at `to` already, copies there that belong to another book, a folder
+/// that may not be written, a full disk; then nothing new stands at `to`.
 Result<void> copy_book(const std::filesystem::path& from, const std::filesystem::path& to);
 
-/// Fails where any program, this one too, has the book open: its log stands beside it then.
-Result<void> is_closed(const std::filesystem::path& path);
+/// Puts the book at `to`, its copies with it. `now_there` is called once it stands there and before
+/// the old file goes: a program that has the book open opens the new one then. Fails as `copy_book`
+/// does, when `now_there` does, when another program has the old file open, and when an entry came
+/// to the old file meanwhile; the old file then stays as it is.
+Result<void> move_book(const std::filesystem::path& from, const std::filesystem::path& to,
+                       const std::function<Result<void>()>& now_there);
 
-/// Takes the file away once it stands elsewhere. Fails where it is not closed, or where it may not
-/// be taken away.
-Result<void> take_away_book(const std::filesystem::path& path);
+/// Fails when any program, this one too, has the book open.
+Result<void> nobody_has_it_open(const std::filesystem::path& book);
 
 } // namespace coneline::store

@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/store/copies.h"
+#include "core/store/copy_book.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/statement.h"
 
@@ -45,10 +46,10 @@ Result<void> sync(const fs::path& path, int flags) {
   return {};
 }
 
+/// How much a book holds; both only ever grow.
 struct Marks {
-  std::int64_t entries;
-  std::int64_t movements;
-  bool operator==(const Marks&) const = default;
+  std::int64_t entries = 0;
+  std::int64_t movements = 0;
 };
 
 Marks marks(soci::session& session) {
@@ -58,14 +59,18 @@ Marks marks(soci::session& session) {
   return {count("entry"), count("movement")};
 }
 
-/// Reads a new copy back: whole, ours, and holding what the book holds.
-Result<void> is_like(const fs::path& copy, soci::session& book) {
+/// Reads a new copy back: whole, ours, and holding what the book held while it was made; others may
+/// write to the book meanwhile.
+Result<void> is_like(const fs::path& copy, soci::session& book, const Marks& before) {
   soci::session session;
   engine::open(session, copy, engine::Mode::read);
   auto faults = engine::integrity_faults(session);
   if (faults.empty() && engine::schema(session) != engine::schema(book))
     faults.emplace_back("its tables are not those of the book");
-  if (faults.empty() && marks(session) != marks(book))
+  const auto held = marks(session);
+  const auto after = marks(book);
+  if (faults.empty() && (held.entries < before.entries || held.entries > after.entries ||
+                         held.movements < before.movements || held.movements > after.movements))
     faults.emplace_back("it holds other entries than the book");
   if (!faults.empty())
     return refuse(book_fault(phrase("the copy '{}' is not good: {}", copy.string(), faults.front()),
@@ -118,7 +123,34 @@ void thin(const fs::path& book) {
   }
 }
 
+/// Gives a finished file its name unless that is taken: by another program's copy of the same
+/// moment, or by somebody's file.
+Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
+  if (::link(unfinished.c_str(), to.c_str()) == 0)
+    return {};
+  // A file system without links moves it.
+  if (errno != EEXIST &&
+      ::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
+    return {};
+  return refuse(cannot(to, "made", errno));
+}
+
 } // namespace
+
+Result<void> nobody_has_it_open(const fs::path& book) {
+  if (!engine::looks_like_a_book(book))
+    return {};
+  try {
+    soci::session session;
+    engine::open(session, book, engine::Mode::write);
+    engine::leave_log(session);
+  } catch (const std::exception& failed) {
+    if (engine::is_busy(failed))
+      return refuse(book_fault(phrase("'{}' is open in another program", book.string()),
+                               "Close it there, then do it again. Nothing was changed."));
+  }
+  return {};
+}
 
 Result<void> make_private_file(const fs::path& path) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
@@ -157,21 +189,19 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
   if (!made)
     return made;
   try {
+    const auto before = marks(session);
     engine::copy(session, unfinished);
-    made = is_like(unfinished, session);
+    made = is_like(unfinished, session, before);
   } catch (const std::exception& failed) {
-    made = refuse(engine::explain(failed, book));
+    made = refuse(engine::explain(failed, engine::is_of_the_disk(failed) ? to : book));
   }
   const std::array<timespec, 2> times{time, time};
   if (made && ::utimensat(AT_FDCWD, unfinished.c_str(), times.data(), 0) != 0)
     made = refuse(cannot(unfinished, "written", errno));
   if (made)
     made = sync(unfinished, O_RDWR);
-  // A name that is taken is another program's copy of the same moment, or somebody's file.
-  if (made && ::link(unfinished.c_str(), to.c_str()) != 0 && errno == EEXIST)
-    made = refuse(cannot(to, "made", EEXIST));
-  if (made && !fs::exists(to))
-    fs::rename(unfinished, to, ignored); // a file system without links
+  if (made)
+    made = give_name(unfinished, to);
   fs::remove(unfinished, ignored);
   return made ? settle(to) : made;
 }

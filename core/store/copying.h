@@ -17,7 +17,8 @@ namespace coneline::store {
 Result<std::optional<std::filesystem::path>> copy_if_changed(soci::session& session,
                                                              const std::filesystem::path& book);
 
-/// Writes a checked copy to `to`, which must not exist; nothing is left there when it fails.
+/// Writes a checked copy to `to`, which must not exist and is never written over; nothing is left
+/// there when it fails.
 Result<void> checked_copy(soci::session& session, const std::filesystem::path& book,
                           const std::filesystem::path& to);
 

@@ -30,10 +30,10 @@ bool BookFile::copyTo(const QString& path) {
 bool BookFile::moveTo(const QString& path) {
   const auto from = Session::path_of(this->path());
   const auto to = Session::path_of(path);
-  const auto moved = store::copy_book(from, to).and_then([&]() -> Result<void> {
+  const auto moved = store::move_book(from, to, [&]() -> Result<void> {
     if (!session_->openBook(text(to.string())))
       return refuse(book_fault(plain(session_->fault())));
-    return store::take_away_book(from);
+    return {};
   });
   return say(moved, tr("The book now stands at %1.").arg(text(to.string())));
 }

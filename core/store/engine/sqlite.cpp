@@ -78,7 +78,8 @@ namespace {
 /// What to do about a file that is missing or is not like a book: where good copies stand beside
 /// it, it was one.
 std::string copy_or(const std::filesystem::path& path, std::string otherwise) {
-  return newest_good_copy(path) ? advice_for_damaged(path) : std::move(otherwise);
+  const auto copy = newest_good_copy(path);
+  return copy ? advice_to_restore(*copy) : std::move(otherwise);
 }
 
 } // namespace
@@ -170,6 +171,14 @@ void begin_reading(soci::session& session) {
 void begin_writing(soci::session& session) {
   session << "BEGIN IMMEDIATE";
 }
+void begin_alone(soci::session& session) {
+  session << "BEGIN EXCLUSIVE";
+  // With a log, readers would be let in all the same; only an opening to write makes one.
+  std::string journal;
+  session << "PRAGMA journal_mode", soci::into(journal);
+  if (journal == "wal")
+    throw soci::sqlite3_soci_error("another program has opened it", SQLITE_BUSY);
+}
 void keep(soci::session& session) {
   session << "COMMIT";
 }
@@ -191,6 +200,10 @@ void copy(soci::session& session, const std::filesystem::path& to) {
   Statement(session, "VACUUM INTO :to").with(std::filesystem::absolute(to).string()).run();
   if (only_reads != 0)
     session << "PRAGMA query_only = ON";
+}
+
+std::int64_t seen_changes(soci::session& session) {
+  return Statement(session, "PRAGMA data_version").number().value_or(0);
 }
 
 void leave_log(soci::session& session) {

@@ -7,6 +7,7 @@
 
 #include <soci/soci.h>
 
+#include <cstdint>
 #include <exception>
 #include <filesystem>
 #include <string>
@@ -35,11 +36,17 @@ void set_version(soci::session& session, int version);
 
 void begin_reading(soci::session& session);
 void begin_writing(soci::session& session);
+/// Nobody else may read or write until it ends. Throws soci::soci_error, also where a log shows
+/// that another program has come to the book.
+void begin_alone(soci::session& session);
 void keep(soci::session& session);
 void drop(soci::session& session) noexcept;
 
 /// A whole copy at `to`, which must not exist.
 void copy(soci::session& session, const std::filesystem::path& to);
+
+/// A number that changes when another session or program has written to the book.
+std::int64_t seen_changes(soci::session& session);
 
 /// Ends write-ahead logging, for which nobody else may have the file open. Throws soci::soci_error.
 void leave_log(soci::session& session);
