@@ -26,15 +26,15 @@ std::string from_latin_1(std::string_view text) {
   return made;
 }
 
-namespace {
-
 std::string trimmed(std::string_view text) {
-  constexpr std::string_view blanks = " \t\r";
+  constexpr std::string_view blanks = " \t\r\n";
   const auto from = text.find_first_not_of(blanks);
   if (from == std::string_view::npos)
     return "";
   return std::string(text.substr(from, text.find_last_not_of(blanks) - from + 1));
 }
+
+namespace {
 
 /// Takes a whole number of 1 to 4 digits off the front; -1 where there is none.
 int take_number(std::string_view& text) {

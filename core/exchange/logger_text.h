@@ -38,6 +38,8 @@ std::optional<double> logger_number(std::string_view text, char decimal);
 bool is_no_reading(std::string_view text);
 
 std::string lower(std::string_view text);
+/// Without the blanks at its ends.
+std::string trimmed(std::string_view text);
 std::string from_latin_1(std::string_view text);
 
 } // namespace coneline::exchange

@@ -14,14 +14,6 @@ namespace coneline::exchange {
 
 namespace {
 
-std::string trimmed(std::string_view text) {
-  constexpr std::string_view blanks = " \t\r\n";
-  const auto from = text.find_first_not_of(blanks);
-  return from == std::string_view::npos
-             ? std::string()
-             : std::string(text.substr(from, text.find_last_not_of(blanks) - from + 1));
-}
-
 Result<std::string> as_text(const std::string& given, const std::string& name) {
   const std::string_view text = given;
   if (text.starts_with("PK\x03\x04") || text.starts_with("\xD0\xCF\x11\xE0"))
@@ -119,7 +111,7 @@ Result<CsvTable> read_old_table(const std::string& given, const std::string& nam
       row.fields.pop_back();
     if (row.fields.size() > table.columns.size())
       return refuse(fault(phrase("the row has {} cells, the header {}", row.fields.size(),
-                                      table.columns.size()),
+                                 table.columns.size()),
                           "Check separators and quotes in this row, or say which line is the "
                           "header.")
                         .at({name, row.line, {}}));
@@ -140,8 +132,9 @@ Result<CsvTable> read_old_table_file(const std::filesystem::path& path, const Ta
     return refuse(fault(phrase("'{}' cannot be read: {}", path.string(), error.message()),
                         "Check the name."));
   if (size > largest)
-    return refuse(fault(phrase("'{}' has {} MB, more than {} MB", path.string(), size >> 20U, largest >> 20U),
-        "Split it."));
+    return refuse(
+        fault(phrase("'{}' has {} MB, more than {} MB", path.string(), size >> 20U, largest >> 20U),
+              "Split it."));
   std::ifstream in(path, std::ios::binary);
   std::ostringstream text;
   text << in.rdbuf();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/table_rows.h"
 
-#include "core/base/phrase.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/exchange/logger_text.h"
 
 #include <fmt/format.h>
@@ -81,8 +81,8 @@ Result<std::pair<std::string, std::string>> parents_in(const std::string& cell) 
     const auto at = cell.find(between);
     if (at == std::string::npos)
       continue;
-    const auto first = cell.substr(0, at);
-    const auto second = cell.substr(at + between.size());
+    const auto first = trimmed(std::string_view(cell).substr(0, at));
+    const auto second = trimmed(std::string_view(cell).substr(at + between.size()));
     if (!first.empty() && !second.empty() && second.find(between) == std::string::npos)
       return std::pair(first, second);
   }
@@ -199,27 +199,37 @@ class RowReader {
   bool sound_ = true;
 };
 
+/// Every cell that is to be a date, and those given for all rows.
+std::vector<std::pair<std::string, Where>> dates_of(const CsvTable& table,
+                                                    const TableMatch& match) {
+  std::vector<std::pair<std::string, Where>> dates;
+  for (const auto field : date_fields) {
+    if (const auto matched = match.columns.find(field); matched != match.columns.end()) {
+      const auto at = *table.column(matched->second);
+      for (const auto& row : table.rows)
+        dates.emplace_back(row.fields[at], table.where(row, matched->second));
+    } else if (const auto all = match.for_all.find(field); all != match.for_all.end()) {
+      dates.emplace_back(all->second, Where{table.file, 0, column_of(match, field)});
+    }
+  }
+  return dates;
+}
+
 /// Whether the day or the month comes first, as far as all dates of the file tell together.
 Result<DateOrder> order_in(const CsvTable& table, const TableMatch& match) {
   if (match.dates)
     return as_order(*match.dates);
   std::optional<Where> undecided;
-  for (const auto field : date_fields) {
-    const auto matched = match.columns.find(field);
-    if (matched == match.columns.end())
+  for (const auto& [cell, where] : dates_of(table, match)) {
+    const auto numbers = numbers_of(cell);
+    if (!numbers || numbers->year_first)
       continue;
-    const auto at = *table.column(matched->second);
-    for (const auto& row : table.rows) {
-      const auto numbers = numbers_of(row.fields[at]);
-      if (!numbers || numbers->year_first)
-        continue;
-      if (numbers->dotted || numbers->first > 12)
-        return DateOrder::day_month_year;
-      if (numbers->second > 12)
-        return DateOrder::month_day_year;
-      if (!undecided)
-        undecided = table.where(row, matched->second);
-    }
+    if (numbers->dotted || numbers->first > 12)
+      return DateOrder::day_month_year;
+    if (numbers->second > 12)
+      return DateOrder::month_day_year;
+    if (!undecided)
+      undecided = where;
   }
   if (undecided)
     return refuse(fault("the dates do not tell whether the day or the month comes first",

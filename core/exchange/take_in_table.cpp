@@ -23,9 +23,9 @@ Result<void> sound(const CsvTable& table, const TableMatch& match) {
       std::string names;
       for (const auto& name : table.columns)
         names += (names.empty() ? "" : ", ") + name;
-      return refuse(fault(phrase("there is no column '{}'", column),
-                          fmt::format("The file has: {}.", names))
-                        .at({table.file, 0, {}}));
+      return refuse(
+          fault(phrase("there is no column '{}'", column), fmt::format("The file has: {}.", names))
+              .at({table.file, 0, {}}));
     }
   if (!matched(match, TableField::kind))
     return refuse(fault("nothing says what the rows are",

@@ -36,6 +36,41 @@ std::string parents_of(const BroughtIn& line) {
          (line.pollen_parent.empty() ? nobody_said : line.pollen_parent);
 }
 
+std::string joined(std::string first, const std::string& second) {
+  return first.empty() || second.empty() ? first + second : first + "; " + second;
+}
+
+/// The line's note, with what it says that its kind has no other place for. A record: in the words
+/// of the book, not in those of the window.
+std::string note_of(const BroughtIn& line) {
+  const bool plant = line.kind == Kind::plant;
+  const bool tray = line.kind == Kind::tray;
+  const bool from_cone = (tray || line.kind == Kind::batch) && !line.seed_parent.empty();
+  auto note = line.note;
+  const auto keep = [&](bool lost, const char* what, const std::string& said) {
+    if (lost && !said.empty())
+      note = joined(note, fmt::format("{}: {}", what, said));
+  };
+  const auto iso = [](const std::optional<Date>& day) { return day ? day->iso() : std::string(); };
+  const auto number = [](Count count) {
+    return count.none() ? std::string() : std::to_string(count.value());
+  };
+  keep(!plant, "name", line.name);
+  keep(!plant && line.sex != book::Sex::not_known, "sex", std::string(book::word(line.sex)));
+  keep(plant, "parents", parents_of(line));
+  keep(plant || line.kind == Kind::pot_group, "cone", line.cone);
+  keep(from_cone, "from", line.supplier);
+  keep(!from_cone, "pollinated", iso(line.pollinated));
+  keep(!from_cone, "harvested", iso(line.harvested));
+  keep(line.kind == Kind::batch && line.harvested && line.place.empty(), "there since",
+       iso(line.since));
+  keep(plant, "count", number(line.count));
+  keep(!tray, "seedlings", number(line.seedlings));
+  keep(!tray, "seen", iso(line.seen));
+  keep(plant || line.kind == Kind::batch, "pot", line.pot);
+  return note;
+}
+
 Result<void> days_in_order(const BroughtIn& line, Date today) {
   std::optional<std::pair<Date, const char*>> before;
   for (const auto& [day, part] : {std::pair(line.pollinated, "pollinated"),
@@ -107,6 +142,13 @@ class Bringing {
     book::Lot batch;
   };
 
+  /// What the lines of one cone say together of its harvest.
+  struct Beginning {
+    Date day;
+    Count count;
+    std::string note;
+  };
+
   static bool has_batch(const BroughtIn& line) {
     return line.kind == Kind::batch || line.kind == Kind::tray;
   }
@@ -156,7 +198,7 @@ class Bringing {
     plant.origin = line.supplier;
     plant.acquired = line.since;
     plant.place = *place;
-    plant.note = line.note;
+    plant.note = note_of(line);
     auto added = known_.add(plant);
     if (!added)
       return refuse(added.error());
@@ -176,7 +218,7 @@ class Bringing {
     auto group = new_lot(Kind::pot_group, *purchase, pot->id);
     if (!group)
       return refuse(group.error());
-    auto entry = entry_for(book::Verb::buy_in, {*line.since, {}, line.note});
+    auto entry = entry_for(book::Verb::buy_in, {*line.since, {}, note_of(line)});
     if (auto is = enter(entry, *group, line.place, book::State::bought_in, book::State::plant,
                         line.count);
         !is)
@@ -202,7 +244,7 @@ class Bringing {
     auto tray = new_lot(Kind::tray, begun->origin, pot->id);
     if (!tray)
       return refuse(tray.error());
-    auto entry = entry_for(book::Verb::sow, {*line.since, {}, line.note});
+    auto entry = entry_for(book::Verb::sow, {*line.since, {}, note_of(line)});
     entry.movements = {
         {{begun->batch.id, book::State::unsorted}, {tray->id, book::State::sown}, line.count}};
     if (auto is = enter(entry, *tray, line.place); !is)
@@ -217,8 +259,7 @@ class Bringing {
 
   Result<Brought> bring_batch(const BroughtIn& line, const Begun& begun) {
     if (!line.place.empty()) {
-      auto entry =
-          entry_for(book::Verb::move, {line.since.value_or(*first_day(line)), {}, line.note});
+      auto entry = entry_for(book::Verb::move, {line.since.value_or(*first_day(line)), {}, {}});
       if (auto is = enter(entry, begun.batch, line.place); !is)
         return refuse(is.error());
     }
@@ -244,33 +285,42 @@ class Bringing {
     const auto key = key_of(i);
     if (const auto there = begun_.find(key); there != begun_.end())
       return there->second;
-    Count count;
-    auto day = first_day(lines_[i]).value_or(today_);
+    Beginning from{first_day(lines_[i]).value_or(today_), {}, earlier_list};
+    if (!lines_[i].cone.empty())
+      from.note += ": " + lines_[i].cone;
+    bool sown_first = false;
     for (const auto other : together_.at(key)) {
-      count += lines_[other].count;
-      day = std::min(day, first_day(lines_[other]).value_or(day));
+      const auto& line = lines_[other];
+      from.count += line.count;
+      if (const auto day = first_day(line); day && *day <= from.day) {
+        from.day = *day;
+        sown_first = !line.harvested && line.kind == Kind::tray;
+      }
+      if (line.kind == Kind::batch)
+        from.note = joined(from.note, note_of(line));
     }
-    auto begun = begin(lines_[i], day, count);
+    if (sown_first)
+      from.note += "; the day is that of the first sowing, since no other was said";
+    else if (!lines_[i].harvested)
+      from.note += "; the day is that since which seed was there, since no other was said";
+    auto begun = begin(lines_[i], from);
     if (begun)
       begun_.emplace(key, *begun);
     return begun;
   }
 
-  Result<Begun> begin(const BroughtIn& line, Date day, Count count) {
+  Result<Begun> begin(const BroughtIn& line, const Beginning& from) {
     const bool cross = !line.seed_parent.empty();
-    auto origin = cross ? cone_of(line) : purchase_of(line, day);
+    auto origin = cross ? cone_of(line) : purchase_of(line, from.day);
     if (!origin)
       return refuse(origin.error());
     auto batch = new_lot(Kind::batch, *origin, {});
     if (!batch)
       return refuse(batch.error());
-    std::string note =
-        line.cone.empty() ? earlier_list : fmt::format("{}: {}", earlier_list, line.cone);
-    if (!line.harvested)
-      note += "; the day is that of the first sowing, since no other was said";
-    auto entry = entry_for(cross ? book::Verb::harvest : book::Verb::buy_in, {day, {}, note});
+    auto entry =
+        entry_for(cross ? book::Verb::harvest : book::Verb::buy_in, {from.day, {}, from.note});
     if (auto is = enter(entry, *batch, {}, cross ? book::State::cone : book::State::bought_in,
-                        book::State::unsorted, count);
+                        book::State::unsorted, from.count);
         !is)
       return refuse(is.error());
     return Begun{*origin, *batch};
@@ -318,10 +368,12 @@ class Bringing {
     auto code = writing_.next_code(Kind::purchase);
     if (!code)
       return refuse(code.error());
-    auto note = parents_of(line);
-    note = note.empty() ? line.note : line.note.empty() ? note : note + "; " + line.note;
-    auto id = writing_.put(book::Purchase{
-        {}, *code, *taxon, line.supplier.empty() ? earlier_list : line.supplier, day, note});
+    auto id = writing_.put(book::Purchase{{},
+                                          *code,
+                                          *taxon,
+                                          line.supplier.empty() ? earlier_list : line.supplier,
+                                          day,
+                                          joined(parents_of(line), line.note)});
     if (!id)
       return refuse(id.error());
     return *id;

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // What a nursery has on hand when its book begins: lots of an older list, each with as much of its
-// past as is known. Nothing is made up: what the list does not say is not entered.
+// past as is known. Nothing is made up: what the list does not say is not entered. Nothing is lost:
+// what a line says beyond its kind stands in words in the note of its entry or plant.
 //
 //   seed, trays   of a cross: cone, pollination where its day is known, harvest of what the lines
 //   of

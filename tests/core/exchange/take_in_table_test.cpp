@@ -105,6 +105,44 @@ TEST_F(OldTable, ThePotsOfACrossKeepTheirParentsInWords) {
   EXPECT_EQ(registers().purchases.front().note, "Old Gate × not known");
 }
 
+TEST_F(OldTable, WhatAKindHasNoPlaceForStandsInItsNote) {
+  TableMatch match;
+  match.columns = {{F::kind, "What"},     {F::taxon, "Species"}, {F::seed_parent, "Mother"},
+                   {F::harvested, "Cut"}, {F::since, "Day"},     {F::count, "Seeds"},
+                   {F::seedlings, "Up"},  {F::pot, "Pot"},       {F::litres, "Litres"},
+                   {F::width, "mm"},      {F::cone, "Cone"},     {F::supplier, "From"},
+                   {F::note, "Note"},     {F::name, "Tag"},      {F::pollinated, "Pollinated"}};
+  match.dates = TableDates::year_month_day;
+  const auto taken =
+      take("What;Species;Mother;Cut;Day;Seeds;Up;Pot;Litres;mm;Cone;From;Note;Tag;Pollinated\n"
+           "seed;Cycas revoluta;Old Gate;;2025-05-04;100;7;jar;;;K9;a friend;smells;S-1;\n"
+           "pots;Cycas revoluta;;2022-02-01;2023-03-01;25;3;1 L deep;1;100;K3;;;P-1;2021-01-01\n",
+           match);
+  ASSERT_TRUE(taken && taken->faults.none());
+  const auto entries =
+      book_.read([](store::Reading& reading) { return reading.entries(); }).value();
+  ASSERT_EQ(entries.size(), 2U);
+  EXPECT_EQ(entries[0].note, "from an earlier list: K9; smells; name: S-1; from: a friend; "
+                             "seedlings: 7; pot: jar; the day is that since which seed was there, "
+                             "since no other was said");
+  EXPECT_EQ(entries[1].note, "name: P-1; cone: K3; pollinated: 2021-01-01; "
+                             "harvested: 2022-02-01; seedlings: 3");
+}
+
+TEST_F(OldTable, OneDayForAllRowsTellsHowDatesAreWrittenToo) {
+  TableMatch match;
+  match.columns = {{F::taxon, "Species"}, {F::cross, "Cross"}, {F::count, "Seeds"}};
+  match.for_all = {{F::kind, "seed"}, {F::since, "4.5.2025"}, {F::pollinated, "1.5.2024"}};
+  const std::string text = "Species;Cross;Seeds\nCycas revoluta;Old Gate  x  Tall Male;100\n";
+  const auto taken = take(text, match);
+  ASSERT_TRUE(taken) << taken.error().text();
+  ASSERT_TRUE(taken->faults.none()) << taken->faults.listed().front().text();
+  EXPECT_NE(book::named(registers().plants, "Tall Male"), nullptr);
+  match.for_all[F::since] = "4/5/2025";
+  match.for_all[F::pollinated] = "1/5/2024";
+  EXPECT_FALSE(take(text, match)) << "nothing tells whether it is April or May";
+}
+
 TEST_F(OldTable, ADryRunSaysTheSameAndWritesNothing) {
   const auto tried = take(nursery, whole_match(), Import::dry_run);
   ASSERT_TRUE(tried && tried->faults.none());
