@@ -127,6 +127,13 @@ TEST(Timeline, KnowsEveryDay) {
   EXPECT_EQ(line.lowest_from(day(0)).date, day(5));
 }
 
+TEST(Timeline, TellsTheFirstOfItsLowestDays) {
+  const Timeline timeline({{day(0), 10}, {day(31), -4}, {day(59), 3}, {day(90), -3}});
+  EXPECT_EQ(timeline.lowest_from(day(0)).date, day(31));
+  EXPECT_EQ(timeline.lowest_from(day(0)).by, 6);
+  EXPECT_EQ(timeline.lowest_from(day(59)).date, day(90));
+}
+
 RC_GTEST_PROP(Timeline, AgreesWithAPlainSum, (const std::vector<std::pair<int, int>>& raw)) {
   Timeline line;
   std::vector<std::pair<int, int>> changes;
