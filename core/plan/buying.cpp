@@ -179,6 +179,20 @@ Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
                       "is on hand, or pot later."));
 }
 
+/// Litres that are needed besides those on hand, of which age and want of room may take some.
+Result<double> beyond_what_is_on_hand(const GoodNeeded& good) {
+  const auto all = std::accumulate(good.litres.begin(), good.litres.end(), 0.0);
+  if (!good.store.keeps && !good.store.room)
+    return std::max(0.0, all - good.store.on_hand);
+  const std::vector<Supply> nothing_bought;
+  const Lots alone(good.litres, good.store, nothing_bought, Lots::Asks::least_lacking);
+  const auto solved = alone.solve();
+  if (!solved)
+    return refuse(solved.error());
+  const auto lacking = *solved ? alone.lacking(**solved) : good.litres;
+  return std::accumulate(lacking.begin(), lacking.end(), 0.0);
+}
+
 std::vector<Supply> choices_of(const std::vector<const Offer*>& offers, Date today,
                                const std::vector<Date>& months) {
   std::vector<Supply> choices;
@@ -236,12 +250,14 @@ Result<OrderList> order_list(const std::vector<GoodNeeded>& goods, const std::ve
     for (const auto& offer : offers)
       if (offer.good == good.good)
         of_it.push_back(&offer);
-    const double all = std::accumulate(good.litres.begin(), good.litres.end(), 0.0);
-    if (all <= good.store.on_hand + hair)
+    const auto more = beyond_what_is_on_hand(good);
+    if (!more)
+      return refuse(more.error());
+    if (*more <= hair)
       continue;
     if (of_it.empty())
       return refuse(fault(phrase("nobody offers '{}', of which {} are needed", good.good,
-                                 measured(Quantity::litres, all - good.store.on_hand, 1)),
+                                 measured(Quantity::litres, *more, 1)),
                           "Enter an offer for it."));
     const auto bought =
         buy(good.litres, good.store, choices_of(of_it, today, months), good.good, months);

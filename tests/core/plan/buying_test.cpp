@@ -143,6 +143,27 @@ TEST(OrderList, KeepsToTheLeastOrderTheRoomAndTheShelfLife) {
   EXPECT_EQ(packs({}, small), (std::vector<std::int64_t>{10}));
 }
 
+TEST(OrderList, WhatIsOnHandHelpsOnlyAsLongAsItKeeps) {
+  const auto months = months_from("2026-03-01", 4);
+  Store store;
+  store.on_hand = 200;
+  const std::vector<double> need{10, 0, 0, 60};
+  const auto ordered = [&] {
+    const auto list = order_list({{"bark", need, store}}, {bag()}, day("2026-03-01"), months);
+    EXPECT_TRUE(list) << list.error().text();
+    double litres = 0;
+    for (const auto& line : list->lines)
+      litres += line.litres;
+    return litres;
+  };
+  EXPECT_EQ(ordered(), 0);
+  store.keeps = 2;
+  EXPECT_GE(ordered(), 60) << "by June what is there now has spoilt";
+  store.keeps = {};
+  store.room = 20;
+  EXPECT_GE(ordered(), 40) << "there is room for 20 litres only";
+}
+
 TEST(OrderList, NamesWhatCannotBe) {
   const auto months = months_from("2026-03-01", 2);
   const auto refused = [&](const std::vector<GoodNeeded>& goods, const std::vector<Offer>& offers) {
