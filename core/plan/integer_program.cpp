@@ -74,24 +74,18 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double 
   for (std::size_t at = 0; at < columns_.size(); ++at)
     if (columns_[at].takes == Takes::whole)
       Cbc_setInteger(model.get(), static_cast<int>(at));
-  if (!begin_.empty()) {
-    std::vector<int> begun;
-    std::vector<double> with;
-    for (const auto& [column, value] : begin_) {
-      begun.push_back(static_cast<int>(column));
-      with.push_back(value);
-    }
-    Cbc_setMIPStartI(model.get(), static_cast<int>(begun.size()), begun.data(), with.data());
-  }
   Cbc_setMaximumSeconds(model.get(), seconds);
   Cbc_setAllowableGap(model.get(), 1e-6);
   Cbc_setAllowableFractionGap(model.get(), gap);
   Cbc_solve(model.get());
-  // Where what it began with is the best, nothing better is what the solver proves infeasible.
-  const bool nothing_better = Cbc_isProvenInfeasible(model.get()) != 0 ||
-                              Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0;
-  const double* found = Cbc_bestSolution(model.get());
-  if (found == nullptr && nothing_better)
+  const bool nothing_does = Cbc_isProvenInfeasible(model.get()) != 0 ||
+                            Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0;
+  // Where no number is to be whole there is nothing to search, and only the first solve answers.
+  const bool solved_at_once =
+      Cbc_getNumIntegers(model.get()) == 0 && Cbc_isInitialSolveProvenOptimal(model.get()) != 0;
+  const double* found =
+      solved_at_once ? Cbc_getColSolution(model.get()) : Cbc_bestSolution(model.get());
+  if (found == nullptr && nothing_does)
     return std::nullopt;
   if (found == nullptr || Cbc_isAbandoned(model.get()) != 0)
     return refuse(fault(phrase("no plan was found within {:g} seconds", seconds),
@@ -102,12 +96,8 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double 
       solved.values[at] = std::round(solved.values[at]);
     solved.cost += columns_[at].cost * solved.values[at];
   }
-  if (nothing_better)
-    solved.bound = solved.cost - gap * std::abs(solved.cost);
-  else
-    solved.bound = Cbc_isProvenOptimal(model.get()) != 0
-                       ? std::min(solved.cost, Cbc_getObjValue(model.get()))
-                       : std::min(solved.cost, solved.bound);
+  const bool best = solved_at_once || Cbc_isProvenOptimal(model.get()) != 0;
+  solved.bound = std::min(solved.cost, best ? Cbc_getObjValue(model.get()) : solved.bound);
   return solved;
 }
 

@@ -35,9 +35,6 @@ class IntegerProgram {
   /// low <= sum of the terms <= high.
   void row(double low, double high, const std::vector<Term>& terms);
 
-  /// A value of an answer that is known to be one, to begin from; of whole numbers alone.
-  void begin_with(std::size_t column, double value) { begin_.emplace_back(column, value); }
-
   /// The least cost within so many seconds. Nothing when no numbers fulfil all rows; a fault when
   /// none were found in the time, or the solver gave up.
   /// An answer within `gap` (a share) of the bound is good enough.
@@ -54,7 +51,6 @@ class IntegerProgram {
   };
   std::vector<Column> columns_;
   std::vector<std::pair<double, double>> rows_;
-  std::vector<std::pair<std::size_t, double>> begin_;
 };
 
 } // namespace coneline::plan

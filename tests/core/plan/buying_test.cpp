@@ -204,5 +204,30 @@ TEST(IntegerProgram, FindsWholeNumbersAndTheirBound) {
   EXPECT_FALSE(program.least_cost().value());
 }
 
+TEST(IntegerProgram, SolvesWhereNoNumberIsToBeWhole) {
+  // Least 5x + 4y with 3x + 2y >= 7: x alone, 7/3, costs 11.67.
+  IntegerProgram program;
+  const auto x = program.column(5, 0, 10);
+  const auto y = program.column(4, 0, 10);
+  program.row(7, IntegerProgram::endless, {{x, 3}, {y, 2}});
+  const auto solved = program.least_cost();
+  ASSERT_TRUE(solved && *solved) << solved.error().text();
+  EXPECT_NEAR((*solved)->values[x], 7.0 / 3, 1e-9);
+  EXPECT_NEAR((*solved)->cost, 35.0 / 3, 1e-9);
+  EXPECT_NEAR((*solved)->bound, 35.0 / 3, 1e-6);
+  program.row(-IntegerProgram::endless, 1, {{x, 1}, {y, 1}});
+  EXPECT_FALSE(program.least_cost().value());
+}
+
+TEST(OrderList, SaysWhatIsMissingWhereNothingComesInTime) {
+  const auto months = months_from("2026-03-01", 2);
+  auto late = bag();
+  late.lead_days = 300;
+  const auto list = order_list({{"bark", {50, 50}, {}}}, {late}, day("2026-03-01"), months);
+  ASSERT_FALSE(list);
+  EXPECT_NE(list.error().what.find("'bark' cannot be had in time"), std::string::npos)
+      << list.error().text();
+}
+
 } // namespace
 } // namespace coneline::plan
