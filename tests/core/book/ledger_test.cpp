@@ -115,6 +115,23 @@ TEST_F(LedgerTest, TakesAllMovementsOfAnEntryOrNone) {
   EXPECT_EQ(ledger.balance({batch, State::unsorted}), 10);
 }
 
+TEST(Ledger, RecallsWhatWasRecordedOfALotAndAsksNothingOfANewOne) {
+  std::vector<Account> asked;
+  Ledger ledger(
+      [&](Account account) {
+        asked.push_back(account);
+        return Timeline({{day(0), 10}});
+      },
+      [](LotId) { return std::string("a lot"); });
+  ledger.know(batch, Kind::batch, ConeId{1}, Ledger::History::recall);
+  ledger.know(tray, Kind::tray, ConeId{1}, Ledger::History::none);
+  EXPECT_EQ(ledger.balance({batch, State::unsorted}), 10);
+  const Movement sown{{batch, State::unsorted}, {tray, State::sown}, Count::sure(10)};
+  ASSERT_TRUE(ledger.admit(day(1), std::span(&sown, 1)));
+  EXPECT_EQ(ledger.balance({tray, State::sown}), 10);
+  EXPECT_EQ(asked, (std::vector<Account>{{batch, State::unsorted}})) << "once, and of it alone";
+}
+
 TEST(Timeline, KnowsEveryDay) {
   Timeline line({{day(10), 5}, {day(0), 2}, {day(10), -3}});
   EXPECT_EQ(line.on(day(-1)), 0);
