@@ -115,6 +115,19 @@ TEST_F(LedgerTest, TakesAllMovementsOfAnEntryOrNone) {
   EXPECT_EQ(ledger.balance({batch, State::unsorted}), 10);
 }
 
+TEST_F(LedgerTest, AReversalIsLookedAtAsAnyEntry) {
+  ASSERT_TRUE(move(0, {batch, State::cone}, {batch, State::unsorted}, 10));
+  const auto take_back = [&](Account from, Account to, std::int64_t count) {
+    const Movement mirrored{from, to, Count::sure(count)};
+    return ledger.admit_reversal(day(0), std::span(&mirrored, 1));
+  };
+  EXPECT_FALSE(take_back({LotId{9}, State::unsorted}, {batch, State::cone}, 10)) << "no such lot";
+  EXPECT_FALSE(take_back({batch, State::unsorted}, {batch, State::cone}, 11)) << "one too many";
+  EXPECT_EQ(ledger.balance({batch, State::unsorted}), 10);
+  EXPECT_TRUE(take_back({batch, State::unsorted}, {batch, State::cone}, 10));
+  EXPECT_EQ(ledger.balance({batch, State::unsorted}), 0);
+}
+
 TEST(Ledger, RecallsWhatWasRecordedOfALotAndAsksNothingOfANewOne) {
   std::vector<Account> asked;
   Ledger ledger(
