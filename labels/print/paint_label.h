@@ -5,6 +5,9 @@
 #include "labels/sheet/layout.h"
 #include "labels/symbol/symbol.h"
 
+#include <QRect>
+#include <QVector>
+
 class QPainter;
 
 namespace coneline::labels {
@@ -15,6 +18,11 @@ struct DotsPerMm {
   double across = 0;
   double down = 0;
 };
+
+/// The dark modules of a label whose corner is `x`, `y` millimetres from the page's, in dots. Runs
+/// that lie one below the other become one rectangle: fewer to send, and no seams.
+QVector<QRect> symbol_rectangles(const Symbol& symbol, const LabelLayout& layout, double x,
+                                 double y, const DotsPerMm& dots);
 
 /// Draws with its top left corner `x`, `y` millimetres from the page's. The painter's own
 /// coordinates must be the dots of its device, so that every module is whole dots
