@@ -35,8 +35,8 @@ QVector<QRect> symbol_rectangles(const Symbol& symbol, const LabelLayout& layout
   return merged;
 }
 
-void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& symbol, double x,
-                 double y, const DotsPerMm& dots) {
+void paint_label(QPainter& painter, Fonts& fonts, const LabelLayout& layout, const Symbol& symbol,
+                 double x, double y, const DotsPerMm& dots) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing, false);
   painter.setPen(Qt::NoPen);
@@ -48,7 +48,7 @@ void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& sym
     const QPointF start((x + placed.box.x) * dots.across, (y + placed.baseline) * dots.down);
     if (keeps_fractions) {
       painter.setPen(Qt::black);
-      painter.setFont(font_of(placed.face, placed.size));
+      painter.setFont(fonts.of(placed.face, placed.size));
       painter.drawText(start, QString::fromStdString(placed.text));
     } else {
       painter.fillPath(

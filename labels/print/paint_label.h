@@ -12,6 +12,8 @@ class QPainter;
 
 namespace coneline::labels {
 
+class Fonts;
+
 /// How many of a device's dots make a millimetre on its paper; the two differ where a printer's
 /// scale was corrected.
 struct DotsPerMm {
@@ -27,7 +29,7 @@ QVector<QRect> symbol_rectangles(const Symbol& symbol, const LabelLayout& layout
 /// Draws with its top left corner `x`, `y` millimetres from the page's. The painter's own
 /// coordinates must be the dots of its device, so that every module is whole dots
 /// wide and stands on whole dots.
-void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& symbol, double x,
-                 double y, const DotsPerMm& dots);
+void paint_label(QPainter& painter, Fonts& fonts, const LabelLayout& layout, const Symbol& symbol,
+                 double x, double y, const DotsPerMm& dots);
 
 } // namespace coneline::labels
