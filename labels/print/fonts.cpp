@@ -6,6 +6,9 @@
 #include <QStringList>
 #include <QTransform>
 
+#include <memory>
+#include <unordered_map>
+
 namespace coneline::labels {
 
 namespace {
@@ -31,6 +34,14 @@ QFont font_of(Face face, double size) {
   return font;
 }
 
+const QFont& Fonts::of(Face face, double size) {
+  const auto key = std::pair(face, size);
+  auto found = made_.find(key);
+  if (found == made_.end())
+    found = made_.emplace(key, font_of(face, size)).first;
+  return found->second;
+}
+
 QPainterPath outlines(const std::string& text, Face face, double size) {
   auto font = bare_font(face);
   font.setPixelSize(em);
@@ -45,11 +56,19 @@ Measure font_measure() {
     font.setPixelSize(em);
     return QFontMetricsF(font);
   };
-  return [plain = metrics(Face::plain), bold = metrics(Face::bold),
-          code = metrics(Face::code)](std::string_view text, Face face) {
-    const auto& used = face == Face::plain ? plain : face == Face::bold ? bold : code;
-    const auto words = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-    return used.horizontalAdvance(words) / em;
+  struct Known {
+    QFontMetricsF metrics;
+    std::unordered_map<std::string, double> widths{};
+  };
+  const auto known = std::make_shared<std::map<Face, Known>>();
+  for (const auto face : {Face::plain, Face::bold, Face::code})
+    known->emplace(face, Known{metrics(face)});
+  return [known](std::string_view text, Face face) {
+    auto& [used, widths] = known->at(face);
+    const auto [width, is_new] = widths.try_emplace(std::string(text));
+    if (is_new)
+      width->second = used.horizontalAdvance(QString::fromStdString(width->first)) / em;
+    return width->second;
   };
 }
 

@@ -7,7 +7,9 @@
 #include <QFont>
 #include <QPainterPath>
 
+#include <map>
 #include <string>
+#include <utility>
 
 namespace coneline::labels {
 
@@ -18,7 +20,17 @@ QFont font_of(Face face, double size);
 /// few dots round the sizes of fonts and would set words wider than measured; outlines stay true.
 QPainterPath outlines(const std::string& text, Face face, double size);
 
-/// Widths from the fonts' own outlines, without regard to any device's dots.
+/// Fonts that were made once: making one looks through the fonts of the machine.
+class Fonts {
+ public:
+  const QFont& of(Face face, double size);
+
+ private:
+  std::map<std::pair<Face, double>, QFont> made_;
+};
+
+/// Widths from the fonts' own outlines, without regard to any device's dots. Remembers what it was
+/// asked, since a label is laid out several times over and labels of one cross are much alike.
 Measure font_measure();
 
 } // namespace coneline::labels

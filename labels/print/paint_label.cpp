@@ -6,16 +6,17 @@
 #include <QPaintEngine>
 #include <QPainter>
 #include <QString>
-#include <QVector>
 
 #include <cmath>
 
 namespace coneline::labels {
 
-namespace {
-
-/// Runs that lie one below the other become one rectangle: fewer to send, and no seams.
-QVector<QRect> rectangles(const Symbol& symbol, int left, int top, int dots) {
+QVector<QRect> symbol_rectangles(const Symbol& symbol, const LabelLayout& layout, double x,
+                                 double y, const DotsPerMm& dots) {
+  const int module = layout.dots_per_module;
+  const int quiet = quiet_modules * module;
+  const int left = static_cast<int>(std::lround((x + layout.symbol.x) * dots.across)) + quiet;
+  const int top = static_cast<int>(std::lround((y + layout.symbol.y) * dots.down)) + quiet;
   const auto runs = symbol.runs();
   QVector<QRect> merged;
   std::vector<bool> taken(runs.size(), false);
@@ -28,31 +29,26 @@ QVector<QRect> rectangles(const Symbol& symbol, int left, int top, int dots) {
         taken[k] = true;
         ++rows;
       }
-    merged.append(QRect(left + runs[i].column * dots, top + runs[i].row * dots,
-                        runs[i].length * dots, rows * dots));
+    merged.append(QRect(left + runs[i].column * module, top + runs[i].row * module,
+                        runs[i].length * module, rows * module));
   }
   return merged;
 }
 
-} // namespace
-
-void paint_label(QPainter& painter, const LabelLayout& layout, const Symbol& symbol, double x,
-                 double y, const DotsPerMm& dots) {
-  const int quiet = quiet_modules * layout.dots_per_module;
-  const int left = static_cast<int>(std::lround((x + layout.symbol.x) * dots.across)) + quiet;
-  const int top = static_cast<int>(std::lround((y + layout.symbol.y) * dots.down)) + quiet;
+void paint_label(QPainter& painter, Fonts& fonts, const LabelLayout& layout, const Symbol& symbol,
+                 double x, double y, const DotsPerMm& dots) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing, false);
   painter.setPen(Qt::NoPen);
   painter.setBrush(Qt::black);
-  painter.drawRects(rectangles(symbol, left, top, layout.dots_per_module));
+  painter.drawRects(symbol_rectangles(symbol, layout, x, y, dots));
   const bool keeps_fractions = painter.paintEngine()->type() == QPaintEngine::Pdf;
   painter.setRenderHint(QPainter::Antialiasing);
   for (const auto& placed : layout.texts) {
     const QPointF start((x + placed.box.x) * dots.across, (y + placed.baseline) * dots.down);
     if (keeps_fractions) {
       painter.setPen(Qt::black);
-      painter.setFont(font_of(placed.face, placed.size));
+      painter.setFont(fonts.of(placed.face, placed.size));
       painter.drawText(start, QString::fromStdString(placed.text));
     } else {
       painter.fillPath(

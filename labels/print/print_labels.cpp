@@ -53,16 +53,18 @@ Result<std::vector<Ready>> all_ready(std::span<const LabelText> labels, const St
   return laid_out;
 }
 
-void paint_one(QPainter& painter, const Ready& label, const Stock& stock, int position,
-               const PrintOptions& options) {
+void paint_one(QPainter& painter, Fonts& fonts, const Ready& label, const Stock& stock,
+               int position, const PrintOptions& options) {
   const double dots = options.dpi / 25.4;
-  paint_label(painter, label.layout, label.symbol, stock.x_of(position), stock.y_of(position),
+  paint_label(painter, fonts, label.layout, label.symbol, stock.x_of(position),
+              stock.y_of(position),
               {dots * options.correction.across, dots * options.correction.down});
 }
 
 Result<Printed> paint_ready(QPainter& painter, const std::vector<Ready>& labels, const Stock& stock,
                             const PrintOptions& options, const std::function<bool()>& new_page) {
   Printed printed{static_cast<int>(labels.size()), 1, 0, 0};
+  Fonts fonts;
   int position = options.start - 1;
   for (const auto& label : labels) {
     if (position == stock.per_page()) {
@@ -72,7 +74,7 @@ Result<Printed> paint_ready(QPainter& painter, const std::vector<Ready>& labels,
       ++printed.pages;
       position = 0;
     }
-    paint_one(painter, label, stock, position++, options);
+    paint_one(painter, fonts, label, stock, position++, options);
     printed.shortened += label.layout.shortened ? 1 : 0;
   }
   return printed;
@@ -148,11 +150,13 @@ Result<QImage> preview(std::span<const LabelText> labels, const Stock& stock,
   QPainter painter(&picture);
   if (edges == Edges::shown)
     draw_edges(painter, stock, options.dpi);
+  Fonts fonts;
   const int first = page * stock.per_page() - (options.start - 1);
   for (int position = 0; position < stock.per_page(); ++position) {
     const int label = first + position;
     if (label >= 0 && label < static_cast<int>(laid_out->size()))
-      paint_one(painter, (*laid_out)[static_cast<std::size_t>(label)], stock, position, options);
+      paint_one(painter, fonts, (*laid_out)[static_cast<std::size_t>(label)], stock, position,
+                options);
   }
   return picture;
 }

@@ -233,8 +233,8 @@ Result<LabelLayout> lay_out(const LabelText& text, const Stock& stock, int dpi,
     return refuse(fault(phrase("a printer of {} dots an inch", dpi), "Give 150 to 2400."));
   if (const auto sound = check(stock); !sound)
     return refuse(sound.error());
-  if (const auto symbol = symbol_of(text.code); !symbol)
-    return refuse(symbol.error());
+  if (const auto can = can_be_symbol(text.code); !can)
+    return refuse(can.error());
   const auto parts = parts_of(stock, dpi);
   LabelLayout layout{parts.symbol, parts.dots, parts.module, {}, false};
   const double side = parts.symbol.width;

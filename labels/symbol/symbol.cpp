@@ -46,7 +46,7 @@ std::vector<Run> Symbol::runs() const {
   return runs;
 }
 
-Result<Symbol> symbol_of(std::string_view text) {
+Result<void> can_be_symbol(std::string_view text) {
   if (text.empty())
     return refuse(fault("a label without a code", "Give each label the code of its lot."));
   if (text.size() > longest)
@@ -58,6 +58,12 @@ Result<Symbol> symbol_of(std::string_view text) {
     return refuse(fault(fmt::format("'{}' cannot stand on a label: character {} is none of 0-9 A-Z",
                                     text, odd - text.begin() + 1),
                         "Write codes in capitals and digits only."));
+  return {};
+}
+
+Result<Symbol> symbol_of(std::string_view text) {
+  if (auto can = can_be_symbol(text); !can)
+    return refuse(can.error());
   const auto bits = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::QRCode)
                         .setEccLevel(level_h)
                         .setMargin(0)

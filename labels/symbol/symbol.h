@@ -45,8 +45,11 @@ class Symbol {
   std::vector<bool> dark_;
 };
 
-/// The symbol of a code's text. Fails unless it is 1 to 10 characters of 0-9 A-Z: more, or others,
-/// would need a larger version, and the labels would no longer be alike.
+/// Fails unless a code's text is 1 to 10 characters of 0-9 A-Z: more, or others, would need a
+/// larger version, and the labels would no longer be alike.
+Result<void> can_be_symbol(std::string_view text);
+
+/// The symbol of a code's text, where it can be one.
 Result<Symbol> symbol_of(std::string_view text);
 
 } // namespace coneline::labels

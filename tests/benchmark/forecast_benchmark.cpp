@@ -1,22 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A forecast of 2,000 lots, 36 months, 4,000 runs, against the bare cost of the binomial draws it
-// makes, in the same run of the program and on one thread each; and on all threads.
+// makes, in the same run of the program and on one thread each; and on two threads.
 //
-//   build/release/tests/benchmark/benchmark_forecast
+//   benchmark_forecast [RUNS]
 #include "core/plan/forecast.h"
 #include "core/plan/forecast_run.h"
+#include "tests/benchmark/ratio.h"
 #include "tests/core/plan/invented_lots.h"
 
-#include <benchmark/benchmark.h>
+#include <fmt/format.h>
 
-#include <iostream>
+#include <cstdlib>
 
 namespace coneline::plan {
 namespace {
 
 constexpr int lots = 2000;
 constexpr int months = 36;
-constexpr int runs = 4000;
+int runs = 4000;
 
 const ForecastInput& nursery() {
   static const auto input = tests::invented_lots(lots, months);
@@ -29,7 +30,7 @@ const std::vector<Drawn>& draws() {
     std::vector<Drawn> drawn;
     const auto ways = ways_of(nursery());
     Run run(ways, nursery());
-    for (std::uint64_t number = 0; number < runs / 100; ++number) {
+    for (std::uint64_t number = 0; number < static_cast<std::uint64_t>(runs / 100); ++number) {
       Stream stream(1, number);
       stream.keep(&drawn);
       run.walk(stream);
@@ -51,65 +52,34 @@ void bare_draws(benchmark::State& state) {
   state.counters["draws"] = static_cast<double>(draws().size()) * 100;
 }
 
-void forecast(benchmark::State& state) {
+/// Which forecast is made: its threads, and whether its ranges are asked for.
+void forecast(benchmark::State& state, int threads, bool ranges) {
   for (auto _ : state) {
-    auto found = forecast_of(
-        nursery(),
-        {.runs = runs, .seed = 1, .threads = static_cast<int>(state.range(0)), .go_on = {}});
+    const auto found =
+        forecast_of(nursery(), {.runs = runs, .seed = 1, .threads = threads, .go_on = {}});
     benchmark::DoNotOptimize(found);
-  }
-}
-
-void forecast_and_ranges(benchmark::State& state) {
-  for (auto _ : state) {
-    const auto found = forecast_of(
-        nursery(),
-        {.runs = runs, .seed = 1, .threads = static_cast<int>(state.range(0)), .go_on = {}});
-    for (std::size_t series = 0; series < found->series().size(); ++series)
+    for (std::size_t series = 0; ranges && series < found->series().size(); ++series)
       for (std::size_t month = 0; month < months; ++month)
         benchmark::DoNotOptimize(found->range(series, month));
   }
 }
 
-BENCHMARK(bare_draws)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
-BENCHMARK(forecast)
-    ->Arg(1)
-    ->Arg(2)
-    ->Unit(benchmark::kMillisecond)
-    ->UseRealTime()
-    ->MeasureProcessCPUTime();
-BENCHMARK(forecast_and_ranges)
-    ->Arg(1)
-    ->Arg(2)
-    ->Unit(benchmark::kMillisecond)
-    ->UseRealTime()
-    ->MeasureProcessCPUTime();
-
-/// The times of the runs, to say the ratio at the end.
-class Ratio : public benchmark::ConsoleReporter {
- public:
-  void ReportRuns(const std::vector<Run>& reports) override {
-    ConsoleReporter::ReportRuns(reports);
-    for (const auto& report : reports)
-      cpu_[report.benchmark_name()] = report.GetAdjustedCPUTime();
-  }
-  void tell() const {
-    const double bare = cpu_.at("bare_draws/process_time");
-    std::cout << "\nTimes the bare cost of its draws, one thread, processor time\n";
-    for (const auto& [name, time] : cpu_)
-      std::cout << "  " << name << ": " << time / bare << "\n";
-  }
-
- private:
-  std::map<std::string, double> cpu_;
-};
+tests::Pair pair(const std::string& what, int threads, bool ranges, double goal) {
+  return {what, [=](benchmark::State& state) { forecast(state, threads, ranges); }, bare_draws,
+          goal, 3};
+}
 
 } // namespace
 } // namespace coneline::plan
 
-int main(int count, char** arguments) {
-  benchmark::Initialize(&count, arguments);
-  coneline::plan::Ratio ratio;
-  benchmark::RunSpecifiedBenchmarks(&ratio);
-  ratio.tell();
+int main(int count, char** words) {
+  using namespace coneline;
+  if (count > 1)
+    plan::runs = std::atoi(words[1]);
+  static_cast<void>(plan::draws()); // made before anything is timed
+  const auto what = fmt::format("36-month forecast of {} lots, {} runs", plan::lots, plan::runs);
+  tests::measure_and_write({plan::pair(what, 1, false, 2),
+                            plan::pair(what + ", ranges too", 1, true, 2),
+                            plan::pair(what + ", on two threads", 2, false, 0)});
+  return 0;
 }

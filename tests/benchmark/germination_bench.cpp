@@ -1,22 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Times, in one run: a plain pass that only sums the counts of all trays, the curve fits alone, all
-// figures of `coneline germination`, the whole report, and the report from the book's file; at the
-// end their ratios.
+// All figures of `coneline germination`, the whole report and the report from the book's file, each
+// beside the curve fits alone; and those beside a plain pass that only sums the counts of all
+// trays.
 //
-//   bench_germination [--trays=2000] [--benchmark_…]
+//   bench_germination [--trays=2000]
 #include "core/report/germination_report.h"
 #include "core/stats/curve_fit.h"
 #include "tests/benchmark/large_book.h"
 #include "tests/benchmark/large_book_file.h"
+#include "tests/benchmark/ratio.h"
 #include "tests/core/store/scratch.h"
 
-#include <benchmark/benchmark.h>
 #include <fmt/format.h>
 
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
-#include <functional>
 
 namespace coneline::tests {
 namespace {
@@ -65,28 +64,6 @@ void from_the_book(benchmark::State& state, store::Book& book) {
         [&](store::Reading& reading) { return report::germination_report(reading, asked); }));
 }
 
-/// Keeps the processor time of each benchmark for the ratios: other work on the machine does not
-/// count.
-class Ratios : public benchmark::ConsoleReporter {
- public:
-  void ReportRuns(const std::vector<Run>& runs) override {
-    ConsoleReporter::ReportRuns(runs);
-    for (const auto& run : runs)
-      seconds_.emplace_back(run.benchmark_name(),
-                            run.cpu_accumulated_time / static_cast<double>(run.iterations));
-  }
-  [[nodiscard]] std::string text() const {
-    std::string text;
-    for (const auto& [name, seconds] : seconds_)
-      text += fmt::format("{:<14} {:12.6f} s  {:12.0f} times the plain pass\n", name, seconds,
-                          seconds / seconds_.front().second);
-    return text;
-  }
-
- private:
-  std::vector<std::pair<std::string, double>> seconds_;
-};
-
 int run(int count, char** arguments) {
   int trays = 2000;
   constexpr const char* option = "--trays=";
@@ -99,19 +76,24 @@ int run(int count, char** arguments) {
     }
   const auto counts = large_counts(trays);
   const auto book = large_book(trays);
-  benchmark::Initialize(&count, arguments);
-  benchmark::RegisterBenchmark("plain pass", sums, counts);
-  benchmark::RegisterBenchmark("curves", curves, counts)->Unit(benchmark::kMillisecond);
-  benchmark::RegisterBenchmark("all figures", all_figures, counts)->Unit(benchmark::kMillisecond);
-  benchmark::RegisterBenchmark("whole report", whole_report, book)->Unit(benchmark::kMillisecond);
   const tests::Scratch scratch;
   auto file = make_large_book(scratch.at("large.coneline"), trays);
-  benchmark::RegisterBenchmark("from the book", from_the_book, std::ref(file))
-      ->Unit(benchmark::kMillisecond);
-  Ratios ratios;
-  benchmark::RunSpecifiedBenchmarks(&ratios);
-  std::puts(fmt::format("\n{} trays, {} looks each, {} seeds up\n{}", trays, looks_of_a_tray,
-                        plain_pass(counts), ratios.text())
+  const auto body = [](auto act, const auto& of) {
+    return [act, &of](benchmark::State& state) { act(state, of); };
+  };
+  const auto fits = body(curves, counts);
+  const auto named = [trays](const char* what) {
+    return fmt::format("{} of {} trays", what, trays);
+  };
+  measure_and_write({
+      {named("germination: all figures"), body(all_figures, counts), fits, 0, 3},
+      {named("germination: whole report"), body(whole_report, book), fits, 0, 3},
+      {named("germination: report from the book's file"),
+       [&file](benchmark::State& state) { from_the_book(state, file); }, fits, 0, 3},
+      {named("germination: the curves alone, beside a plain sum"), fits, body(sums, counts), 0, 3},
+  });
+  std::puts(fmt::format("{} trays, {} looks each, {} seeds up", trays, looks_of_a_tray,
+                        plain_pass(counts))
                 .c_str());
   return 0;
 }

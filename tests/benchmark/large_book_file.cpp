@@ -74,15 +74,21 @@ class Maker {
 
 } // namespace
 
-store::Book make_large_book(const std::filesystem::path& path, int trays, int looks) {
-  auto book =
-      store::Book::make(path, {"Large book", 17, true, Date::of(2024, 1, 1).value()}).value();
-  const auto counts = large_counts(trays);
+store::Book make_empty_book(const std::filesystem::path& path) {
+  return store::Book::make(path, {"Large book", 17, true, Date::of(2024, 1, 1).value()}).value();
+}
+
+void enter(store::Book& book, const std::vector<stats::Tray>& trays, int looks) {
   book.write([&](store::Writing& writing) -> Result<int> {
-        Maker(writing).add(counts, looks);
+        Maker(writing).add(trays, looks);
         return 0;
       })
       .value();
+}
+
+store::Book make_large_book(const std::filesystem::path& path, int trays, int looks) {
+  auto book = make_empty_book(path);
+  enter(book, large_counts(trays), looks);
   return book;
 }
 

@@ -15,4 +15,9 @@ namespace coneline::tests {
 store::Book make_large_book(const std::filesystem::path& path, int trays,
                             int looks = looks_of_a_tray);
 
+/// A book without anything in it, for what is entered next.
+store::Book make_empty_book(const std::filesystem::path& path);
+/// Enters trays in one transaction.
+void enter(store::Book& book, const std::vector<stats::Tray>& trays, int looks = looks_of_a_tray);
+
 } // namespace coneline::tests

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// The least the engine has to do for a book, by its own C interface.
+
+#include "tests/benchmark/raw_sqlite.h"
+
+namespace coneline::tests {
+
+/// Inserts all rows in one transaction, and closes the file.
+void insert_all(const std::filesystem::path& path, const std::vector<RawTable>& tables);
+
+/// Writes entries of one movement each, a transaction a time: seed of a tray's own that came up.
+void enter_each(RawSqlite& raw, const std::vector<std::int64_t>& trays);
+
+/// What every lot holds in every state, by the query a hand would write; how many there are.
+std::size_t query_balances(RawSqlite& raw);
+/// The same by reading every movement once and adding up in memory.
+std::size_t sum_balances(RawSqlite& raw);
+
+/// Opens a book and asks once, in as few queries as can be, for all that the line shows: registers,
+/// lots, what came in and when, what is on hand, where it stands, what was done when, passes,
+/// harvests, answers, labels. How many rows came.
+std::size_t raw_line(const std::filesystem::path& path);
+
+} // namespace coneline::tests
