@@ -84,8 +84,8 @@ Result<std::size_t> header_row(const std::vector<CsvRow>& rows, const TableLayou
     if (layout.header ? rows[i].line == *layout.header : filled >= 2)
       return i;
   }
-  return refuse(fault(layout.header ? fmt::format("there is nothing on line {}", *layout.header)
-                                    : std::string("no header: no row with two filled cells"),
+  return refuse(fault(layout.header ? phrase("there is nothing on line {}", *layout.header)
+                                    : phrase("no header: no row with two filled cells"),
                       "The names of the columns stand in one row; say its line.")
                     .at({name, layout.header.value_or(1), {}}));
 }
@@ -119,7 +119,7 @@ Result<CsvTable> read_old_table(const std::string& given, const std::string& nam
       row.fields.pop_back();
     if (row.fields.size() > table.columns.size())
       return refuse(fault(phrase("the row has {} cells, the header {}", row.fields.size(),
-                                      table.columns.size()),
+                                 table.columns.size()),
                           "Check separators and quotes in this row, or say which line is the "
                           "header.")
                         .at({name, row.line, {}}));
@@ -140,8 +140,9 @@ Result<CsvTable> read_old_table_file(const std::filesystem::path& path, const Ta
     return refuse(fault(phrase("'{}' cannot be read: {}", path.string(), error.message()),
                         "Check the name."));
   if (size > largest)
-    return refuse(fault(phrase("'{}' has {} MB, more than {} MB", path.string(), size >> 20U, largest >> 20U),
-        "Split it."));
+    return refuse(
+        fault(phrase("'{}' has {} MB, more than {} MB", path.string(), size >> 20U, largest >> 20U),
+              "Split it."));
   std::ifstream in(path, std::ios::binary);
   std::ostringstream text;
   text << in.rdbuf();

@@ -317,7 +317,11 @@ stats::CountRange CrossReport::expected() const {
 }
 
 std::string GerminationReport::time_unit() const {
-  return degree_days ? phrase("degree-days above {:g} °C", degree_days->base) : "days";
+  return degree_days ? fmt::format("degree-days above {:g} °C", degree_days->base) : "days";
+}
+
+std::string GerminationReport::time_unit_said() const {
+  return degree_days ? phrase("degree-days above {:g} °C", degree_days->base) : phrase("days");
 }
 
 Result<GerminationReport> germination_report(std::span<const work::ObservedTray> trays,

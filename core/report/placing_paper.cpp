@@ -28,7 +28,10 @@ std::string name_of(const plan::PlacingInput& input, const std::optional<book::P
 }
 
 PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
-  PlanTable table{"to do", {"month", "lot", "cross", "pot", "containers", "from", "to"}, {}};
+  PlanTable table{phrase("to do"),
+                  {Word{"month"}, Word{"lot"}, Word{"cross"}, Word{"pot"}, Word{"containers"},
+                   Word{"from"}, Word{"to"}},
+                  {}};
   for (const auto& move : placing.moves) {
     const auto& piece = input.pieces[move.piece];
     table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(), piece.cross,
@@ -40,7 +43,10 @@ PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
 }
 
 PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing) {
-  PlanTable table{"benches", {"month", "place", "lot", "cross", "pot", "containers"}, {}};
+  PlanTable table{
+      phrase("benches"),
+      {Word{"month"}, Word{"place"}, Word{"lot"}, Word{"cross"}, Word{"pot"}, Word{"containers"}},
+      {}};
   for (std::size_t month = 0; month < placing.months.size(); ++month)
     for (const auto& place : input.registers.places)
       for (const auto& placed : placing.placed) {
@@ -55,9 +61,9 @@ PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing)
 }
 
 PlanTable room(const plan::PlacingInput& input, const plan::Placing& placing) {
-  PlanTable table{"room taken, %", {"place"}, {}};
+  PlanTable table{phrase("room taken, %"), {Word{"place"}}, {}};
   for (const auto month : placing.months)
-    table.header.push_back(month_of(month));
+    table.header.emplace_back(month_of(month));
   constexpr double per_cent = 100;
   for (const auto& [place, taken] : placing.taken) {
     std::vector<Cell> row{input.registers.place(place).name};
