@@ -297,7 +297,7 @@ std::string_view by_word(By by) {
   case By::season:
     return "season";
   case By::cross_and_season:
-    return "cross-season";
+    return to_phrase("cross-season");
   }
   return "";
 }

@@ -39,37 +39,52 @@ std::vector<Cell> header() {
   return names;
 }
 
+/// A row as people read it: names and units as they are said.
+std::vector<Cell> said(const GerminationReport& report, std::vector<Cell> cells) {
+  for (std::size_t at = 0; at < cells.size(); ++at) {
+    const auto name = columns()[at].name;
+    if (const auto* text = std::get_if<std::string>(&cells[at]); text != nullptr && name == "cross")
+      cells[at] = work::origin_said(*text);
+    else if (name == "time_unit")
+      cells[at] = report.time_unit_said();
+  }
+  return cells;
+}
+
 void add_crosses(Spreadsheet& book, const GerminationReport& report) {
   auto& sheet = book.sheet(as_heading("crosses"), header());
   for (const auto place : report.ranking)
-    sheet.row(cells_of(report, report.crosses[place]));
+    sheet.row(said(report, cells_of(report, report.crosses[place])));
 }
 
 void add_trays(Spreadsheet& book, const GerminationReport& report) {
   auto& sheet = book.sheet(as_heading("trays"), header());
   for (const auto& cross : report.crosses)
     for (const auto& tray : cross.trays)
-      sheet.row(cells_of(report, cross, tray));
+      sheet.row(said(report, cells_of(report, cross, tray)));
 }
 
 void add_looks(Spreadsheet& book, const GerminationReport& report) {
   auto& sheet = book.sheet(as_heading("looks"), {"group", "tray", "sown", "day", "germinated",
                                                  "removed", "leaves", "date"});
-  for (const auto& cross : report.crosses)
+  for (const auto& cross : report.crosses) {
+    const auto name = work::origin_said(cross.name);
     for (const auto& tray : cross.trays)
       for (const auto& look : tray.seen.looks)
-        sheet.row({cross.name, tray.seen.lot.code.text(), tray.seen.sown, look.day, look.germinated,
+        sheet.row({name, tray.seen.lot.code.text(), tray.seen.sown, look.day, look.germinated,
                    look.removed, look.leaves, look.date.iso()});
+  }
 }
 
 Points add_points(Sheet& sheet, const CrossReport& cross) {
   const auto chart = cross_chart(cross);
+  const auto name = work::origin_said(cross.name);
   Points points;
   points.fitted = !chart.fitted.empty();
   points.band = !chart.band.empty();
   points.steps_from = sheet.rows();
   for (const auto& [time, share] : chart.steps)
-    sheet.row({cross.name, Word{"seen"}, time, share, Cell(), Cell(), Cell()});
+    sheet.row({name, Word{"seen"}, time, share, Cell(), Cell(), Cell()});
   points.steps_to = points.curve_from = sheet.rows();
   for (std::size_t i = 0; i < chart.fitted.size(); ++i) {
     const auto& [time, share] = chart.fitted[i];
@@ -77,13 +92,13 @@ Points add_points(Sheet& sheet, const CrossReport& cross) {
       sheet.row(
           {cross.name, Word{"fitted"}, time, share, chart.band[i].low, chart.band[i].high, Cell()});
     else
-      sheet.row({cross.name, Word{"fitted"}, time, share, Cell(), Cell(), Cell()});
+      sheet.row({name, Word{"fitted"}, time, share, Cell(), Cell(), Cell()});
   }
   points.curve_to = sheet.rows();
   if (chart.coming) {
     const auto& [from, low, likely, high] = *chart.coming;
     for (const double share : {low, likely, high})
-      sheet.row({cross.name, Word{"may end"}, chart.until, Cell(), Cell(), Cell(), share});
+      sheet.row({name, Word{"may end"}, chart.until, Cell(), Cell(), Cell(), share});
   }
   return points;
 }

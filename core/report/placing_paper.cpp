@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -34,8 +35,8 @@ PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
                   {}};
   for (const auto& move : placing.moves) {
     const auto& piece = input.pieces[move.piece];
-    table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(), piece.cross,
-                          input.registers.pot(piece.pot).name,
+    table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(),
+                          work::origin_said(piece.cross), input.registers.pot(piece.pot).name,
                           rounded(piece.containers[move.month], 10), name_of(input, move.from),
                           name_of(input, move.to)});
   }
@@ -54,7 +55,7 @@ PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing)
           continue;
         const auto& piece = input.pieces[placed.piece];
         table.rows.push_back({month_of(placing.months[month]), place.name, piece.code.text(),
-                              piece.cross, input.registers.pot(piece.pot).name,
+                              work::origin_said(piece.cross), input.registers.pot(piece.pot).name,
                               rounded(piece.containers[month], 10)});
       }
   return table;

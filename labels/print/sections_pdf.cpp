@@ -162,11 +162,14 @@ class Pages {
   }
 
   /// As people write it: 1.5, or 1,5.
-  static bool is_number(std::string cell) {
+  static bool is_number(const std::string& cell) {
     const auto sign = decimal_said(".");
-    if (const auto at = cell.find(sign); at != std::string::npos)
-      cell.replace(at, sign.size(), ".");
-    return parse_real(cell).has_value();
+    const auto at = cell.find(sign);
+    return parse_real(at == std::string::npos
+                          ? cell
+                          : fmt::format("{}.{}", std::string_view(cell).substr(0, at),
+                                        std::string_view(cell).substr(at + sign.size())))
+        .has_value();
   }
 
   /// They stand at the right end of their column.

@@ -16,7 +16,7 @@
 #include "core/report/placing_paper.h"
 #include "core/report/sowings_input.h"
 #include "core/report/spreadsheet.h"
-#include "tests/core/store/raw.h"
+#include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
 
@@ -150,7 +150,7 @@ class SaidTest : public testing::Test {
     const auto came = exchange::import_season(CONELINE_DEMO_SEASON, book, exchange::Import::write);
     if (!came || !came->faults.none())
       throw std::runtime_error("the demo's season does not come in");
-    names = book.read([](store::Reading& reading) { return given_names(reading); });
+    names = book.read([](store::Reading& reading) { return given_names(reading); }).value();
     speak(&marking);
   }
   SaidTest(const SaidTest&) = delete;
@@ -162,6 +162,7 @@ class SaidTest : public testing::Test {
     auto left = unmarked(text);
     for (const auto& name : names)
       take_out(left, name);
+    left = std::regex_replace(left, std::regex("\\b([0-9a-f]{64}|ml)\\b"), " "); // links, units
     static const std::regex word("[A-Za-z]*[a-z]{2,}[A-Za-z]*");
     std::smatch found;
     EXPECT_FALSE(std::regex_search(left, found, word))
@@ -200,11 +201,13 @@ class SaidTest : public testing::Test {
 
   static Date today() { return Date::parse("2026-11-20").value(); }
   plan::ForecastInput standing() {
-    return book.read([](store::Reading& reading) {
-      auto input = forecast_input(reading, today(), 24, assumptions_in(reading.registers()));
-      add_sowings(input, reading, {true, true});
-      return input;
-    });
+    return book
+        .read([](store::Reading& reading) {
+          auto input = forecast_input(reading, today(), 24, assumptions_in(reading.registers()));
+          add_sowings(input, reading, {true, true});
+          return input;
+        })
+        .value();
   }
 
   tests::Scratch scratch;
@@ -222,7 +225,8 @@ TEST_F(SaidTest, ThePageOfGerminationInEveryGrouping) {
     });
     ASSERT_TRUE(report) << report.error().text();
     expect_page_said(germination_html(*report));
-    EXPECT_EQ(germination_html(*report).find("50.0"), std::string::npos) << "decimals are said";
+    EXPECT_FALSE(std::regex_search(germination_html(*report), std::regex("[0-9]\\.[0-9] %")))
+        << "decimals are said";
   }
 }
 
@@ -248,16 +252,17 @@ TEST_F(SaidTest, CsvKeepsTheNamesOfItsColumns) {
 
 TEST_F(SaidTest, ThePapersOfEveryLotAndPlant) {
   auto codes = book.read([](store::Reading& reading) {
-    const auto registers = reading.registers();
-    std::vector<Code> all;
-    for (const auto kind :
-         {Kind::plant, Kind::purchase, Kind::batch, Kind::tray, Kind::pot_group}) {
-      auto some = codes_on_hand(reading, registers, kind);
-      some.resize(std::min<std::size_t>(some.size(), 4));
-      all.insert(all.end(), some.begin(), some.end());
-    }
-    return all;
-  });
+                     const auto registers = reading.registers();
+                     std::vector<Code> all;
+                     for (const auto kind :
+                          {Kind::plant, Kind::purchase, Kind::batch, Kind::tray, Kind::pot_group}) {
+                       auto some = codes_on_hand(reading, registers, kind);
+                       some.resize(std::min<std::size_t>(some.size(), 4));
+                       all.insert(all.end(), some.begin(), some.end());
+                     }
+                     return all;
+                   })
+                   .value();
   ASSERT_GT(codes.size(), 10U);
   for (const auto& code : codes) {
     const auto told = book.read([&](store::Reading& reading) {
@@ -280,16 +285,16 @@ TEST_F(SaidTest, ThePapersOfASale) {
 }
 
 TEST_F(SaidTest, TheLabelsOfEveryKind) {
-  book.read([&](store::Reading& reading) {
-    const auto registers = reading.registers();
-    for (const auto kind : all_kinds) {
-      const auto words = label_words(reading, registers, codes_on_hand(reading, registers, kind));
-      ASSERT_TRUE(words) << words.error().text();
-      for (const auto& label : *words)
-        for (const auto& line : {label.cross, label.cone, label.sown, label.count})
-          expect_said(line, label.code.text());
-    }
-  });
+  for (const auto kind : all_kinds) {
+    const auto words = book.read([&](store::Reading& reading) {
+      const auto registers = reading.registers();
+      return label_words(reading, registers, codes_on_hand(reading, registers, kind));
+    });
+    ASSERT_TRUE(words) << words.error().text();
+    for (const auto& label : *words)
+      for (const auto& line : {label.cross, label.cone, label.sown, label.count})
+        expect_said(line, label.code.text());
+  }
 }
 
 TEST_F(SaidTest, TheSeasonPlanAndWhatItOrders) {
@@ -298,7 +303,18 @@ TEST_F(SaidTest, TheSeasonPlanAndWhatItOrders) {
   ASSERT_TRUE(forecast) << forecast.error().text();
   expect_said(forecast_paper(*forecast, input));
   expect_said(forecast_sheets(*forecast, input));
-  const auto records = book.read([](store::Reading& reading) { return reading.plan_records(); });
+  ASSERT_TRUE(book.write([&](store::Writing& writing) -> Result<void> {
+    for (const auto& series : forecast->series())
+      if (series.shown == plan::Shown::part)
+        if (auto put = writing.put(book::Offer{
+                {}, series.name, "Mill", book::Form::bale, 100, 2, 1250, 500, 3, 1, 25.0});
+            !put)
+          return refuse(put.error());
+    return {};
+  }));
+  names = book.read([](store::Reading& reading) { return given_names(reading); }).value();
+  const auto records =
+      book.read([](store::Reading& reading) { return reading.plan_records(); }).value();
   const auto list = ordered(*forecast, records.offers, records.goods, today(), 0.9);
   ASSERT_TRUE(list) << list.error().text();
   expect_said(order_paper(*list, input.standing.registers.title, today(), forecast->months()));
@@ -309,8 +325,10 @@ TEST_F(SaidTest, TheBenchList) {
   const auto forecast = plan::forecast_of(input, {60, 1, 1, {}});
   ASSERT_TRUE(forecast) << forecast.error().text();
   const auto placing_in = book.read([&](store::Reading& reading) {
-    return placing_input(input, *forecast, reading.plan_records(), lot_codes(reading), 0.9, 6);
-  });
+                                return placing_input(input, *forecast, reading.plan_records(),
+                                                     lot_codes(reading), 0.9, 6);
+                              })
+                              .value();
   const auto placing = plan::place_lots(placing_in, {0.5, {}});
   ASSERT_TRUE(placing) << placing.error().text();
   expect_said(placing_paper(placing_in, *placing));
