@@ -76,8 +76,8 @@ Result<std::size_t> header_row(const std::vector<CsvRow>& rows, const TableLayou
     if (layout.header ? rows[i].line == *layout.header : filled >= 2)
       return i;
   }
-  return refuse(fault(layout.header ? fmt::format("there is nothing on line {}", *layout.header)
-                                    : std::string("no header: no row with two filled cells"),
+  return refuse(fault(layout.header ? phrase("there is nothing on line {}", *layout.header)
+                                    : phrase("no header: no row with two filled cells"),
                       "The names of the columns stand in one row; say its line.")
                     .at({name, layout.header.value_or(1), {}}));
 }

@@ -24,7 +24,7 @@ Result<void> sound(const CsvTable& table, const TableMatch& match) {
       for (const auto& name : table.columns)
         names += (names.empty() ? "" : ", ") + name;
       return refuse(
-          fault(phrase("there is no column '{}'", column), fmt::format("The file has: {}.", names))
+          fault(phrase("there is no column '{}'", column), phrase("The file has: {}.", names))
               .at({table.file, 0, {}}));
     }
   if (!matched(match, TableField::kind))
@@ -51,7 +51,7 @@ std::size_t letters_between(const std::string& a, const std::string& b) {
 }
 
 /// New names that differ from others by a letter or two may be slips of the pen.
-void look_at_names(const char* what, const std::vector<std::string>& news,
+void look_at_names(const std::string& what, const std::vector<std::string>& news,
                    std::vector<std::string> known, std::vector<std::string>& look_at) {
   constexpr std::size_t short_name = 4; // "A 1" and "A 2" are two benches
   constexpr std::size_t slip = 2;
@@ -61,8 +61,8 @@ void look_at_names(const char* what, const std::vector<std::string>& news,
       return name.size() > short_name && !numbers_differ && letters_between(name, other) <= slip;
     });
     if (near != known.end())
-      look_at.push_back(fmt::format(
-          "Is the {} '{}' the same as '{}'? Both would stand in the book.", what, name, *near));
+      look_at.push_back(phrase("Is the {} '{}' the same as '{}'? Both would stand in the book.",
+                               what, name, *near));
     known.push_back(name);
   }
 }
@@ -76,14 +76,14 @@ std::vector<std::string> names_of(const std::vector<Row>& rows) {
 }
 
 void look_at_news(const book::Registers& before, TableTaken& taken) {
-  look_at_names("taxon", taken.taxa, names_of(before.taxa), taken.look_at);
-  look_at_names("plant", taken.plants, names_of(before.plants), taken.look_at);
-  look_at_names("place", taken.places, names_of(before.places), taken.look_at);
-  look_at_names("tray or pot", taken.pots, names_of(before.pots), taken.look_at);
+  look_at_names(phrase("taxon"), taken.taxa, names_of(before.taxa), taken.look_at);
+  look_at_names(phrase("plant"), taken.plants, names_of(before.plants), taken.look_at);
+  look_at_names(phrase("place"), taken.places, names_of(before.places), taken.look_at);
+  look_at_names(phrase("tray or pot"), taken.pots, names_of(before.pots), taken.look_at);
   if (!taken.places.empty())
     taken.look_at.push_back(
-        "New places have no measures yet: enter their length and width, so that "
-        "room can be reckoned.");
+        phrase("New places have no measures yet: enter their length and width, so that room can be "
+               "reckoned."));
 }
 
 /// Puts a fault of a line where the grower finds it: its row, and the column matched to the member.
@@ -100,10 +100,14 @@ Fault placed(const Fault& fault, const CsvTable& table, const CsvRow& row,
   return there;
 }
 
+Fault stopped() {
+  return fault("stopped: nothing came into the book", "Begin again when there is time.");
+}
+
 } // namespace
 
 Result<TableTaken> take_in_table(const CsvTable& table, const TableMatch& match, store::Book& book,
-                                 Import how, Date today) {
+                                 Import how, Date today, const TableCourse& course) {
   if (auto is = sound(table, match); !is)
     return refuse(is.error());
   TableTaken taken;
@@ -116,7 +120,11 @@ Result<TableTaken> take_in_table(const CsvTable& table, const TableMatch& match,
   bool brought = false;
   const auto put_all = [&](store::Writing& writing) -> Result<void> {
     const auto before = writing.registers();
-    auto all = work::bring_in(writing, read->lines, today);
+    auto all = work::bring_in(writing, read->lines, today, [&](std::size_t done) {
+      return !course || course(done, read->lines.size());
+    });
+    if (all.stopped)
+      return refuse(stopped());
     brought = true;
     for (std::size_t i = 0; i < all.lines.size(); ++i)
       if (all.lines[i])

@@ -174,7 +174,7 @@ class Propose {
     const auto best = choose(program, wish_.seconds);
     if (!best)
       return refuse(too_little());
-    return proposal(among_equals(program, *best, freshness()), "plants", 1);
+    return proposal(among_equals(program, *best, freshness()), phrase("plants"), 1);
   }
 
   /// Just so many crosses, chosen for kinship; of choices that are equal in it, the one with most

@@ -93,8 +93,8 @@ void advise(const FloatersAsked& asked, FloatersDecision& decision) {
     decision.advice = FloatersAdvice::open_more;
     decision.why = phrase("{}; {}. But {}: open {} more before any are thrown away.", filled, pays,
                           asked.known == FloatKnown::unknown
-                              ? "whether the float test holds for this taxon is not known"
-                              : "good seed of this taxon floats too",
+                              ? phrase("whether the float test holds for this taxon is not known")
+                              : phrase("good seed of this taxon floats too"),
                           decision.open_more);
   } else {
     decision.advice = FloatersAdvice::discard;

@@ -101,10 +101,10 @@ class Possible {
     const Estimate germination = own != input_.germination.end()
                                      ? own->second
                                      : Estimate{route->germination, std::nullopt, route->source};
-    std::vector<std::pair<std::string, Estimate>> factors{{"seeds", *female.seeds},
-                                                          {"germination", germination}};
+    std::vector<std::pair<std::string, Estimate>> factors{{phrase("seeds"), *female.seeds},
+                                                          {phrase("germination"), germination}};
     if (pollen.viability)
-      factors.emplace_back("viable pollen", *pollen.viability);
+      factors.emplace_back(phrase("viable pollen"), *pollen.viability);
     double entering = female.seeds->likely * (pollen.viability ? pollen.viability->likely : 1);
     double survival = 1;
     for (std::size_t step = 0; step < route->steps.size(); ++step) {
@@ -115,21 +115,21 @@ class Possible {
       entering *= stay.survival * (step == 0 ? germination.likely : 1);
       survival *= stay.survival;
     }
-    factors.emplace_back("survival", Estimate{survival, std::nullopt, "route"});
+    factors.emplace_back(phrase("survival"), Estimate{survival, std::nullopt, phrase("route")});
     cross.plants = product(factors);
   }
 
   void look_for_papers(PossibleCross& cross, const book::Plant& plant) const {
-    const auto say = [&](std::string_view what) {
+    const auto say = [&](const std::string& what) {
       cross.missing.push_back(
           phrase("{} of {} ({})", what, plant.code.text(), book::plant_name(plant)));
     };
     if (plant.papers.empty())
-      say("papers");
+      say(phrase("papers"));
     if (plant.origin.empty())
-      say("origin");
+      say(phrase("origin"));
     if (plant.taxon_certainty != book::Certainty::certain)
-      say("a certain name");
+      say(phrase("a certain name"));
   }
 
   const CrossingInput& input_;
@@ -146,7 +146,8 @@ Estimate product(const std::vector<std::pair<std::string, Estimate>>& factors) {
   for (const auto& [name, factor] : factors) {
     result.likely *= factor.likely;
     if (!factor.range || !(factor.likely > 0)) {
-      result.source += (result.source.empty() ? "without the range of " : ", ") + name;
+      result.source = result.source.empty() ? phrase("without the range of {}", name)
+                                            : result.source + ", " + name;
       continue;
     }
     ranged = true;

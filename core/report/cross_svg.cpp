@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/phrase.h"
 #include "core/report/chart_axes.h"
 #include "core/report/cross_chart.h"
 #include "core/report/step_chart.h"
@@ -61,38 +62,42 @@ std::string axes(const CrossChart& chart, const Drawing& at, double highest,
   for (int part = 0; part <= 4; ++part) {
     const double share = highest * part / 4;
     svg += fmt::format("<line class=\"grid\" x1=\"{0}\" x2=\"{1}\" y1=\"{2:.1f}\" y2=\"{2:.1f}\"/>"
-                       "<text class=\"axis\" text-anchor=\"end\" x=\"{3}\" y=\"{4:.1f}\">{5:g} "
+                       "<text class=\"axis\" text-anchor=\"end\" x=\"{3}\" y=\"{4:.1f}\">{5} "
                        "%</text>",
-                       left, right, at.y(share), left - 8, at.y(share) + 4, 100 * share);
+                       left, right, at.y(share), left - 8, at.y(share) + 4,
+                       phrase("{:g}", 100 * share));
   }
   const double step = round_step(chart.until);
   for (double day = 0; day <= chart.until; day += step)
     svg +=
         fmt::format("<text class=\"axis\" text-anchor=\"middle\" x=\"{:.1f}\" y=\"{}\">{:g}</text>",
                     at.x(day), bottom + 18, day);
-  return svg + fmt::format("<text class=\"axis\" text-anchor=\"middle\" x=\"{}\" y=\"{}\">{} since "
-                           "sowing</text>",
-                           (left + right) / 2, bottom + 38, escaped(unit));
+  return svg +
+         fmt::format("<text class=\"axis\" text-anchor=\"middle\" x=\"{}\" y=\"{}\">{}</text>",
+                     (left + right) / 2, bottom + 38, escaped(phrase("{} since sowing", unit)));
 }
 
 /// What is what, beside the chart; by its kind of line first.
 std::string key(const CrossChart& chart) {
   std::string svg;
   double y = top + 12;
-  const auto say = [&](std::string_view mark, std::string_view word) {
+  const auto say = [&](std::string_view mark, const std::string& word) {
     svg += fmt::format("<g transform=\"translate({}, {})\">{}</g><text class=\"name\" x=\"{}\" "
                        "y=\"{:.1f}\">{}</text>",
-                       right + 14, y, mark, right + 52, y + 4, word);
+                       right + 14, y, mark, right + 52, y + 4, escaped(word));
     y += 24;
   };
-  say("<line class=\"curve c0\" x1=\"0\" x2=\"30\" y1=\"0\" y2=\"0\"/>", "seen at the looks");
+  say("<line class=\"curve c0\" x1=\"0\" x2=\"30\" y1=\"0\" y2=\"0\"/>",
+      phrase("seen at the looks"));
   if (!chart.fitted.empty())
     say("<line class=\"curve c1\" stroke-dasharray=\"7 3\" x1=\"0\" x2=\"30\" y1=\"0\" y2=\"0\"/>",
-        "fitted curve");
+        phrase("fitted curve"));
   if (!chart.band.empty())
-    say("<rect class=\"band\" x=\"0\" y=\"-7\" width=\"30\" height=\"14\"/>", "range of the curve");
+    say("<rect class=\"band\" x=\"0\" y=\"-7\" width=\"30\" height=\"14\"/>",
+        phrase("range of the curve"));
   if (chart.coming)
-    say("<rect class=\"coming\" x=\"0\" y=\"-7\" width=\"30\" height=\"14\"/>", "where it may end");
+    say("<rect class=\"coming\" x=\"0\" y=\"-7\" width=\"30\" height=\"14\"/>",
+        phrase("where it may end"));
   return svg;
 }
 
@@ -101,10 +106,10 @@ std::string key(const CrossChart& chart) {
 std::string cross_svg(const CrossChart& chart, const std::string& unit) {
   const double highest = highest_of(chart);
   const Drawing at(chart, highest);
-  auto svg = fmt::format("<svg viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"Share of the seed "
-                         "sown that had germinated, with fitted curve, its range, and where it may "
-                         "end\">",
-                         width, height);
+  auto svg =
+      fmt::format("<svg viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"{}\">", width, height,
+                  escaped(phrase("Share of the seed sown that had germinated, with fitted "
+                                 "curve, its range, and where it may end")));
   svg += axes(chart, at, highest, unit);
   if (!chart.band.empty())
     svg += fmt::format("<path class=\"band\" d=\"{}\"/>", at.band());

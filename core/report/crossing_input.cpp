@@ -355,9 +355,9 @@ class Gather {
       return;
     }
     input_.room = free;
-    input_.remarks.emplace_back(
-        "Room: what the measured places offer less what stands there on the day; what will be sold "
-        "or planted out until the plants are there is not foreseen.");
+    input_.remarks.push_back(
+        phrase("Room: what the measured places offer less what stands there on the day; what will "
+               "be sold or planted out until the plants are there is not foreseen."));
   }
 
   store::Reading& reading_;
@@ -367,20 +367,20 @@ class Gather {
   std::vector<work::ObservedTray> trays_;
 };
 
-Fault not_among(const plan::CrossingInput& input, const Code& code, std::string_view what) {
+Fault not_among(const plan::CrossingInput& input, const Code& code, Kind what) {
   for (const auto& [left_out, why] : input.left_out)
     if (left_out == code)
       return fault(phrase("{} cannot be used: {}", code.text(), why),
-                   phrase("Choose another {}.", what));
+                   phrase("Choose another {}.", kind_said(what)));
   if (const auto* plant = book::coded(input.registers.plants, code);
-      plant != nullptr && what == "pollen lot")
+      plant != nullptr && what == Kind::pollen)
     return fault(plant->sex == book::Sex::female
                      ? phrase("{} ({}) is a female plant: it gives no pollen and cannot be "
                               "the father",
                               code.text(), book::plant_name(*plant))
                      : phrase("{} is a plant, not a pollen lot", code.text()),
                  "Name one of its pollen lots, or another father's.");
-  return fault(phrase("{} is no {} to choose from", code.text(), what),
+  return fault(phrase("{} is no {} to choose from", code.text(), kind_said(what)),
                "The list of possible crosses shows those there are.");
 }
 
@@ -394,9 +394,9 @@ Result<std::size_t> cross_meant(const plan::CrossingInput& input,
                                 const std::vector<plan::PossibleCross>& possible,
                                 const Code& female, const Code& pollen) {
   if (std::ranges::find(input.females, female, &plan::FemaleToCross::code) == input.females.end())
-    return refuse(not_among(input, female, "cone"));
+    return refuse(not_among(input, female, Kind::cone));
   if (std::ranges::find(input.pollen, pollen, &plan::PollenToUse::code) == input.pollen.end())
-    return refuse(not_among(input, pollen, "pollen lot"));
+    return refuse(not_among(input, pollen, Kind::pollen));
   const auto found = std::ranges::find_if(possible, [&](const plan::PossibleCross& cross) {
     return input.females[cross.female].code == female && input.pollen[cross.pollen].code == pollen;
   });

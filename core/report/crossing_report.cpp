@@ -94,7 +94,7 @@ std::string_view aim_word(plan::Aim aim) {
 
 std::string estimate_text(const std::optional<plan::Estimate>& estimate) {
   if (!estimate)
-    return "not known";
+    return phrase("not known");
   return estimate->range ? phrase("{:.0f}–{:.0f}, likely {:.0f}", estimate->range->low,
                                   estimate->range->high, estimate->likely)
                          : phrase("likely {:.0f}", estimate->likely);
@@ -110,18 +110,16 @@ std::string bound_text(const plan::Proposal& proposal) {
 
 std::vector<std::string> crossing_rules() {
   return {
-      to_phrase(
+      phrase(
           "Kinship of the parents is the inbreeding of their offspring; a parent that is not known "
           "is taken as related to nobody, so kinship may be higher than said."),
-      to_phrase(
+      phrase(
           "Hybrids are named by their parents joined by ×, the seed parent first (ICN Art. H.2); "
           "both parents are kept as plants, never read from a name."),
-      to_phrase(
-          "Plants = seeds sown × viable share of the pollen × germination × survival along the "
-          "route; ranges are 10 to 90 % and leave survival at one value."),
-      to_phrase(
-          "Many cycads are protected: what is said of papers is no legal advice; the authority "
-          "decides.")};
+      phrase("Plants = seeds sown × viable share of the pollen × germination × survival along the "
+             "route; ranges are 10 to 90 % and leave survival at one value."),
+      phrase("Many cycads are protected: what is said of papers is no legal advice; the authority "
+             "decides.")};
 }
 
 std::vector<TaxonKinship> kinship_by_taxon(const plan::CrossingInput& input) {

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/forecast_paper.h"
 
+#include "core/base/heading.h"
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/report/forecast_report.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -41,20 +43,21 @@ double rounded(double value, int decimals) {
 /// Months down, one column a series; months in which nothing happens are left out.
 PlanTable ranges(const plan::Forecast& forecast, Shown shown,
                  std::span<const std::size_t> columns) {
-  PlanTable table{heading_of(shown), {phrase("month")}, {}};
-  const int decimals = decimals_of(shown);
+  PlanTable table{heading_of(shown), {Word{"month"}}, {}};
+  const auto number = [decimals = decimals_of(shown)](double value) {
+    return decimal_said(fmt::format("{:.{}f}", value, decimals));
+  };
   for (const auto at : columns)
-    table.header.push_back(forecast.series()[at].name);
+    table.header.emplace_back(name_said(forecast.series()[at]));
   for (std::size_t month = 0; month < forecast.months().size(); ++month) {
     std::vector<Cell> row{month_of(forecast.months()[month])};
     bool some = false;
     for (const auto at : columns) {
       const auto range = forecast.range(at, month);
       some = some || range.high > 0;
-      row.emplace_back(range.high <= 0
-                           ? std::string("–")
-                           : fmt::format("{:.{}f} – {:.{}f} – {:.{}f}", range.low, decimals,
-                                         range.middle, decimals, range.high, decimals));
+      row.emplace_back(range.high <= 0 ? std::string("–")
+                                       : fmt::format("{} – {} – {}", number(range.low),
+                                                     number(range.middle), number(range.high)));
     }
     if (some)
       table.rows.push_back(std::move(row));
@@ -63,17 +66,18 @@ PlanTable ranges(const plan::Forecast& forecast, Shown shown,
 }
 
 PlanTable numbers(const plan::Forecast& forecast, Shown shown) {
-  PlanTable table{
-      std::string(word_of(shown)), {"month", "name", "10 %", "50 %", "90 %", "mean", "unit"}, {}};
+  PlanTable table{as_heading(word_of(shown)),
+                  {Word{"month"}, Word{"name"}, std::string("10 %"), std::string("50 %"),
+                   std::string("90 %"), Word{"mean"}, Word{"unit"}},
+                  {}};
   const int decimals = decimals_of(shown) + 2;
   for (const auto at : series_of(forecast, shown))
     for (std::size_t month = 0; month < forecast.months().size(); ++month) {
       const auto range = forecast.range(at, month);
-      table.rows.push_back({month_of(forecast.months()[month]), forecast.series()[at].name,
+      table.rows.push_back({month_of(forecast.months()[month]), name_said(forecast.series()[at]),
                             rounded(range.low, decimals), rounded(range.middle, decimals),
                             rounded(range.high, decimals),
-                            rounded(forecast.mean(at, month), decimals),
-                            std::string(unit_of(shown))});
+                            rounded(forecast.mean(at, month), decimals), Word{unit_of(shown)}});
     }
   return table;
 }
@@ -98,6 +102,19 @@ PlanPaper with_words(const plan::Forecast& forecast, const plan::ForecastInput& 
 }
 
 } // namespace
+
+std::string name_said(const plan::SeriesName& series) {
+  switch (series.shown) {
+  case Shown::square_metres:
+  case Shown::load:
+  case Shown::unplaced_metres:
+    return phrase_of(series.name);
+  case Shown::ready:
+    return work::origin_said(series.name);
+  default:
+    return series.name;
+  }
+}
 
 std::string heading_of(Shown shown) {
   switch (shown) {
@@ -153,13 +170,13 @@ std::vector<std::string> crowding_told(const plan::Forecast& forecast,
     if (worst == one.over.end() || *worst <= 0)
       continue;
     const auto at = static_cast<std::size_t>(worst - one.over.begin());
-    told.push_back(phrase("'{}' has {}. Over full with {:.0f} % in {}{}.", phrase_of(one.name),
-                          measured(Quantity::square_metres, one.offered, 2), per_cent * *worst,
-                          plan::month_name(forecast.months()[at]),
-                          one.likely_full
-                              ? phrase("; more likely than not from {}",
-                                       plan::month_name(forecast.months()[*one.likely_full]))
-                              : ""));
+    told.push_back(
+        phrase("'{}' has {}. Over full with {:.0f} % in {}{}.", name_said({one.shown, one.name}),
+               measured(Quantity::square_metres, one.offered, 2), per_cent * *worst,
+               plan::month_name(forecast.months()[at]),
+               one.likely_full ? phrase("; more likely than not from {}",
+                                        plan::month_name(forecast.months()[*one.likely_full]))
+                               : ""));
   }
   if (told.empty())
     told.push_back(phrase("Everything finds room in every future drawn."));

@@ -11,6 +11,9 @@ namespace coneline::report {
 /// "Plants into pots", "Litres of finished mix" and so on.
 std::string heading_of(plan::Shown shown);
 int decimals_of(plan::Shown shown);
+/// What a line is of, as it is said: light classes are words of the program, all else has the
+/// grower's names.
+std::string name_said(const plan::SeriesName& series);
 
 /// "'sun' has 3.20 m². Over full with 84 % in May 2027; more likely than not from April 2027."
 std::vector<std::string> crowding_told(const plan::Forecast& forecast,

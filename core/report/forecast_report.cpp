@@ -24,16 +24,16 @@ struct Spelt {
   std::string_view unit;
 };
 constexpr std::array<Spelt, 10> spelt{
-    {{Shown::into, "plants into", "plants"},
-     {Shown::standing, "plants standing", "plants"},
-     {Shown::mix, "mix", "litres"},
-     {Shown::part, "part", "litres"},
-     {Shown::square_metres, "bench", "square metres"},
-     {Shown::load, "load", "kg a square metre"},
-     {Shown::place_metres, "place", "square metres"},
-     {Shown::place_load, "place load", "kg a square metre"},
-     {Shown::unplaced_metres, "bench without a place", "square metres"},
-     {Shown::ready, "ready", "plants"}}};
+    {{Shown::into, to_phrase("plants into"), to_phrase("plants")},
+     {Shown::standing, to_phrase("plants standing"), to_phrase("plants")},
+     {Shown::mix, to_phrase("mix"), to_phrase("litres")},
+     {Shown::part, to_phrase("part"), to_phrase("litres")},
+     {Shown::square_metres, to_phrase("bench"), to_phrase("square metres")},
+     {Shown::load, to_phrase("load"), to_phrase("kg a square metre")},
+     {Shown::place_metres, to_phrase("place"), to_phrase("square metres")},
+     {Shown::place_load, to_phrase("place load"), to_phrase("kg a square metre")},
+     {Shown::unplaced_metres, to_phrase("bench without a place"), to_phrase("square metres")},
+     {Shown::ready, to_phrase("ready"), to_phrase("plants")}}};
 
 const Spelt& spelt_of(Shown shown) {
   return *std::ranges::find(spelt, shown, &Spelt::shown);

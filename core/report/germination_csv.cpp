@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/csv.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/report/germination_rows.h"
 
 namespace coneline::report {
@@ -10,6 +11,7 @@ namespace {
 struct Written {
   std::string operator()(std::monostate) const { return ""; }
   std::string operator()(const std::string& text) const { return for_spreadsheet(text); }
+  std::string operator()(Word word) const { return std::string(word.english); }
   std::string operator()(std::int64_t number) const { return std::to_string(number); }
   std::string operator()(double number) const { return write_real(number); }
 };
@@ -40,7 +42,7 @@ std::string germination_dictionary() {
   auto text = csv_line({"column", "type", "unit", "missing", "meaning"});
   for (const auto& column : columns())
     text += csv_line({std::string(column.name), std::string(column.type), std::string(column.unit),
-                      "empty", std::string(column.meaning)});
+                      "empty", phrase_of(column.meaning)});
   return text;
 }
 

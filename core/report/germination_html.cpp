@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/heading.h"
+#include "core/base/phrase.h"
 #include "core/report/cross_chart.h"
 #include "core/report/step_chart.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -50,13 +53,13 @@ std::string share_text(const stats::FinalShare& share) {
   if (!share.share)
     return "–";
   if (!share.range)
-    return fmt::format("{:.1f} %", 100 * *share.share);
-  return fmt::format("{:.1f}–{:.1f} %, likely {:.1f}", 100 * share.range->low,
-                     100 * share.range->high, 100 * *share.share);
+    return phrase("{:.1f} %", 100 * *share.share);
+  return phrase("{:.1f}–{:.1f} %, likely {:.1f}", 100 * share.range->low, 100 * share.range->high,
+                100 * *share.share);
 }
 
 std::string days_text(const std::optional<double>& days) {
-  return days ? fmt::format("{:.1f}", *days) : "–";
+  return days ? phrase("{:.1f}", *days) : "–";
 }
 
 /// The range on a scale from 0 to 100 %, the likely value as a gap in it.
@@ -78,27 +81,43 @@ std::string bar(const stats::FinalShare& share) {
       share_text(share), low, high, x(*share.share), x(*share.share));
 }
 
+enum class Align { number, text };
+
+struct Heading {
+  std::string words;
+  Align align = Align::number;
+};
+
+std::string heading_row(const std::vector<Heading>& headings) {
+  std::string row = "<thead><tr>";
+  for (const auto& [words, align] : headings)
+    row +=
+        fmt::format("<th{}>{}</th>", align == Align::text ? " class=\"text\"" : "", escaped(words));
+  return row + "</tr></thead><tbody>\n";
+}
+
 std::string expected_text(const CrossReport& cross) {
   const auto more = cross.expected();
   if (cross.waiting == 0)
-    return "none";
+    return phrase("none");
   if (more.high == 0)
-    return "none expected";
-  return fmt::format("{}–{}, likely {}", more.low, more.high, more.median);
+    return phrase("none expected");
+  return phrase("{}–{}, likely {}", more.low, more.high, more.median);
 }
 
 std::string short_unit(const GerminationReport& report) {
-  return report.degree_days ? "degree-days" : "days";
+  return report.degree_days ? phrase("degree-days") : phrase("days");
 }
 
 std::string alike(const GerminationReport& report) {
   if (report.crosses.size() < 2)
     return "";
-  std::string html = fmt::format("<p class=\"quiet\">{} At {:g} %.</p>\n",
-                                 escaped(alike_method_told()), 100 * report.confidence);
+  std::string html = fmt::format("<p class=\"quiet\">{} {}</p>\n", escaped(alike_method_told()),
+                                 escaped(phrase("At {:g} %.", 100 * report.confidence)));
   const auto told = alike_told(report);
   if (told.empty())
-    return html + "<p>Each differs from every other beyond chance.</p>\n";
+    return html + "<p>" + escaped(phrase("Each differs from every other beyond chance.")) +
+           "</p>\n";
   html += "<ul>\n";
   for (const auto& sentence : told)
     html += "<li>" + escaped(sentence) + "</li>\n";
@@ -106,13 +125,17 @@ std::string alike(const GerminationReport& report) {
 }
 
 std::string summary(const GerminationReport& report) {
-  std::string html = fmt::format(
-      "<h2>Ranking</h2>\n<div class=\"wide\"><table><thead><tr><th>{}</th><th "
-      "class=\"text\">alike</th><th>sown</th><th>up</th>"
-      "<th class=\"text\">share of sown, {:g} % range</th><th class=\"text\">0 to 100 %</th>"
-      "<th>still to come</th><th>mean {}</th><th>T50 {}</th></tr></thead><tbody>\n",
-      report.by == By::season ? "season" : "cross", 100 * report.confidence, short_unit(report),
-      short_unit(report));
+  std::string html =
+      "<h2>" + escaped(phrase("Ranking")) + "</h2>\n<div class=\"wide\"><table>" +
+      heading_row({{report.by == By::season ? as_heading("season") : as_heading("cross")},
+                   {as_heading("alike"), Align::text},
+                   {as_heading("sown")},
+                   {as_heading("up")},
+                   {phrase("share of sown, {:g} % range", 100 * report.confidence), Align::text},
+                   {phrase("0 to 100 %"), Align::text},
+                   {as_heading("still to come")},
+                   {phrase("mean {}", short_unit(report))},
+                   {phrase("T50 {}", short_unit(report))}});
   for (const auto place : report.ranking) {
     const auto& cross = report.crosses[place];
     html +=
@@ -120,8 +143,8 @@ std::string summary(const GerminationReport& report) {
                     "class=\"text\">{}</td><td>{}</td><td>{}</td>"
                     "<td class=\"text whole\">{}</td><td "
                     "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",
-                    escaped(cross.name), escaped(cross.taxon), cross.alike, cross.figures.sown,
-                    cross.figures.germinated, share_text(cross.figures.final),
+                    escaped(work::origin_said(cross.name)), escaped(cross.taxon), cross.alike,
+                    cross.figures.sown, cross.figures.germinated, share_text(cross.figures.final),
                     bar(cross.figures.final), expected_text(cross),
                     days_text(cross.together.mean_time), days_text(cross.together.t50_farooq));
   }
@@ -133,61 +156,71 @@ std::string charts(const GerminationReport& report) {
   for (const auto& cross : report.crosses)
     last_day = std::max(last_day, cross.curve.back().day);
   if (last_day <= 0)
-    return "<p>No tray has been looked at yet.</p>\n";
-  std::string html = "<h2>How it came up</h2>\n<p class=\"quiet\">Share of the seed sown. The "
-                     "trays of a cross are taken together, times counted from each one's sowing; "
-                     "trays sown later count with what has come up so far.</p>\n";
+    return "<p>" + escaped(phrase("No tray has been looked at yet.")) + "</p>\n";
+  std::string html = fmt::format(
+      "<h2>{}</h2>\n<p class=\"quiet\">{}</p>\n", escaped(phrase("How it came up")),
+      escaped(phrase("Share of the seed sown. The trays of a cross are taken together, times "
+                     "counted from each one's sowing; trays sown later count with what has come "
+                     "up so far.")));
   for (std::size_t at = 0; at < report.crosses.size(); at += curves_in_chart) {
     const auto many = std::min(curves_in_chart, report.crosses.size() - at);
-    html += step_chart(std::span(report.crosses).subspan(at, many), last_day, report.time_unit());
+    html +=
+        step_chart(std::span(report.crosses).subspan(at, many), last_day, report.time_unit_said());
   }
   return html;
 }
 
 std::string leaf_text(const LeafFigures& leaf) {
   if (leaf.leaves == 0)
-    return "No first leaf seen yet.";
+    return phrase("No first leaf seen yet.");
   const auto days = leaf.days_from_root
-                        ? fmt::format("; half of the roots had it {:.0f} days or less after they "
-                                      "were seen, the earliest root taken to be the first to leaf",
-                                      *leaf.days_from_root)
-                        : std::string("; too few roots have theirs to say after how many days");
-  return fmt::format("First leaf: {} seeds, {} of those sown{}.", leaf.leaves,
-                     share_text(leaf.share), days);
+                        ? phrase("; half of the roots had it {:.0f} days or less after they "
+                                 "were seen, the earliest root taken to be the first to leaf",
+                                 *leaf.days_from_root)
+                        : phrase("; too few roots have theirs to say after how many days");
+  return phrase("First leaf: {} seeds, {} of those sown{}.", leaf.leaves, share_text(leaf.share),
+                days);
 }
 
 /// The curve in words: family, what never comes, and how steep.
 std::string curve_text(const CrossReport& cross) {
   const auto& fit = cross.figures.curve;
   if (!fit)
-    return cross.figures.germinated == 0 ? "No curve: nothing came up."
-                                         : "No curve: all that came up was seen at one look.";
-  const auto end = fit->boundary
-                       ? std::string("the counts do not yet tell of an end")
-                       : fmt::format("{:.0f} % of the seed germinates sooner or later by it",
-                                     100 * fit->curve.germinable);
-  return fmt::format("Curve: {}, {}.", stats::family_word(fit->curve.family), end);
+    return cross.figures.germinated == 0
+               ? phrase("No curve: nothing came up.")
+               : phrase("No curve: all that came up was seen at one look.");
+  const auto end = fit->boundary ? phrase("the counts do not yet tell of an end")
+                                 : phrase("{:.0f} % of the seed germinates sooner or later by it",
+                                          100 * fit->curve.germinable);
+  return phrase("Curve: {}, {}.", phrase_of(stats::family_word(fit->curve.family)), end);
 }
 
 std::string chart(const GerminationReport& report, const CrossReport& cross) {
   if (cross.curve.back().day <= 0)
     return "";
-  return cross_svg(cross_chart(cross), report.time_unit());
+  return cross_svg(cross_chart(cross), report.time_unit_said());
 }
 
 std::string details(const GerminationReport& report, const CrossReport& cross) {
-  std::string html = fmt::format(
-      "<h2>{}</h2>\n<p>{}{} {} {}</p>\n{}<div class=\"wide\"><table><thead><tr><th>tray</th>"
-      "<th class=\"text\">sown on</th><th>sown</th><th>up</th><th>removed</th>"
-      "<th class=\"text\">share of sown</th><th class=\"text\">0 to 100 %</th><th>mean {}</th>"
-      "<th>T50 {}</th><th>leaves</th><th class=\"text\">state</th></tr></thead><tbody>\n",
-      escaped(cross.name),
-      cross.taxon.empty() ? "" : fmt::format("<i>{}</i>. ", escaped(cross.taxon)),
-      escaped(cross.told + (!cross.known
-                                ? std::string()
-                                : " Still to come leans on " + cross.known->beforehand + ".")),
-      leaf_text(cross.leaf), curve_text(cross), chart(report, cross), short_unit(report),
-      short_unit(report));
+  const auto leans =
+      cross.known ? phrase(" Still to come leans on {}.", cross.known->beforehand) : std::string();
+  std::string html =
+      fmt::format("<h2>{}</h2>\n<p>{}{} {} {}</p>\n{}<div class=\"wide\"><table>",
+                  escaped(work::origin_said(cross.name)),
+                  cross.taxon.empty() ? "" : fmt::format("<i>{}</i>. ", escaped(cross.taxon)),
+                  escaped(cross.told + leans), escaped(leaf_text(cross.leaf)),
+                  escaped(curve_text(cross)), chart(report, cross));
+  html += heading_row({{as_heading("tray")},
+                       {as_heading("sown on"), Align::text},
+                       {as_heading("sown")},
+                       {as_heading("up")},
+                       {as_heading("removed")},
+                       {as_heading("share of sown"), Align::text},
+                       {phrase("0 to 100 %"), Align::text},
+                       {phrase("mean {}", short_unit(report))},
+                       {phrase("T50 {}", short_unit(report))},
+                       {as_heading("leaves")},
+                       {as_heading("state"), Align::text}});
   for (const auto& tray : cross.trays)
     html += fmt::format(
         "<tr><td><code>{}</code></td><td class=\"text "
@@ -204,40 +237,56 @@ std::string details(const GerminationReport& report, const CrossReport& cross) {
 std::string left_out(const GerminationReport& report) {
   if (report.left_out.empty())
     return "";
-  std::string html = "<h2>Left out</h2>\n<ul>\n";
+  std::string html = "<h2>" + escaped(phrase("Left out")) + "</h2>\n<ul>\n";
   for (const auto& tray : report.left_out)
     html += fmt::format("<li><code>{}</code>: {}</li>\n", tray.code.text(), escaped(tray.why));
   return html + "</ul>\n";
 }
 
 std::string methods(const GerminationReport& report) {
-  std::string named;
+  std::vector<std::string> named;
   for (const auto& cross : report.crosses)
-    if (const auto& method = cross.figures.final.method; named.find(method) == std::string::npos)
-      named += (named.empty() ? "" : "; ") + method;
-  return fmt::format("<p class=\"quiet\">Ranges at {:g} %: {}. Mean and T50 are times to the look "
-                     "at which seed was seen, of the seed that came up. {}</p>\n{}",
-                     100 * report.confidence, escaped(named), escaped(band_told()),
-                     report.degree_days ? "<p>" + escaped(lacking_told(report)) + "</p>\n" : "");
+    if (const auto method = phrase_of(cross.figures.final.method);
+        std::ranges::find(named, method) == named.end())
+      named.push_back(method);
+  return fmt::format(
+      "<p class=\"quiet\">{} {}</p>\n{}",
+      escaped(phrase("Ranges at {:g} %: {}. Mean and T50 are times to the look at "
+                     "which seed was seen, of the seed that came up.",
+                     100 * report.confidence, fmt::format("{}", fmt::join(named, "; ")))),
+      escaped(band_told()),
+      report.degree_days ? "<p>" + escaped(lacking_told(report)) + "</p>\n" : "");
+}
+
+std::string title_of(const GerminationReport& report) {
+  switch (report.by) {
+  case By::season:
+    return phrase("Germination per season");
+  case By::cross:
+    return phrase("Germination per cross");
+  case By::cross_and_season:
+    return phrase("Germination per cross and season");
+  }
+  return {};
 }
 
 } // namespace
 
 std::string germination_html(const GerminationReport& report) {
   std::string html =
-      fmt::format("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">"
+      fmt::format("<!DOCTYPE html>\n<html lang=\"{}\"><head><meta charset=\"utf-8\">"
                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
                   "<meta name=\"color-scheme\" content=\"light dark\">"
-                  "<title>Germination, {0}, {1}</title><style>{2}</style></head>\n<body>\n"
-                  "<h1>Germination per {3}</h1>\n<p>{0}, as of {1}</p>\n",
-                  escaped(report.title.name), report.as_of.iso(), style,
-                  report.by == By::season  ? "season"
-                  : report.by == By::cross ? "cross"
-                                           : "cross and season");
+                  "<title>{}</title><style>{}</style></head>\n<body>\n<h1>{}</h1>\n<p>{}</p>\n",
+                  language_code(),
+                  escaped(phrase("Germination, {}, {}", report.title.name, report.as_of.iso())),
+                  style, escaped(title_of(report)),
+                  escaped(phrase("{}, as of {}", report.title.name, report.as_of.iso())));
   if (report.title.invented)
-    html += "<p class=\"invented\">Invented data: this nursery and its counts are made up.</p>\n";
+    html += fmt::format("<p class=\"invented\">{}</p>\n",
+                        escaped(phrase("Invented data: this nursery and its counts are made up.")));
   if (report.crosses.empty())
-    html += "<p>No tray had been sown by then.</p>\n";
+    html += "<p>" + escaped(phrase("No tray had been sown by then.")) + "</p>\n";
   else
     html += summary(report) + methods(report) + charts(report);
   for (const auto& cross : report.crosses)

@@ -297,7 +297,7 @@ std::string_view by_word(By by) {
   case By::season:
     return "season";
   case By::cross_and_season:
-    return "cross-season";
+    return to_phrase("cross-season");
   }
   return "";
 }
@@ -317,7 +317,11 @@ stats::CountRange CrossReport::expected() const {
 }
 
 std::string GerminationReport::time_unit() const {
-  return degree_days ? phrase("degree-days above {:g} °C", degree_days->base) : "days";
+  return degree_days ? fmt::format("degree-days above {:g} °C", degree_days->base) : "days";
+}
+
+std::string GerminationReport::time_unit_said() const {
+  return degree_days ? phrase("degree-days above {:g} °C", degree_days->base) : phrase("days");
 }
 
 Result<GerminationReport> germination_report(std::span<const work::ObservedTray> trays,

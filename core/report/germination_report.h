@@ -94,7 +94,7 @@ struct CrossReport {
   std::string alike;                    ///< letters; crosses that share one cannot be told apart
   std::string told;
   std::optional<KnownToCome> known; ///< besides figures.still_expected, which knows no book
-  std::vector<TrayReport> trays; ///< in the order of codes
+  std::vector<TrayReport> trays;    ///< in the order of codes
 
   /// What to expect: with what the book knows, else by the cross's own counts.
   [[nodiscard]] stats::CountRange expected() const;
@@ -120,16 +120,17 @@ struct GerminationReport {
   /// beyond chance by Holm's adjustment over all pairs. Sets of one are crosses apart from all.
   std::vector<std::vector<std::size_t>> alike;
 
-  /// "days", or "degree-days above 10 °C".
+  /// "days", or "degree-days above 10 °C": as files have it, and as it is said.
   [[nodiscard]] std::string time_unit() const;
+  [[nodiscard]] std::string time_unit_said() const;
 };
 
 /// The sets of two and more in words, each a sentence.
 std::vector<std::string> alike_told(const GerminationReport& report);
 /// How the sets came about, and how the band around a curve is worked out; the same for all
 /// reports.
-std::string_view alike_method_told();
-std::string_view band_told();
+std::string alike_method_told();
+std::string band_told();
 /// Days that lack a temperature, in a report by degree-days; empty otherwise.
 std::string lacking_told(const GerminationReport& report);
 

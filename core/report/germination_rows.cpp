@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/germination_rows.h"
 
+#include "core/base/phrase.h"
+
 #include <array>
 
 namespace coneline::report {
@@ -8,65 +10,78 @@ namespace coneline::report {
 namespace {
 
 constexpr std::array all_columns{
-    Column{"level", "text", "", "what the row is about: cross, season or cross-season, else tray"},
-    Column{"rank", "whole", "", "place by share among all crosses, 1 the highest; of crosses only"},
+    Column{"level", "text", "",
+           to_phrase("what the row is about: cross, season or cross-season, else tray")},
+    Column{"rank", "whole", "",
+           to_phrase("place by share among all crosses, 1 the highest; of crosses only")},
     Column{"alike", "text", "",
-           "letters: crosses that share one cannot be told apart at the confidence, by Holm's "
-           "adjustment over all pairs; of crosses only"},
+           to_phrase(
+               "letters: crosses that share one cannot be told apart at the confidence, by Holm's "
+               "adjustment over all pairs; of crosses only")},
     Column{"cross", "text", "",
-           "seed parent × pollen parents, or the season in a report by season"},
-    Column{"taxon", "text", "", "name or hybrid formula"},
-    Column{"season", "text", "", "season of sowing; empty for a cross over all seasons"},
-    Column{"cone", "text", "", "code of the cone or purchase; of trays only"},
-    Column{"tray", "text", "", "code of the tray; of trays only"},
-    Column{"sown_on", "date", "", "day of sowing, year-month-day; of trays only"},
-    Column{"sown", "whole", "seeds", "seed sown"},
-    Column{"germinated", "whole", "seeds", "seed that germinated by as_of: root, or leaf, seen"},
-    Column{"removed", "whole", "seeds", "seed taken out that had not germinated"},
-    Column{"waiting", "whole", "seeds", "neither germinated nor removed"},
-    Column{"share", "number", "share", "germinated of sown"},
-    Column{"share_low", "number", "share", "lower end of its range at the confidence"},
-    Column{"share_high", "number", "share", "upper end of its range"},
-    Column{"share_method", "text", "", "how the range was worked out"},
-    Column{"spread_rho", "number", "",
-           "spread between trays: beta-binomial correlation; of crosses with two trays and more"},
+           to_phrase("seed parent × pollen parents, or the season in a report by season")},
+    Column{"taxon", "text", "", to_phrase("name or hybrid formula")},
+    Column{"season", "text", "", to_phrase("season of sowing; empty for a cross over all seasons")},
+    Column{"cone", "text", "", to_phrase("code of the cone or purchase; of trays only")},
+    Column{"tray", "text", "", to_phrase("code of the tray; of trays only")},
+    Column{"sown_on", "date", "", to_phrase("day of sowing, year-month-day; of trays only")},
+    Column{"sown", "whole", "seeds", to_phrase("seed sown")},
+    Column{"germinated", "whole", "seeds",
+           to_phrase("seed that germinated by as_of: root, or leaf, seen")},
+    Column{"removed", "whole", "seeds", to_phrase("seed taken out that had not germinated")},
+    Column{"waiting", "whole", "seeds", to_phrase("neither germinated nor removed")},
+    Column{"share", "number", "share", to_phrase("germinated of sown")},
+    Column{"share_low", "number", "share", to_phrase("lower end of its range at the confidence")},
+    Column{"share_high", "number", "share", to_phrase("upper end of its range")},
+    Column{"share_method", "text", "", to_phrase("how the range was worked out")},
+    Column{
+        "spread_rho", "number", "",
+        to_phrase(
+            "spread between trays: beta-binomial correlation; of crosses with two trays and more")},
     Column{"mean_time", "number", "time_unit",
-           "mean time from sowing to the look at which seed was "
-           "seen, of the seed that came up"},
+           to_phrase("mean time from sowing to the look at which seed was "
+                     "seen, of the seed that came up")},
     Column{"t50", "number", "time_unit",
-           "time by which half of the seed that came up was up (Farooq et al. 2005)"},
+           to_phrase("time by which half of the seed that came up was up (Farooq et al. 2005)")},
     Column{"still_expected_low", "whole", "seeds",
-           "how many more will ever come up, lower end of its range; of crosses only"},
-    Column{"still_expected_median", "whole", "seeds", "the same, the middle"},
-    Column{"still_expected_high", "whole", "seeds", "the same, upper end"},
+           to_phrase("how many more will ever come up, lower end of its range; of crosses only")},
+    Column{"still_expected_median", "whole", "seeds", to_phrase("the same, the middle")},
+    Column{"still_expected_high", "whole", "seeds", to_phrase("the same, upper end")},
     Column{"known_to_come_low", "whole", "seeds",
-           "the same with what the book knows of the taxon, lower end; of a report by cross"},
-    Column{"known_to_come_median", "whole", "seeds", "the same, the middle"},
-    Column{"known_to_come_high", "whole", "seeds", "the same, upper end"},
-    Column{"known_beforehand", "text", "", "what the book knew of the taxon"},
-    Column{"curve_family", "text", "",
-           "log-logistic, weibull or log-normal: F(t) = germinable · H(shape · ln(t / scale)); of "
-           "crosses only"},
-    Column{"curve_germinable", "number", "share", "of the seed sown, sooner or later"},
-    Column{"curve_germinable_error", "number", "share", "its standard error; empty at its limit 1"},
-    Column{"curve_shape", "number", "", "steepness"},
-    Column{"curve_shape_error", "number", "", "its standard error"},
-    Column{"curve_scale", "number", "time_unit", "time scale"},
-    Column{"curve_scale_error", "number", "time_unit", "its standard error"},
-    Column{"leaves", "whole", "seeds", "seed with its first leaf"},
-    Column{"leaf_share", "number", "share", "leaves of sown"},
-    Column{"leaf_share_low", "number", "share", "lower end of its range"},
-    Column{"leaf_share_high", "number", "share", "upper end of its range"},
-    Column{"leaf_share_method", "text", "", "how the range was worked out"},
+           to_phrase(
+               "the same with what the book knows of the taxon, lower end; of a report by cross")},
+    Column{"known_to_come_median", "whole", "seeds", to_phrase("the same, the middle")},
+    Column{"known_to_come_high", "whole", "seeds", to_phrase("the same, upper end")},
+    Column{"known_beforehand", "text", "", to_phrase("what the book knew of the taxon")},
+    Column{
+        "curve_family", "text", "",
+        to_phrase(
+            "log-logistic, weibull or log-normal: F(t) = germinable · H(shape · ln(t / scale)); of "
+            "crosses only")},
+    Column{"curve_germinable", "number", "share", to_phrase("of the seed sown, sooner or later")},
+    Column{"curve_germinable_error", "number", "share",
+           to_phrase("its standard error; empty at its limit 1")},
+    Column{"curve_shape", "number", "", to_phrase("steepness")},
+    Column{"curve_shape_error", "number", "", to_phrase("its standard error")},
+    Column{"curve_scale", "number", "time_unit", to_phrase("time scale")},
+    Column{"curve_scale_error", "number", "time_unit", to_phrase("its standard error")},
+    Column{"leaves", "whole", "seeds", to_phrase("seed with its first leaf")},
+    Column{"leaf_share", "number", "share", to_phrase("leaves of sown")},
+    Column{"leaf_share_low", "number", "share", to_phrase("lower end of its range")},
+    Column{"leaf_share_high", "number", "share", to_phrase("upper end of its range")},
+    Column{"leaf_share_method", "text", "", to_phrase("how the range was worked out")},
     Column{"days_from_root_to_leaf", "number", "days",
-           "median; empty before half of the roots have their leaf"},
-    Column{"time_unit", "text", "", "what times are counted in: days, or degree-days above a base"},
+           to_phrase("median; empty before half of the roots have their leaf")},
+    Column{"time_unit", "text", "",
+           to_phrase("what times are counted in: days, or degree-days above a base")},
     Column{"days_without_temperature", "whole", "days",
-           "days to the last look without temperature, in a report by degree-days; of trays only"},
-    Column{"confidence", "number", "share", "of every range"},
-    Column{"as_of", "date", "", "the day the row stands for; later entries are left out"},
-    Column{"invented", "yes/no", "", "yes where the book holds invented data"},
-    Column{"told", "text", "", "what can still come, in words"},
+           to_phrase("days to the last look without temperature, in a report by degree-days; of "
+                     "trays only")},
+    Column{"confidence", "number", "share", to_phrase("of every range")},
+    Column{"as_of", "date", "",
+           to_phrase("the day the row stands for; later entries are left out")},
+    Column{"invented", "yes/no", "", to_phrase("yes where the book holds invented data")},
+    Column{"told", "text", "", to_phrase("what can still come, in words")},
 };
 
 class Cells {
@@ -76,6 +91,7 @@ class Cells {
       return none();
     return put(std::move(text));
   }
+  Cells& word(std::string_view english) { return put(Word{english}); }
   Cells& whole(std::int64_t number) { return put(number); }
   Cells& number(const std::optional<double>& number) { return number ? put(*number) : none(); }
   Cells& none(int many = 1) {
@@ -86,12 +102,12 @@ class Cells {
     number(share.share);
     number(share.range ? std::optional(share.range->low) : std::nullopt);
     number(share.range ? std::optional(share.range->high) : std::nullopt);
-    return text(share.method);
+    return share.method.empty() ? none() : word(share.method);
   }
   Cells& curve(const std::optional<stats::CurveFit>& fit) {
     if (!fit)
       return none(7);
-    return text(std::string(stats::family_word(fit->curve.family)))
+    return word(stats::family_word(fit->curve.family))
         .number(fit->curve.germinable)
         .number(fit->germinable_error)
         .number(fit->curve.shape)
@@ -113,7 +129,7 @@ class Cells {
   Cells& ends(const GerminationReport& report, const std::string& told) {
     return number(report.confidence)
         .text(report.as_of.iso())
-        .text(report.title.invented ? "yes" : "no")
+        .word(report.title.invented ? "yes" : "no")
         .text(told);
   }
   std::vector<Cell> done() { return std::move(cells_); }
@@ -137,7 +153,7 @@ std::span<const Column> columns() {
 std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& cross) {
   const auto& figures = cross.figures;
   return Cells()
-      .text(std::string(by_word(report.by)))
+      .word(by_word(report.by))
       .whole(static_cast<std::int64_t>(cross.rank))
       .text(cross.alike)
       .text(cross.name)
@@ -167,7 +183,7 @@ std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& c
 std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& cross,
                            const TrayReport& tray) {
   Cells cells;
-  cells.text("tray")
+  cells.word("tray")
       .none(2)
       .text(cross.name)
       .text(cross.taxon)

@@ -9,14 +9,19 @@
 
 namespace coneline::report {
 
+/// A word of the program: written as it is where programs read it (CSV), said where people do.
+struct Word {
+  std::string_view english;
+};
+
 /// Nothing where a value does not exist; a text is as it stands, not yet safe for a spreadsheet.
-using Cell = std::variant<std::monostate, std::string, std::int64_t, double>;
+using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Word>;
 
 struct Column {
   std::string_view name;
   std::string_view type; ///< text, date, whole, number, yes/no
   std::string_view unit;
-  std::string_view meaning;
+  std::string_view meaning; ///< a text to be said
 };
 
 std::span<const Column> columns();

@@ -223,8 +223,8 @@ Result<HarvestView> harvest_view(const HarvestGround& ground, const HarvestAsked
   if (auto decided = decide(view, ground.registers, asked); !decided)
     return refuse(decided.error());
   view.next = next_step(view, ground.today, asked.assurance);
-  view.cautions = {"All parts of cycads are poisonous, seed most of all: gloves, and keep children "
-                   "and animals away from seed and waste."};
+  view.cautions = {phrase("All parts of cycads are poisonous, seed most of all: gloves, and keep "
+                          "children and animals away from seed and waste.")};
   return view;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/work/find_code.h"
+#include "core/work/origin_said.h"
 #include "core/work/overview.h"
 
 #include <fmt/format.h>
@@ -13,27 +14,28 @@ namespace coneline::report {
 
 namespace {
 
-std::string_view began_by(Kind kind, const book::Origin& origin) {
-  const bool bought = std::holds_alternative<book::PurchaseId>(origin);
-  switch (kind) {
+/// Labels are paper: their days are those of ISO 8601.
+std::string began(const book::Lot& lot, Date day) {
+  const bool bought = std::holds_alternative<book::PurchaseId>(lot.origin);
+  switch (lot.code.kind()) {
   case Kind::batch:
-    return bought ? "bought" : "harvested";
+    return bought ? phrase("bought {}", day.iso()) : phrase("harvested {}", day.iso());
   case Kind::tray:
-    return "sown";
+    return phrase("sown {}", day.iso());
   default:
-    return "potted";
+    return phrase("potted {}", day.iso());
   }
 }
 
 LabelWords lot_words(const work::LotLine& line) {
-  const auto kind = line.lot.code.kind();
   LabelWords words{line.lot.code, line.origin.taxon, "", "", ""};
   if (line.origin.name != line.origin.taxon)
-    words.cross += " · " + line.origin.name;
-  words.cone = fmt::format("{} {}", kind_word(line.origin.code.kind()), line.origin.code.text());
+    words.cross += " · " + work::origin_said(line.origin.name);
+  words.cone = fmt::format("{} {}", kind_said(line.origin.code.kind()), line.origin.code.text());
   if (line.since)
-    words.sown = fmt::format("{} {}", began_by(kind, line.lot.origin), line.since->iso());
-  words.count = fmt::format("{} {}", line.came_in, kind == Kind::pot_group ? "plants" : "seeds");
+    words.sown = began(line.lot, *line.since);
+  words.count = line.lot.code.kind() == Kind::pot_group ? phrase("{} plants", line.came_in)
+                                                        : phrase("{} seeds", line.came_in);
   return words;
 }
 
@@ -42,24 +44,24 @@ LabelWords register_words(const book::Registers& registers, const Code& code) {
   if (const auto* plant = book::coded(registers.plants, code)) {
     words.cross =
         registers.taxon(plant->taxon).name + (plant->name.empty() ? "" : " · " + plant->name);
-    words.cone = book::word(plant->sex) == "not known" ? "" : std::string(book::word(plant->sex));
+    words.cone = plant->sex == book::Sex::not_known ? "" : book::said(plant->sex);
   } else if (const auto* pollen = book::coded(registers.pollen_lots, code)) {
     const auto& male = registers.plant(pollen->plant);
     words.cross =
-        fmt::format("pollen · {} · {}", registers.taxon(male.taxon).name, book::plant_name(male));
-    words.sown = "collected " + pollen->collected.iso();
+        phrase("pollen · {} · {}", registers.taxon(male.taxon).name, book::plant_name(male));
+    words.sown = phrase("collected {}", pollen->collected.iso());
   } else if (const auto* cone = book::coded(registers.cones, code)) {
     const auto& female = registers.plant(cone->plant);
     words.cross =
-        fmt::format("cone · {} · {}", registers.taxon(female.taxon).name, book::plant_name(female));
-    words.sown = cone->first_seen ? "first seen " + cone->first_seen->iso() : "";
+        phrase("cone · {} · {}", registers.taxon(female.taxon).name, book::plant_name(female));
+    words.sown = cone->first_seen ? phrase("first seen {}", cone->first_seen->iso()) : "";
   } else if (const auto* place = book::coded(registers.places, code)) {
     words.cross = place->name;
-    words.cone = std::string(book::word(place->kind));
+    words.cone = book::said(place->kind);
   } else if (const auto* purchase = book::coded(registers.purchases, code)) {
     words.cross = registers.taxon(purchase->taxon).name;
-    words.cone = "from " + purchase->supplier;
-    words.sown = "bought " + purchase->bought.iso();
+    words.cone = phrase("from {}", purchase->supplier);
+    words.sown = phrase("bought {}", purchase->bought.iso());
   }
   return words;
 }

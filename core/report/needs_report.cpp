@@ -65,14 +65,13 @@ Json json_of(const plan::SpaceNeeds& space, const plan::Needs& needs) {
 
 std::vector<std::string> needs_rules() {
   return {
-      to_phrase(
+      phrase(
           "Expected values of what stands in the book today; what is not sown yet is not in it."),
-      to_phrase(
-          "A step lasts the middle of its range of months; what is overdue is due this month."),
-      to_phrase(
+      phrase("A step lasts the middle of its range of months; what is overdue is due this month."),
+      phrase(
           "Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep "
           "taking room."),
-      to_phrase("Standing counts and room are those of the month's end, pots touching.")};
+      phrase("Standing counts and room are those of the month's end, pots touching.")};
 }
 
 std::string needs_csv(const plan::Needs& needs, const book::Title& title) {

@@ -35,7 +35,7 @@ double rounded(double value) {
 
 std::string money(double cents) {
   constexpr double a_unit = 100;
-  return fmt::format("{:.2f}", cents / a_unit);
+  return phrase("{:.2f}", cents / a_unit);
 }
 
 Result<Ordered> ordered(const plan::Forecast& forecast, const std::vector<book::Offer>& offers,
@@ -106,19 +106,19 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
              "futures; {:g} were asked for.",
              money(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
              per_cent * ordered.assurance));
-  PlanTable orders{
-      "orders",
-      {"order by", "good", "supplier", "form", "packs", "litres", "price", "kg", "for month"},
-      {}};
+  PlanTable orders{phrase("orders"),
+                   {Word{"order by"}, Word{"good"}, Word{"supplier"}, Word{"form"}, Word{"packs"},
+                    Word{"litres"}, Word{"price"}, Word{"kg"}, Word{"for month"}},
+                   {}};
   for (const auto& line : ordered.list.lines)
     orders.rows.push_back(
-        {line.order_by.iso(), line.good, line.supplier, std::string(book::word(line.form)),
-         line.packs, rounded(line.litres), static_cast<double>(line.cents) / per_cent,
+        {line.order_by.iso(), line.good, line.supplier, Word{book::word(line.form)}, line.packs,
+         rounded(line.litres), static_cast<double>(line.cents) / per_cent,
          line.kilograms ? Cell(rounded(*line.kilograms)) : Cell(), month_of(line.for_month)});
   paper.tables.push_back(std::move(orders));
-  PlanTable needs{"litres needed", {"month"}, {}};
+  PlanTable needs{phrase("litres needed"), {Word{"month"}}, {}};
   for (const auto& good : ordered.goods)
-    needs.header.push_back(good.good);
+    needs.header.emplace_back(good.good);
   for (std::size_t month = 0; month < months.size(); ++month) {
     std::vector<Cell> row{month_of(months[month])};
     for (const auto& good : ordered.goods)

@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/store/proof.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -39,7 +40,7 @@ class Collect {
 
  private:
   Result<void> of_code(const Code& code) {
-    papers_.subject = fmt::format("{} {}", kind_word(code.kind()), code.text());
+    papers_.subject = fmt::format("{} {}", kind_said(code.kind()), code.text());
     switch (code.kind()) {
     case Kind::batch:
     case Kind::tray:
@@ -95,14 +96,15 @@ class Collect {
     of_lot(reading_.lot(*entry->lot));
     const auto lot = reading_.lot(*entry->lot).code.text();
     const auto& sale = std::get<book::Sale>(entry->detail);
-    papers_.subject = phrase("sale of {} (entry {}) out of {}{}", entry->date.said(), id.value, lot,
-                             sale.buyer.empty() ? "" : " to " + sale.buyer);
+    // Papers are files: their days are those of ISO 8601.
+    papers_.subject = phrase("sale of {} (entry {}) out of {}{}", entry->date.iso(), id.value, lot,
+                             sale.buyer.empty() ? "" : phrase(" to {}", sale.buyer));
     papers_.count = 0;
     papers_.sold = true;
     for (const auto& movement : entry->movements)
       papers_.count += movement.count.value();
     if (sale.buyer.empty())
-      papers_.missing.emplace_back("who bought is not recorded");
+      papers_.missing.push_back(phrase("who bought is not recorded"));
     return {};
   }
 
@@ -119,14 +121,14 @@ class Collect {
     papers_.what = book::plant_name(plant);
     papers_.taxon = registers_.taxon(plant.taxon).name;
     papers_.count = 1;
-    add_plant("this plant", plant.id);
+    add_plant(phrase("this plant"), plant.id);
     if (plant.seed_parent)
-      add_plant("seed parent", *plant.seed_parent);
+      add_plant(phrase("seed parent"), *plant.seed_parent);
     if (plant.pollen_parent)
-      add_plant("pollen parent", *plant.pollen_parent);
+      add_plant(phrase("pollen parent"), *plant.pollen_parent);
     if (!plant.seed_parent || !plant.pollen_parent)
-      papers_.missing.emplace_back(
-          "who this plant comes from is not known, or not in the register");
+      papers_.missing.push_back(
+          phrase("who this plant comes from is not known, or not in the register"));
     for (const auto& cone : registers_.cones)
       if (cone.plant == plant.id)
         add_line_of(cone.id);
@@ -134,7 +136,7 @@ class Collect {
 
   void of_origin(const book::Origin& origin) {
     const auto name = work::origin_names(reading_, registers_).at(origin);
-    papers_.what = name.name;
+    papers_.what = work::origin_said(name.name);
     papers_.taxon = name.taxon;
     if (const auto* cone = std::get_if<book::ConeId>(&origin)) {
       std::vector<book::Entry> passes;
@@ -142,10 +144,10 @@ class Collect {
         if (entry.cone == *cone)
           passes.push_back(std::move(entry));
       const auto cross = book::cross_of(registers_, registers_.cone(*cone), passes);
-      add_plant("seed parent", cross.seed_parent);
+      add_plant(phrase("seed parent"), cross.seed_parent);
       add_parents_of(cross.seed_parent);
       for (const auto& father : cross.pollen_parents) {
-        add_plant("pollen parent", father);
+        add_plant(phrase("pollen parent"), father);
         add_parents_of(father);
       }
       if (passes.empty())
@@ -153,7 +155,8 @@ class Collect {
                                          "not known",
                                          registers_.cone(*cone).code.text()));
       else if (cross.unknown_father)
-        papers_.missing.emplace_back("some of the pollen came from a father that is not known");
+        papers_.missing.push_back(
+            phrase("some of the pollen came from a father that is not known"));
     } else {
       papers_.purchase = book::row_of(registers_.purchases, std::get<book::PurchaseId>(origin));
     }
@@ -163,10 +166,10 @@ class Collect {
   /// A parent that was itself raised from plants of the register.
   void add_parents_of(book::PlantId id) {
     const auto& plant = registers_.plant(id);
-    for (const auto& [parent, role] : {std::pair(plant.seed_parent, "seed parent of "),
-                                       std::pair(plant.pollen_parent, "pollen parent of ")})
-      if (parent)
-        add_plant(role + plant.code.text(), *parent);
+    if (plant.seed_parent)
+      add_plant(phrase("seed parent of {}", plant.code.text()), *plant.seed_parent);
+    if (plant.pollen_parent)
+      add_plant(phrase("pollen parent of {}", plant.code.text()), *plant.pollen_parent);
   }
 
   void add_plant(std::string role, book::PlantId id) {
@@ -203,12 +206,12 @@ class Collect {
   void add_passes(const book::Entry& entry) {
     const auto& pass = std::get<book::Pollination>(entry.detail);
     for (const auto& used : pass.pollen) {
-      std::string pollen = "not known";
+      std::string pollen = phrase("not known");
       if (used.lot) {
         const auto& lot = registers_.pollen_lot(*used.lot);
         const auto& father = registers_.plant(lot.plant);
         pollen = phrase("{} of {} ({}), collected {}", lot.code.text(), father.code.text(),
-                        book::plant_name(father), lot.collected.said());
+                        book::plant_name(father), lot.collected.iso());
       }
       papers_.passes.push_back({entry.id, entry.date, registers_.cone(*entry.cone).code,
                                 std::string(book::word(pass.method)), std::move(pollen),
@@ -269,36 +272,37 @@ class Collect {
   void what_is_missing() {
     auto& missing = papers_.missing;
     for (const auto& [role, plant, taxon] : papers_.plants) {
-      const auto say = [&](std::string_view what) {
+      const auto say = [&](const std::string& what) {
         missing.push_back(
             fmt::format("{} {} ({}): {}", role, plant.code.text(), book::plant_name(plant), what));
       };
       if (plant.papers.empty())
-        say("no papers are recorded");
+        say(phrase("no papers are recorded"));
       if (plant.origin.empty())
-        say("the origin is not recorded");
+        say(phrase("the origin is not recorded"));
       if (!plant.acquired)
-        say("the day it came is not recorded");
+        say(phrase("the day it came is not recorded"));
       if (plant.taxon_certainty != book::Certainty::certain)
         say(phrase("the name {} is {}", taxon, book::said(plant.taxon_certainty)));
       for (const auto& paper : plant.papers)
         if (paper.number.empty() || !paper.issued || paper.authority.empty())
           say(phrase("number, day or authority of the {} is not recorded",
-                     paper.kind.empty() ? "paper" : paper.kind));
+                     paper.kind.empty() ? phrase("paper") : paper.kind));
     }
     if (papers_.purchase) {
       if (papers_.purchase->supplier.empty())
-        missing.emplace_back("the supplier is not recorded");
+        missing.push_back(phrase("the supplier is not recorded"));
       if (papers_.purchase->note.empty())
-        missing.emplace_back("what the supplier said of parents and papers is not recorded");
+        missing.push_back(phrase("what the supplier said of parents and papers is not recorded"));
     }
     std::int64_t unexplained = 0;
     for (const auto& disposal : papers_.disposals)
       unexplained += disposal.as == book::State::unexplained ? disposal.count : 0;
     if (unexplained != 0)
-      missing.push_back(phrase("recounts {} {} that nothing explains",
-                               unexplained > 0 ? "found missing" : "found more by",
-                               std::abs(unexplained)));
+      missing.push_back(
+          unexplained > 0
+              ? phrase("recounts found missing {} that nothing explains", unexplained)
+              : phrase("recounts found more by {} that nothing explains", -unexplained));
   }
 
   store::Reading& reading_;
@@ -319,8 +323,9 @@ Result<Papers> papers(store::Reading& reading, const PapersAsked& asked) {
   made->entries = proof.entries;
   made->chain_holds = proof.holds();
   if (!proof.holds())
-    made->missing.insert(made->missing.begin(),
-                         "the book does not prove; its first fault: " + proof.faults.front());
+    made->missing.insert(
+        made->missing.begin(),
+        phrase("the book does not prove; its first fault: {}", proof.faults.front()));
   return made;
 }
 

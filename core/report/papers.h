@@ -18,7 +18,7 @@
 namespace coneline::report {
 
 struct PaperedPlant {
-  std::string role; ///< "seed parent", "pollen parent", "this plant"
+  std::string role; ///< said: "seed parent", "pollen parent", "this plant"
   book::Plant plant;
   std::string taxon;
 };

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/heading.h"
 #include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/book/cross.h"
 #include "core/report/papers.h"
+#include "core/report/title_said.h"
 
 #include <fmt/format.h>
 
@@ -11,21 +13,21 @@ namespace coneline::report {
 namespace {
 
 std::string or_not_recorded(const std::string& text) {
-  return text.empty() ? "not recorded" : text;
+  return text.empty() ? phrase("not recorded") : text;
 }
 
 std::string day(const std::optional<Date>& date) {
-  return date ? date->iso() : "not recorded";
+  return date ? date->iso() : phrase("not recorded");
 }
 
 PapersSection heading(const Papers& papers) {
   PapersSection section{papers.subject, {}, {}, {}, false};
   section.lines = {
-      {"nursery", papers.title.name + (papers.title.invented ? " (invented data)" : "")},
-      {"what", papers.what},
-      {"taxon", papers.taxon},
-      {papers.sold ? "sold" : "on hand", std::to_string(papers.count)},
-      {"printed", papers.printed.iso()}};
+      {as_heading("nursery"), title_said(papers.title)},
+      {as_heading("what"), papers.what},
+      {as_heading("taxon"), papers.taxon},
+      {papers.sold ? as_heading("sold") : as_heading("on hand"), std::to_string(papers.count)},
+      {as_heading("printed"), papers.printed.iso()}};
   return section;
 }
 
@@ -34,18 +36,20 @@ PapersSection plant_section(const PaperedPlant& of) {
   PapersSection section{
       fmt::format("{}: {} ({})", of.role, plant.code.text(), book::plant_name(plant)),
       {},
-      {"paper", "number", "issued", "authority", "note"},
+      {as_heading("paper"), as_heading("number"), as_heading("issued"), as_heading("authority"),
+       as_heading("note")},
       {},
       false};
   section.title[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(section.title[0])));
-  section.lines = {{"taxon", fmt::format("{}, {}", of.taxon, book::word(plant.taxon_certainty))},
-                   {"sex", std::string(book::word(plant.sex))},
-                   {"origin", or_not_recorded(plant.origin)},
-                   {"came", day(plant.acquired)}};
+  section.lines = {
+      {as_heading("taxon"), fmt::format("{}, {}", of.taxon, book::said(plant.taxon_certainty))},
+      {as_heading("sex"), book::said(plant.sex)},
+      {as_heading("origin"), or_not_recorded(plant.origin)},
+      {as_heading("came"), day(plant.acquired)}};
   if (!plant.note.empty())
-    section.lines.emplace_back("note", plant.note);
+    section.lines.emplace_back(as_heading("note"), plant.note);
   if (plant.papers.empty())
-    section.lines.emplace_back("papers", "none recorded");
+    section.lines.emplace_back(as_heading("papers"), phrase("none recorded"));
   for (const auto& paper : plant.papers)
     section.rows.push_back({or_not_recorded(paper.kind), or_not_recorded(paper.number),
                             day(paper.issued), or_not_recorded(paper.authority), paper.note});
@@ -53,8 +57,12 @@ PapersSection plant_section(const PaperedPlant& of) {
 }
 
 PapersSection listings(const Papers& papers) {
-  PapersSection section{
-      "Listings and rules", {}, {"taxon", "CITES appendix", "source", "looked up"}, {}, false};
+  PapersSection section{phrase("Listings and rules"),
+                        {},
+                        {as_heading("taxon"), as_heading("CITES appendix"), as_heading("source"),
+                         as_heading("looked up")},
+                        {},
+                        false};
   for (const auto& rule : papers.listings)
     section.rows.push_back({rule.name, rule.says, rule.source, rule.as_of.iso()});
   for (const auto& rule : papers.rules)
@@ -62,37 +70,45 @@ PapersSection listings(const Papers& papers) {
         rule.name, fmt::format("{} ({}; {})", rule.says, rule.source, rule.as_of.iso()));
   section.lines.emplace_back(
       "",
-      "This is no legal advice. Listings change; the data above have the day on which they were "
-      "looked up. The authority decides.");
+      phrase("This is no legal advice. Listings change; the data above have the day on which they "
+             "were looked up. The authority decides."));
   return section;
 }
 
 PapersSection purchase_section(const book::Purchase& purchase) {
-  PapersSection section{"Bought in: " + purchase.code.text(), {}, {}, {}, false};
-  section.lines = {{"supplier", or_not_recorded(purchase.supplier)},
-                   {"bought", purchase.bought.iso()},
-                   {"said of parents and papers", or_not_recorded(purchase.note)}};
+  PapersSection section{phrase("Bought in: {}", purchase.code.text()), {}, {}, {}, false};
+  section.lines = {{as_heading("supplier"), or_not_recorded(purchase.supplier)},
+                   {as_heading("bought"), purchase.bought.iso()},
+                   {as_heading("said of parents and papers"), or_not_recorded(purchase.note)}};
   return section;
 }
 
 PapersSection passes(const Papers& papers) {
-  PapersSection section{
-      "Pollinations", {}, {"day", "cone", "method", "pollen", "ml", "by", "entry"}, {}, false};
+  PapersSection section{phrase("Pollinations"),
+                        {},
+                        {as_heading("day"), as_heading("cone"), as_heading("method"),
+                         as_heading("pollen"), "ml", as_heading("by"), as_heading("entry")},
+                        {},
+                        false};
   for (const auto& pass : papers.passes)
-    section.rows.push_back({pass.date.iso(), pass.cone.text(), pass.method, pass.pollen,
-                            pass.millilitres ? write_real(*pass.millilitres) : "–", pass.who,
-                            std::to_string(pass.entry.value)});
+    section.rows.push_back({pass.date.iso(), pass.cone.text(), phrase_of(pass.method), pass.pollen,
+                            pass.millilitres ? decimal_said(write_real(*pass.millilitres)) : "–",
+                            pass.who, std::to_string(pass.entry.value)});
   if (section.rows.empty())
-    section.lines.emplace_back("", "none recorded");
+    section.lines.emplace_back("", phrase("none recorded"));
   return section;
 }
 
 PapersSection harvests(const Papers& papers) {
   PapersSection section{
-      "Harvest and counts", {}, {"from", "first day", "seeds or plants"}, {}, false};
+      phrase("Harvest and counts"),
+      {},
+      {as_heading("from"), as_heading("first day"), as_heading("seeds or plants")},
+      {},
+      false};
   for (const auto& harvest : papers.harvests)
     section.rows.push_back(
-        {fmt::format("{} {}", kind_word(harvest.code.kind()), harvest.code.text()),
+        {fmt::format("{} {}", kind_said(harvest.code.kind()), harvest.code.text()),
          day(harvest.date), std::to_string(harvest.seeds)});
   section.lines = {
       {"", phrase("{} in = {} on hand + {} ended", papers.in, papers.on_hand, papers.ended)}};
@@ -102,14 +118,16 @@ PapersSection harvests(const Papers& papers) {
 std::string ends_text(const work::LineStep& step) {
   std::string text;
   for (const auto& [state, count] : step.ended)
-    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, book::word(state));
+    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, book::said(state));
   return text;
 }
 
 PapersSection line(const Papers& papers) {
-  PapersSection section{"The line from parent to plant",
+  PapersSection section{phrase("The line from parent to plant"),
                         {},
-                        {"step", "what", "from", "came in", "ended here", "went on", "on hand"},
+                        {as_heading("step"), as_heading("what"), as_heading("from"),
+                         as_heading("came in"), as_heading("ended here"), as_heading("went on"),
+                         as_heading("on hand")},
                         {},
                         false};
   for (const auto& step : papers.steps)
@@ -120,40 +138,43 @@ PapersSection line(const Papers& papers) {
 }
 
 PapersSection disposals(const Papers& papers) {
-  PapersSection section{"Every disposal of the same origin",
+  PapersSection section{phrase("Every disposal of the same origin"),
                         {},
-                        {"day", "lot", "count", "as", "buyer", "this line", "entry"},
+                        {as_heading("day"), as_heading("lot"), as_heading("count"),
+                         as_heading("as"), as_heading("buyer"), as_heading("this line"),
+                         as_heading("entry")},
                         {},
                         false};
   for (const auto& each : papers.disposals)
-    section.rows.push_back({each.date.iso(), each.lot.text(), std::to_string(each.count),
-                            std::string(book::word(each.as)), each.buyer,
-                            each.on_this_line ? "yes" : "", std::to_string(each.entry.value)});
+    section.rows.push_back(
+        {each.date.iso(), each.lot.text(), std::to_string(each.count), book::said(each.as),
+         each.buyer, each.on_this_line ? as_heading("yes") : "", std::to_string(each.entry.value)});
   if (section.rows.empty())
-    section.lines.emplace_back("", "none recorded");
+    section.lines.emplace_back("", phrase("none recorded"));
   return section;
 }
 
 PapersSection missing(const Papers& papers) {
-  PapersSection section{"What is missing", {}, {}, {}, !papers.missing.empty()};
+  PapersSection section{phrase("What is missing"), {}, {}, {}, !papers.missing.empty()};
   for (const auto& what : papers.missing)
     section.lines.emplace_back("", what);
   if (papers.missing.empty())
-    section.lines.emplace_back("", "nothing that the program asks for");
+    section.lines.emplace_back("", phrase("nothing that the program asks for"));
   return section;
 }
 
 PapersSection chain(const Papers& papers) {
-  PapersSection section{"The record", {}, {}, {}, !papers.chain_holds};
+  PapersSection section{phrase("The record"), {}, {}, {}, !papers.chain_holds};
   section.lines = {
       {"", papers.chain_holds
                ? phrase("The book was proven when this was printed: {} entries, each linked to the "
                         "one before it by SHA-256.",
                         papers.entries)
-               : "The book did NOT prove when this was printed: see what is missing."},
-      {"last link", papers.last_link.empty() ? "none" : papers.last_link},
-      {"", "Whoever holds this paper can have it shown later that the entries behind it were not "
-           "changed: 'coneline check --link' with the link above."}};
+               : phrase("The book did NOT prove when this was printed: see what is missing.")},
+      {as_heading("last link"), papers.last_link.empty() ? phrase("none") : papers.last_link},
+      {"",
+       phrase("Whoever holds this paper can have it shown later that the entries behind it were "
+              "not changed: 'coneline check --link' with the link above.")}};
   return section;
 }
 

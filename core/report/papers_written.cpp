@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The papers as text, as a page and as JSON.
+#include "core/base/heading.h"
+#include "core/base/phrase.h"
 #include "core/report/papers.h"
 
 #include <fmt/format.h>
@@ -182,14 +184,14 @@ std::string papers_text(const Papers& papers) {
 
 std::string papers_html(const Papers& papers) {
   std::string page = fmt::format(
-      "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">\n<meta name=\"viewport\" "
+      "<!doctype html>\n<html lang=\"{}\"><head><meta charset=\"utf-8\">\n<meta name=\"viewport\" "
       "content=\"width=device-width\">\n<title>{}</title>\n<style>{}</style></head><body>\n",
-      escaped("Papers: " + papers.subject), style);
+      language_code(), escaped(phrase("Papers: {}", papers.subject)), style);
   bool first = true;
   for (const auto& section : papers_sections(papers)) {
     page += fmt::format("<{0}{1}>{2}</{0}>\n", first ? "h1" : "h2",
                         section.warns ? " class=\"warns\"" : "",
-                        escaped((first ? "Papers: " : "") + section.title));
+                        escaped(first ? phrase("Papers: {}", section.title) : section.title));
     first = false;
     for (const auto& [label, words] : section.lines)
       page += fmt::format(

@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -28,11 +29,14 @@ std::string name_of(const plan::PlacingInput& input, const std::optional<book::P
 }
 
 PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
-  PlanTable table{"to do", {"month", "lot", "cross", "pot", "containers", "from", "to"}, {}};
+  PlanTable table{phrase("to do"),
+                  {Word{"month"}, Word{"lot"}, Word{"cross"}, Word{"pot"}, Word{"containers"},
+                   Word{"from"}, Word{"to"}},
+                  {}};
   for (const auto& move : placing.moves) {
     const auto& piece = input.pieces[move.piece];
-    table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(), piece.cross,
-                          input.registers.pot(piece.pot).name,
+    table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(),
+                          work::origin_said(piece.cross), input.registers.pot(piece.pot).name,
                           rounded(piece.containers[move.month], 10), name_of(input, move.from),
                           name_of(input, move.to)});
   }
@@ -40,7 +44,10 @@ PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
 }
 
 PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing) {
-  PlanTable table{"benches", {"month", "place", "lot", "cross", "pot", "containers"}, {}};
+  PlanTable table{
+      phrase("benches"),
+      {Word{"month"}, Word{"place"}, Word{"lot"}, Word{"cross"}, Word{"pot"}, Word{"containers"}},
+      {}};
   for (std::size_t month = 0; month < placing.months.size(); ++month)
     for (const auto& place : input.registers.places)
       for (const auto& placed : placing.placed) {
@@ -48,16 +55,16 @@ PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing)
           continue;
         const auto& piece = input.pieces[placed.piece];
         table.rows.push_back({month_of(placing.months[month]), place.name, piece.code.text(),
-                              piece.cross, input.registers.pot(piece.pot).name,
+                              work::origin_said(piece.cross), input.registers.pot(piece.pot).name,
                               rounded(piece.containers[month], 10)});
       }
   return table;
 }
 
 PlanTable room(const plan::PlacingInput& input, const plan::Placing& placing) {
-  PlanTable table{"room taken, %", {"place"}, {}};
+  PlanTable table{phrase("room taken, %"), {Word{"place"}}, {}};
   for (const auto month : placing.months)
-    table.header.push_back(month_of(month));
+    table.header.emplace_back(month_of(month));
   constexpr double per_cent = 100;
   for (const auto& [place, taken] : placing.taken) {
     std::vector<Cell> row{input.registers.place(place).name};

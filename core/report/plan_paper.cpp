@@ -2,8 +2,11 @@
 #include "core/report/plan_paper.h"
 
 #include "core/base/csv.h"
+#include "core/base/heading.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 #include "core/report/spreadsheet.h"
+#include "core/report/title_said.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -18,14 +21,25 @@ std::string text_of(const Cell& cell) {
   struct Written {
     std::string operator()(std::monostate) const { return ""; }
     std::string operator()(const std::string& text) const { return text; }
+    std::string operator()(Word word) const { return std::string(word.english); }
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
     std::string operator()(double number) const { return write_real(number); }
   };
   return std::visit(Written{}, cell);
 }
 
-std::vector<Cell> cells(const std::vector<std::string>& texts) {
-  return {texts.begin(), texts.end()};
+/// As people read it; text_of is as programs do.
+std::string said(const Cell& cell) {
+  if (const auto* word = std::get_if<Word>(&cell))
+    return as_heading(word->english);
+  return std::holds_alternative<double>(cell) ? decimal_said(text_of(cell)) : text_of(cell);
+}
+
+std::vector<std::string> said(const std::vector<Cell>& cells) {
+  std::vector<std::string> texts;
+  std::ranges::transform(cells, std::back_inserter(texts),
+                         [](const Cell& cell) { return said(cell); });
+  return texts;
 }
 
 /// A tab or line end within a cell would make two cells or rows of it.
@@ -38,13 +52,13 @@ std::string on_one_line(std::string text) {
 } // namespace
 
 std::string foot_of(const book::Title& title, Date today) {
-  return fmt::format("{}{}  ·  {}", title.name, title.invented ? " (invented data)" : "",
-                     today.iso());
+  return fmt::format("{}  ·  {}", title_said(title), today.iso());
 }
 
 std::string csv_of(const PlanTable& table, const book::Title& title) {
   std::vector<std::string> header;
-  for (auto name : table.header) {
+  for (const auto& heading : table.header) {
+    auto name = text_of(heading);
     std::ranges::replace(name, ' ', '_');
     header.push_back(for_spreadsheet(name));
   }
@@ -64,11 +78,11 @@ std::string csv_of(const PlanTable& table, const book::Title& title) {
 Result<std::string> xlsx_of(const PlanPaper& paper) {
   return Spreadsheet::written([&](Spreadsheet& book) {
     for (const auto& table : paper.tables) {
-      auto& sheet = book.sheet(table.name, cells(table.header));
+      auto& sheet = book.sheet(table.name, table.header);
       for (const auto& row : table.rows)
         sheet.row(row);
     }
-    auto& words = book.sheet("to know", {paper.title});
+    auto& words = book.sheet(as_heading("to know"), {paper.title});
     words.row({paper.foot});
     for (const auto& sentence : paper.sentences)
       words.row({sentence});
@@ -101,16 +115,13 @@ std::vector<PapersSection> sections_of(const PlanPaper& paper) {
   };
   sections.push_back({paper.title, lines_of(paper.sentences), {}, {}, false});
   for (const auto& table : paper.tables) {
-    PapersSection section{table.name, {}, table.header, {}, false};
-    for (const auto& row : table.rows) {
-      std::vector<std::string> texts;
-      std::ranges::transform(row, std::back_inserter(texts), text_of);
-      section.rows.push_back(std::move(texts));
-    }
+    PapersSection section{table.name, {}, said(table.header), {}, false};
+    for (const auto& row : table.rows)
+      section.rows.push_back(said(row));
     sections.push_back(std::move(section));
   }
   if (!paper.cautions.empty())
-    sections.push_back({"Take care", lines_of(paper.cautions), {}, {}, true});
+    sections.push_back({phrase("Take care"), lines_of(paper.cautions), {}, {}, true});
   return sections;
 }
 
@@ -121,12 +132,9 @@ std::string tabbed(const PlanTable& table) {
       text += (at == 0 ? "" : "\t") + on_one_line(fields[at]);
     text += '\n';
   };
-  line(table.header);
-  for (const auto& row : table.rows) {
-    std::vector<std::string> fields;
-    std::ranges::transform(row, std::back_inserter(fields), text_of);
-    line(fields);
-  }
+  line(said(table.header));
+  for (const auto& row : table.rows)
+    line(said(row));
   return text;
 }
 

@@ -13,8 +13,8 @@
 namespace coneline::report {
 
 struct PlanTable {
-  std::string name;
-  std::vector<std::string> header;
+  std::string name;                    ///< said
+  std::vector<Cell> header;            ///< words of the program, or names the grower gave
   std::vector<std::vector<Cell>> rows; ///< each as long as the header
 };
 

@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/stats/told_apart.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -50,26 +51,27 @@ std::vector<std::string> alike_told(const GerminationReport& report) {
     if (members.size() < 2)
       continue;
     std::string names;
-    for (std::size_t i = 0; i < members.size(); ++i)
-      names += (i == 0                    ? ""
-                : i + 1 == members.size() ? " and "
-                                          : "; ") +
-               report.crosses[members[i]].name;
+    for (std::size_t i = 0; i < members.size(); ++i) {
+      const auto name = work::origin_said(report.crosses[members[i]].name);
+      names = i == 0                    ? name
+              : i + 1 == members.size() ? phrase("{} and {}", names, name)
+                                        : names + "; " + name;
+    }
     sentences.push_back(phrase("{}: {} cannot be told apart.", letters_of(set), names));
   }
   return sentences;
 }
 
-std::string_view alike_method_told() {
-  return to_phrase(
+std::string alike_method_told() {
+  return phrase(
       "Crosses that share a letter cannot be told apart: the difference between their shares "
       "may "
       "be chance. Every pair is compared, with the spread between trays counted in and Holm's "
       "adjustment over all pairs. Cannot be told apart does not mean equal.");
 }
 
-std::string_view band_told() {
-  return to_phrase(
+std::string band_told() {
+  return phrase(
       "The steps are what was seen, each tray counting for as long as it was looked at "
       "(Turnbull's estimate). The band is, day by day, the range in which the share germinated "
       "by that day lies, from "
@@ -89,7 +91,7 @@ std::string lacking_told(const GerminationReport& report) {
       lacking += tray.days_lacking;
     }
   auto text = phrase("Degree-days above {:g} °C by the {} method.", report.degree_days->base,
-                     stats::degree_days_word(report.degree_days->method));
+                     phrase_of(stats::degree_days_word(report.degree_days->method)));
   if (lacking > 0)
     text += phrase(" {} days of {} trays have no temperature and count like the mean of the "
                    "tray's other days.",

@@ -52,7 +52,7 @@ void add_cones(plan::ForecastInput& input, store::Reading& reading) {
                         cone.basis};
     for (const auto& draw : cone.draws)
       sowing.draws.push_back({draw.sown_on, draw.seeds});
-    usual += cone.basis.starts_with("common practice") ? 1 : 0;
+    usual += cone.usual_alone ? 1 : 0;
     input.sowings.push_back(std::move(sowing));
   }
   if (usual > 0)

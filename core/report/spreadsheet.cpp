@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/spreadsheet.h"
 
+#include "core/base/heading.h"
 #include "core/base/phrase.h"
 
 #include <fmt/format.h>
@@ -46,6 +47,9 @@ class OneSheet : public Sheet {
       const auto row = static_cast<lxw_row_t>(rows_);
       if (const auto* text = std::get_if<std::string>(&cell))
         worksheet_write_string(sheet_, row, column, cut(*text).c_str(), format_);
+      else if (const auto* word = std::get_if<Word>(&cell))
+        worksheet_write_string(sheet_, row, column, cut(as_heading(word->english)).c_str(),
+                               format_);
       else if (const auto* whole = std::get_if<std::int64_t>(&cell))
         worksheet_write_number(sheet_, row, column, static_cast<double>(*whole), format_);
       else if (const auto* number = std::get_if<double>(&cell))

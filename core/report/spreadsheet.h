@@ -53,4 +53,7 @@ class Spreadsheet {
   static Result<std::string> written(const std::function<void(Spreadsheet&)>& fill);
 };
 
+/// The sheets of a germination report.
+void add_germination(Spreadsheet& book, const GerminationReport& report);
+
 } // namespace coneline::report

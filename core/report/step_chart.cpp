@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/step_chart.h"
 
+#include "core/base/phrase.h"
 #include "core/report/chart_axes.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -41,9 +43,9 @@ std::string axes(double last_day, const std::string& unit) {
     svg +=
         fmt::format("<text class=\"axis\" text-anchor=\"middle\" x=\"{:.1f}\" y=\"{}\">{:g}</text>",
                     left + day / last_day * (right - left), bottom + line_of_text, day);
-  svg += fmt::format(
-      "<text class=\"axis\" text-anchor=\"middle\" x=\"{}\" y=\"{}\">{} since sowing</text>",
-      (left + right) / 2, bottom + 2 * line_of_text, escaped(unit));
+  svg += fmt::format("<text class=\"axis\" text-anchor=\"middle\" x=\"{}\" y=\"{}\">{}</text>",
+                     (left + right) / 2, bottom + 2 * line_of_text,
+                     escaped(phrase("{} since sowing", unit)));
   return svg;
 }
 
@@ -117,9 +119,9 @@ std::string escaped(std::string_view text) {
 
 std::string step_chart(std::span<const CrossReport> crosses, double last_day,
                        const std::string& unit) {
-  std::string svg = fmt::format("<svg viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"Share of the "
-                                "seed sown that had germinated, by time since sowing\">",
-                                width, height);
+  std::string svg = fmt::format(
+      "<svg viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"{}\">", width, height,
+      escaped(phrase("Share of the seed sown that had germinated, by time since sowing")));
   svg += axes(last_day, unit);
   const auto heights = name_heights(crosses);
   for (std::size_t at = 0; at < crosses.size(); ++at) {
@@ -134,7 +136,7 @@ std::string step_chart(std::span<const CrossReport> crosses, double last_day,
                        "y1=\"{:.1f}\" y2=\"{:.1f}\"/>",
                        at, dashes.at(at), right + 8, right + 38, heights[at], heights[at]);
     svg += fmt::format("<text class=\"name\" x=\"{}\" y=\"{:.1f}\">{}</text>", right + 42,
-                       heights[at] + 4, escaped(shortened(crosses[at].name)));
+                       heights[at] + 4, escaped(shortened(work::origin_said(crosses[at].name))));
   }
   return svg + "</svg>\n";
 }

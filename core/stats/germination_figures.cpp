@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/germination_figures.h"
 
+#include "core/base/phrase.h"
 #include "core/stats/germination_boundary.h"
 #include "core/stats/probability.h"
 
@@ -26,7 +27,7 @@ std::vector<Outcome> outcomes_of(std::span<const Tray> trays, std::span<const st
 }
 
 FinalShare wilson_share(std::int64_t germinated, std::int64_t sown, double confidence) {
-  FinalShare final{{}, {}, "Wilson"};
+  FinalShare final{{}, {}, to_phrase("Wilson")};
   if (sown == 0)
     return final;
   final.share = static_cast<double>(germinated) / static_cast<double>(sown);
@@ -119,8 +120,8 @@ std::vector<GroupComparison> comparisons_of(std::span<const Prepared> groups, do
 
 FinalShare share_of_cross(const GroupShare& share, double confidence, double dilution) {
   return {share.share(), share_range(share, confidence, dilution),
-          share.trays() > 1 ? "beta-binomial, spread averaged over"
-                            : "beta-binomial, one tray: spread unknown"};
+          share.trays() > 1 ? to_phrase("beta-binomial, spread averaged over")
+                            : to_phrase("beta-binomial, one tray: spread unknown")};
 }
 
 Result<GerminationFigures> germination_figures(std::span<const Tray> trays,

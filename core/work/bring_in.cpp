@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/bring_in.h"
 
+#include "core/base/phrase.h"
 #include "core/work/known_or_new.h"
 #include "core/work/resolve.h"
 
@@ -15,6 +16,7 @@ namespace {
 using Key = std::tuple<std::string, std::string, std::string, std::string, std::optional<Date>,
                        std::optional<Date>, std::size_t>;
 
+// What stands in the book is a record: the same words in every language.
 constexpr auto nobody_said = "not known";
 constexpr auto earlier_list = "from an earlier list";
 
@@ -80,15 +82,14 @@ Result<void> days_in_order(const BroughtIn& line, Date today) {
     if (!day)
       continue;
     if (*day > today)
-      return wrong(part,
-                   fmt::format("{} is {} days from now", day->iso(), days_between(today, *day)),
-                   "Check the day.");
+      return wrong(part, phrase("{} is {} days from now", day->said(), days_between(today, *day)),
+                   phrase("Check the day."));
     if (before && *day < before->first)
       return wrong(part,
-                   fmt::format("{} is {} days before the day {} ({})", day->iso(),
-                               days_between(*day, before->first), before->second,
-                               before->first.iso()),
-                   "Check the days.");
+                   phrase("{} is {} days before the day {} ({})", day->said(),
+                          days_between(*day, before->first), phrase_of(before->second),
+                          before->first.said()),
+                   phrase("Check the days."));
     before = {*day, part};
   }
   return {};
@@ -97,27 +98,27 @@ Result<void> days_in_order(const BroughtIn& line, Date today) {
 /// What must stand in a line before anything is made of it.
 Result<void> whole(const BroughtIn& line, Date today) {
   if (line.kind == Kind::plant)
-    return line.name.empty() ? Result<void>(wrong("name", "a parent plant without a name",
-                                                  "Write what it is called."))
+    return line.name.empty() ? Result<void>(wrong("name", phrase("a parent plant without a name"),
+                                                  phrase("Write what it is called.")))
                              : days_in_order(line, today);
   if (line.count.none())
-    return wrong("count", "a count of 0 or none",
-                 "Write how many there are, or leave the row out.");
+    return wrong("count", phrase("a count of 0 or none"),
+                 phrase("Write how many there are, or leave the row out."));
   if (line.seedlings > line.count)
     return wrong("seedlings",
-                 fmt::format("{} up of {} sown: {} too many", line.seedlings.value(),
-                             line.count.value(), line.seedlings - line.count),
-                 "Correct the seedlings or the seeds sown.");
+                 phrase("{} up of {} sown: {} too many", line.seedlings.value(), line.count.value(),
+                        line.seedlings - line.count),
+                 phrase("Correct the seedlings or the seeds sown."));
   if (!line.since && (line.kind != Kind::batch || !line.harvested))
-    return wrong("since", "no day",
-                 line.kind == Kind::tray ? "Write when it was sown."
-                                         : "Write since when it is there.");
+    return wrong("since", phrase("no day"),
+                 line.kind == Kind::tray ? phrase("Write when it was sown.")
+                                         : phrase("Write since when it is there."));
   if (!line.pollen_parent.empty() && line.seed_parent.empty() && line.kind != Kind::pot_group)
-    return wrong("seed parent", "a pollen parent without a seed parent",
-                 "Write which plant bore the cone.");
+    return wrong("seed parent", phrase("a pollen parent without a seed parent"),
+                 phrase("Write which plant bore the cone."));
   if (!line.pollen_parent.empty() && !line.pollinated && line.kind != Kind::pot_group)
-    return wrong("pollinated", "a pollen parent without the day of pollination",
-                 "Write the day, as near as is known, or give one day for all rows.");
+    return wrong("pollinated", phrase("a pollen parent without the day of pollination"),
+                 phrase("Write the day, as near as is known, or give one day for all rows."));
   return days_in_order(line, today);
 }
 
@@ -126,12 +127,14 @@ class Bringing {
   Bringing(store::Writing& writing, std::span<const BroughtIn> lines, Date today)
       : writing_(writing), lines_(lines), today_(today), known_(writing, all_) {}
 
-  BroughtAll run() && {
+  BroughtAll run(const std::function<bool(std::size_t)>& go_on) && {
     for (std::size_t i = 0; i < lines_.size(); ++i)
       if (has_batch(lines_[i]))
         together_[key_of(i)].push_back(i);
-    for (std::size_t i = 0; i < lines_.size(); ++i)
+    for (std::size_t i = 0; i < lines_.size() && !all_.stopped; ++i) {
       all_.lines.push_back(bring(i));
+      all_.stopped = go_on && !go_on(i + 1);
+    }
     return std::move(all_);
   }
 
@@ -183,8 +186,8 @@ class Bringing {
 
   Result<Brought> bring_plant(const BroughtIn& line) {
     if (book::named(known_.registers().plants, line.name) != nullptr)
-      return wrong("name", fmt::format("a plant called '{}' is there already", line.name),
-                   "Leave the row out, or give another name.");
+      return wrong("name", phrase("a plant called '{}' is there already", line.name),
+                   phrase("Leave the row out, or give another name."));
     auto taxon = in("taxon", known_.taxon(line.taxon));
     if (!taxon)
       return refuse(taxon.error());
@@ -204,8 +207,8 @@ class Bringing {
       return refuse(added.error());
     return Brought{
         {added->code},
-        fmt::format("plant {}: {}, {}, {}", added->code.text(), line.name, line.taxon,
-                    line.sex == book::Sex::not_known ? "sex not known" : book::word(line.sex))};
+        phrase("plant {}: {}, {}, {}", added->code.text(), line.name, line.taxon,
+               line.sex == book::Sex::not_known ? phrase("sex not known") : book::said(line.sex))};
   }
 
   Result<Brought> bring_pots(const BroughtIn& line) {
@@ -223,7 +226,8 @@ class Bringing {
                         line.count);
         !is)
       return refuse(is.error());
-    return told(line, *group, fmt::format("in '{}'", pot->name), "plant", "plants");
+    return told(line, *group, phrase("in '{}'", pot->name),
+                counted(line.count.value(), "plant", "plants"));
   }
 
   Result<Brought> bring_seed(std::size_t i) {
@@ -239,8 +243,8 @@ class Bringing {
     if (pot->cells > 1 && line.count.value() > pot->cells)
       return wrong(
           "count",
-          fmt::format("{} seeds in a '{}' of {} cells", line.count.value(), pot->name, pot->cells),
-          "Correct the count, or name another tray.");
+          phrase("{} seeds in a '{}' of {} cells", line.count.value(), pot->name, pot->cells),
+          phrase("Correct the count, or name another tray."));
     auto tray = new_lot(Kind::tray, begun->origin, pot->id);
     if (!tray)
       return refuse(tray.error());
@@ -252,9 +256,10 @@ class Bringing {
     if (auto is = look(line, *tray); !is)
       return refuse(is.error());
     return told(line, *tray,
-                "sown " + line.since->iso() +
-                    (line.seedlings.none() ? "" : fmt::format(", {} up", line.seedlings.value())),
-                "seed", "seeds");
+                line.seedlings.none()
+                    ? phrase("sown {}", line.since->said())
+                    : phrase("sown {}, {} up", line.since->said(), line.seedlings.value()),
+                counted(line.count.value(), "seed", "seeds"));
   }
 
   Result<Brought> bring_batch(const BroughtIn& line, const Begun& begun) {
@@ -263,7 +268,8 @@ class Bringing {
       if (auto is = enter(entry, begun.batch, line.place); !is)
         return refuse(is.error());
     }
-    return told(line, begun.batch, "not sown", "seed", "seeds");
+    return told(line, begun.batch, phrase("not sown"),
+                counted(line.count.value(), "seed", "seeds"));
   }
 
   Result<void> look(const BroughtIn& line, const book::Lot& tray) {
@@ -414,13 +420,12 @@ class Bringing {
   }
 
   static Brought told(const BroughtIn& line, const book::Lot& lot, const std::string& how,
-                      std::string_view one, std::string_view many) {
+                      const std::string& many) {
     auto parents = parents_of(line);
     return {{lot.code},
-            fmt::format("{} {}: {} of {}, {}{}", kind_word(lot.code.kind()), lot.code.text(),
-                        counted(line.count.value(), one, many),
-                        parents.empty() ? line.taxon : parents, how,
-                        line.place.empty() ? "" : ", " + line.place)};
+            phrase("{} {}: {} of {}, {}{}", kind_said(lot.code.kind()), lot.code.text(), many,
+                   parents.empty() ? line.taxon : parents, how,
+                   line.place.empty() ? "" : ", " + line.place)};
   }
 
   store::Writing& writing_;
@@ -434,8 +439,9 @@ class Bringing {
 
 } // namespace
 
-BroughtAll bring_in(store::Writing& writing, std::span<const BroughtIn> lines, Date today) {
-  return Bringing(writing, lines, today).run();
+BroughtAll bring_in(store::Writing& writing, std::span<const BroughtIn> lines, Date today,
+                    const std::function<bool(std::size_t)>& go_on) {
+  return Bringing(writing, lines, today).run(go_on);
 }
 
 } // namespace coneline::work

@@ -15,6 +15,7 @@
 
 #include "core/work/verb_done.h"
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <span>
@@ -57,12 +58,15 @@ struct BroughtAll {
   std::vector<std::string> plants;
   std::vector<std::string> places;
   std::vector<std::string> pots;
+  bool stopped = false; ///< before the last line
 };
 
-/// Brings all lines in. Where any is at fault the caller refuses the transaction. Fails for a line:
-/// a name missing, a count of 0, days in the wrong order or after `today`, a pot that is not in the
-/// book and has no litres and width, a male seed parent or a female pollen parent, a mistyped code,
-/// a pollen parent without the day of pollination.
-BroughtAll bring_in(store::Writing& writing, std::span<const BroughtIn> lines, Date today);
+/// Brings all lines in. Where any is at fault, or it was stopped, the caller refuses the
+/// transaction. `go_on` is asked after each line with how many are in; false stops. Fails for a
+/// line: a name missing, a count of 0, days in the wrong order or after `today`, a pot that is not
+/// in the book and has no litres and width, a male seed parent or a female pollen parent, a
+/// mistyped code, a pollen parent without the day of pollination.
+BroughtAll bring_in(store::Writing& writing, std::span<const BroughtIn> lines, Date today,
+                    const std::function<bool(std::size_t)>& go_on = {});
 
 } // namespace coneline::work

@@ -120,6 +120,7 @@ std::vector<ConeSeedDraw> draws(const ConeCourse& course, const book::Taxon& tax
 struct Basis {
   Like like;
   std::string told;
+  bool usual_alone = false;
 };
 
 Basis basis_of(const ConeCourse& course, book::TaxonId taxon, const std::string& taxon_name,
@@ -136,9 +137,9 @@ Basis basis_of(const ConeCourse& course, book::TaxonId taxon, const std::string&
   if (own.cones() >= enough)
     return {own, phrase("{} earlier cones of the plant", own.cones())};
   if (of_taxon.cones() > 0)
-    return {of_taxon, phrase("{} earlier {} of {}", of_taxon.cones(),
-                             of_taxon.cones() == 1 ? "cone" : "cones", taxon_name)};
-  return {{}, "common practice, no source: the book has no cone of the taxon"};
+    return {of_taxon, phrase_n(static_cast<std::int64_t>(of_taxon.cones()), "{} earlier cone of {}",
+                               "{} earlier cones of {}", taxon_name)};
+  return {{}, phrase("common practice, no source: the book has no cone of the taxon"), true};
 }
 
 } // namespace
@@ -162,7 +163,7 @@ ConesToCome cones_to_come(store::Reading& reading, const book::Registers& regist
     if (course.ripe_to->plus_months(habits.months_overdue) < today) {
       come.left_out.push_back(phrase("{} was to be ripe by {}: no seed of it is counted. "
                                      "Harvest it, if it still stands.",
-                                     cone.code.text(), course.ripe_to->iso()));
+                                     cone.code.text(), course.ripe_to->said()));
       continue;
     }
     const auto& taxon = registers.taxon(registers.plant(cone.plant).taxon);
@@ -172,7 +173,7 @@ ConesToCome cones_to_come(store::Reading& reading, const book::Registers& regist
                             : no_ceiling;
     come.cones.push_back({cone, course.line.origin,
                           draws(course, taxon, next_seeds(basis.like, habits, most), today),
-                          basis.told});
+                          basis.told, basis.usual_alone});
   }
   return come;
 }

@@ -37,7 +37,8 @@ struct ConeSeed {
   book::Cone cone;
   OriginName origin;
   std::vector<ConeSeedDraw> draws; ///< equally likely
-  std::string basis;               ///< "3 earlier cones of the plant", "common practice, no source"
+  std::string basis;               ///< said: "3 earlier cones of the plant"
+  bool usual_alone = false;        ///< it rests on common practice, no source
 };
 
 struct ConesToCome {

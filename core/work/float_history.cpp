@@ -48,6 +48,18 @@ std::string told_of(const FloatHistory& history) {
                 counts, filled);
 }
 
+/// What stands in the book is a record: the same words in every language.
+std::string source_of(const FloatHistory& history, Date as_of) {
+  const auto& of = history.floated;
+  auto source = fmt::format("this book as of {}:", as_of.iso());
+  if (of.opened > 0)
+    source += fmt::format(" of {} floaters cut open {} filled", of.opened, of.opened_filled);
+  if (of.tried > 0)
+    source += fmt::format("{} of {} floaters sown {} came up", of.opened > 0 ? "," : "", of.tried,
+                          of.came_up);
+  return source;
+}
+
 void judge(FloatHistory& history) {
   history.learned = stats::learn_float(history.seasons, float_confidence);
   history.verdict = stats::verdict(history.learned);
@@ -172,8 +184,7 @@ Result<Done> accept_float_test(store::Book& book, const std::string& taxon, Date
       return refuse(fault(phrase("nothing to accept for {}: {}", taxon, history->told),
                           "Cut floaters open, or sow some, and ask again."));
     auto changed = registers.taxon(history->taxon);
-    changed.float_test = {*history->suggested, fmt::format("this book as of {}: {}", as_of.iso(),
-                                                           counts_told(*history))};
+    changed.float_test = {*history->suggested, source_of(*history, as_of)};
     if (auto put = writing.put(changed); !put)
       return refuse(put.error());
     Done done;

@@ -73,7 +73,7 @@ Result<void> KnownOrNew::shows_its_sex(book::Plant& plant, book::Sex sex) {
   if (plant.sex == sex)
     return {};
   if (plant.sex != book::Sex::not_known)
-    return refuse(fault(phrase("{} is a {} plant", plant.code.text(), book::word(plant.sex)),
+    return refuse(fault(phrase("{} is a {} plant", plant.code.text(), book::said(plant.sex)),
                         sex == book::Sex::female ? "A seed parent is female: name another, or "
                                                    "correct the sex."
                                                  : "A pollen parent is male: name another, or "

@@ -2,6 +2,7 @@
 #include "core/work/line_back.h"
 
 #include "core/base/phrase.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -32,9 +33,8 @@ std::string codes_of(const book::Registers& registers, const book::Cross& cross)
 }
 
 OriginName name_of(const book::Registers& registers, const book::Purchase& purchase) {
-  return {phrase("{} of {}, from {}", purchase.code.text(), purchase.bought.said(),
-                 purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier),
-          registers.taxon(purchase.taxon).name, purchase.taxon, purchase.code};
+  return {purchase_name(purchase), registers.taxon(purchase.taxon).name, purchase.taxon,
+          purchase.code};
 }
 
 bool begins(const store::Flow& flow) {

@@ -5,6 +5,7 @@
 #include "core/book/cross.h"
 #include "core/work/find_code.h"
 #include "core/work/lot_ended.h"
+#include "core/work/origin_said.h"
 #include "core/work/overview.h"
 #include "core/work/round.h"
 
@@ -119,7 +120,7 @@ class Telling {
   void tell(const book::Cone& cone) {
     for (const auto& line : cone_lines(reading_, registers_))
       if (line.cone.id == cone.id) {
-        told_.title = line.origin.name;
+        told_.title = origin_said(line.origin.name);
         told_.taxon = line.origin.taxon;
         if (line.harvested > 0)
           told_.ended = phrase("harvested {}: {} seeds", line.harvested_on->said(), line.harvested);
@@ -175,7 +176,7 @@ class Telling {
       stands(place.within);
     for (const auto& line : lot_lines(reading_, registers_))
       if (line.total() > 0 && is_within(registers_, line.place, place.id))
-        told_.here.emplace_back(line.lot.code, line.origin.name);
+        told_.here.emplace_back(line.lot.code, origin_said(line.origin.name));
   }
 
   store::Reading& reading_;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/print/report_charts.h"
 
+#include "core/base/phrase.h"
 #include "core/report/chart_axes.h"
 #include "core/report/cross_chart.h"
+#include "core/work/origin_said.h"
 
 #include <array>
 
@@ -59,8 +61,9 @@ void axes(Paper& paper, const Plot& plot, const QString& unit) {
     const double share = plot.highest * part / 4;
     paper.line(plot.x0, plot.y(share), plot.x1, plot.y(share), rule, 0.15);
     paper.text(plot.x0 - 1.5, plot.y(share) + 1,
-               QString::number(100 * share) + (part == 4 ? QStringLiteral(" %") : QString()), 2.6,
-               quiet, Qt::AlignRight);
+               QString::fromStdString(phrase("{:g}", 100 * share)) +
+                   (part == 4 ? QStringLiteral(" %") : QString()),
+               2.6, quiet, Qt::AlignRight);
   }
   const double step = report::round_step(plot.until);
   for (double day = 0; day <= plot.until; day += step)
@@ -90,9 +93,9 @@ void coming(Paper& paper, const Plot& plot, const report::Coming& coming) {
 /// What is what, beside the chart; by its kind of line first.
 void key(Paper& paper, const Plot& plot, const report::CrossChart& chart) {
   double y = plot.y0 + 3;
-  const auto say = [&](const char* words, const auto& mark) {
+  const auto say = [&](const std::string& words, const auto& mark) {
     mark(y - 1);
-    paper.text(plot.x1 + 12, y, QString::fromUtf8(words), 2.6, ink);
+    paper.text(plot.x1 + 12, y, QString::fromStdString(words), 2.6, ink);
     y += 5;
   };
   const auto line = [&](const QColor& colour, const QList<qreal>& dashes) {
@@ -110,13 +113,13 @@ void key(Paper& paper, const Plot& plot, const report::CrossChart& chart) {
                  colour, strength);
     };
   };
-  say("seen at the looks", line(ink, {}));
+  say(phrase("seen at the looks"), line(ink, {}));
   if (!chart.fitted.empty())
-    say("fitted curve", line(strokes(0).colour, {4, 2}));
+    say(phrase("fitted curve"), line(strokes(0).colour, {4, 2}));
   if (!chart.band.empty())
-    say("range of the curve", box(strokes(0).colour, 0.2));
+    say(phrase("range of the curve"), box(strokes(0).colour, 0.2));
   if (chart.coming)
-    say("where it may end", box(paper::forecast, 0.3));
+    say(phrase("where it may end"), box(paper::forecast, 0.3));
 }
 
 } // namespace
@@ -138,7 +141,7 @@ void chart_of_cross(Paper& paper, const report::GerminationReport& report,
   for (const auto& point : chart.band)
     most = std::max(most, point.high);
   plot.highest = report::round_top(most);
-  axes(paper, plot, QString::fromStdString(report.time_unit()));
+  axes(paper, plot, QString::fromStdString(report.time_unit_said()));
   if (!chart.band.empty())
     band(paper, plot, chart);
   if (chart.coming)
@@ -161,8 +164,8 @@ void chart_of_all(Paper& paper, const report::GerminationReport& report) {
     return;
   paper.need(height + 22);
   paper.text(left, paper.y(),
-             QStringLiteral("Germinated, of the seed sown, by ") +
-                 QString::fromStdString(report.time_unit()) + QStringLiteral(" since sowing"),
+             QString::fromStdString(phrase("Germinated, of the seed sown, by {} since sowing",
+                                           report.time_unit_said())),
              4.2, ink);
   paper.skip(6);
   const double x0 = left + 9;
@@ -205,7 +208,7 @@ void chart_of_all(Paper& paper, const report::GerminationReport& report) {
     const auto& cross = report.crosses[i];
     paper.line(x(cross.curve.back().day), end, x1 + 2, at, strokes(i).colour, 0.12);
     paper.skip(at + 1 - paper.y());
-    paper.fitted(x1 + 3, label_room - 3, QString::fromStdString(cross.name), 2.6,
+    paper.fitted(x1 + 3, label_room - 3, QString::fromStdString(work::origin_said(cross.name)), 2.6,
                  strokes(i).colour);
   }
   paper.skip(y1 + 12 - paper.y());

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/print/report_pdf.h"
 
+#include "core/base/heading.h"
 #include "core/base/phrase.h"
+#include "core/report/title_said.h"
+#include "core/work/origin_said.h"
 #include "labels/print/report_charts.h"
 
 #include <QMarginsF>
@@ -24,13 +27,18 @@ using paper::right;
 using paper::rule;
 constexpr double row_height = 6.4;
 
+QString said(const std::string& words) {
+  return QString::fromStdString(words);
+}
+
 QString per_cent(const std::optional<double>& share) {
-  return share ? QString::number(*share * 100, 'f', 1) : QStringLiteral("–");
+  return share ? said(phrase("{:.1f}", *share * 100)) : QStringLiteral("–");
 }
 
 QString number(const std::optional<double>& value, int decimals) {
-  return value && std::isfinite(*value) ? QString::number(*value, 'f', decimals)
-                                        : QStringLiteral("–");
+  return value && std::isfinite(*value)
+             ? said(decimal_said(fmt::format("{:.{}f}", *value, decimals)))
+             : QStringLiteral("–");
 }
 
 // Where the columns of the table of crosses stand, in mm.
@@ -44,19 +52,18 @@ constexpr double bar_to = 166;
 constexpr double t50_at = 174;
 
 void heading(Paper& paper, const report::GerminationReport& report) {
-  paper.text(left, paper.y(), QStringLiteral("cross"), 2.8, quiet);
-  paper.text(alike_at, paper.y(), QStringLiteral("alike"), 2.8, quiet);
-  paper.text(sown_at, paper.y(), QStringLiteral("sown"), 2.8, quiet, Qt::AlignRight);
-  paper.text(germinated_at, paper.y(), QStringLiteral("up"), 2.8, quiet, Qt::AlignRight);
-  paper.text(share_at, paper.y(),
-             QString::number(100 * report.confidence) + QStringLiteral(" % range, share, %"), 2.8,
-             quiet, Qt::AlignRight);
-  paper.text(bar_from, paper.y(), QStringLiteral("0"), 2.8, quiet);
-  paper.text(bar_to, paper.y(), QStringLiteral("100 %"), 2.8, quiet, Qt::AlignRight);
-  paper.text(t50_at, paper.y(), QStringLiteral("T50"), 2.8, quiet, Qt::AlignRight);
-  paper.text(right, paper.y(),
-             report.degree_days ? QStringLiteral("mean °C·d") : QStringLiteral("mean days"), 2.8,
-             quiet, Qt::AlignRight);
+  const auto column = [&](double at, const std::string& words, Qt::Alignment side) {
+    paper.text(at, paper.y(), said(words), 2.8, quiet, side);
+  };
+  column(left, as_heading("cross"), Qt::AlignLeft);
+  column(alike_at, as_heading("alike"), Qt::AlignLeft);
+  column(sown_at, as_heading("sown"), Qt::AlignRight);
+  column(germinated_at, as_heading("up"), Qt::AlignRight);
+  column(share_at, phrase("{:g} % range, share, %", 100 * report.confidence), Qt::AlignRight);
+  column(bar_from, "0", Qt::AlignLeft);
+  column(bar_to, "100 %", Qt::AlignRight);
+  column(t50_at, "T50", Qt::AlignRight);
+  column(right, report.degree_days ? phrase("mean °C·d") : phrase("mean days"), Qt::AlignRight);
   paper.skip(2);
   paper.line(left, paper.y(), right, paper.y(), quiet, 0.2);
   paper.skip(row_height - 1.4);
@@ -83,8 +90,8 @@ QString range_and_share(const stats::FinalShare& share) {
 
 void cross_row(Paper& paper, const report::CrossReport& cross) {
   paper.need(row_height * 2);
-  paper.fitted(left, name_width, QString::fromStdString(cross.name), 3.4, ink);
-  paper.text(alike_at, paper.y(), QString::fromStdString(cross.alike), 3.2, ink);
+  paper.fitted(left, name_width, said(work::origin_said(cross.name)), 3.4, ink);
+  paper.text(alike_at, paper.y(), said(cross.alike), 3.2, ink);
   paper.text(sown_at, paper.y(), QString::number(cross.figures.sown), 3.4, ink, Qt::AlignRight);
   paper.text(germinated_at, paper.y(), QString::number(cross.figures.germinated), 3.4, ink,
              Qt::AlignRight);
@@ -94,8 +101,7 @@ void cross_row(Paper& paper, const report::CrossReport& cross) {
   paper.text(right, paper.y(), number(cross.together.mean_time, 0), 3.4, ink, Qt::AlignRight);
   paper.skip(4);
   paper.fitted(left, right - left,
-               QString::fromStdString(cross.taxon + (cross.told.empty() ? "" : " · " + cross.told)),
-               2.7, quiet);
+               said(cross.taxon + (cross.told.empty() ? "" : " · " + cross.told)), 2.7, quiet);
   paper.skip(row_height - 0.6);
 }
 
@@ -103,33 +109,26 @@ void cross_row(Paper& paper, const report::CrossReport& cross) {
 QString expected(const report::CrossReport& cross) {
   const auto more = cross.expected();
   if (more.high == 0)
-    return QStringLiteral("No more expected.");
-  return QStringLiteral("Still expected: %1–%2, likely %3.")
-      .arg(more.low)
-      .arg(more.high)
-      .arg(more.median);
+    return said(phrase("No more expected."));
+  return said(phrase("Still expected: {}–{}, likely {}.", more.low, more.high, more.median));
 }
 
 void tray_rows(Paper& paper, const report::GerminationReport& report,
                const report::CrossReport& cross) {
   paper.need(76);
-  paper.fitted(left, right - left, QString::fromStdString(cross.name), 3.6, ink);
+  paper.fitted(left, right - left, said(work::origin_said(cross.name)), 3.6, ink);
   paper.skip(4.4);
-  paper.fitted(left, right - left,
-               expected(cross) + QStringLiteral(" As of ") +
-                   QString::fromStdString(report.as_of.iso()) + QStringLiteral(".") +
-                   (!cross.known ? QString()
-                                 : QStringLiteral(" It leans on ") +
-                                       QString::fromStdString(cross.known->beforehand) +
-                                       QStringLiteral(".")),
-               2.8, paper::forecast);
+  paper.fitted(
+      left, right - left,
+      expected(cross) + said(phrase(" As of {}.", report.as_of.iso())) +
+          (cross.known ? said(phrase(" It leans on {}.", cross.known->beforehand)) : QString()),
+      2.8, paper::forecast);
   paper.skip(3.5);
   chart_of_cross(paper, report, cross);
   for (const auto& tray : cross.trays) {
     paper.need(row_height);
-    paper.text(left + 3, paper.y(), QString::fromStdString(tray.seen.lot.code.text()), 3.2, ink);
-    paper.text(left + 26, paper.y(), QString::fromStdString("sown " + tray.seen.sown_on.iso()), 3,
-               quiet);
+    paper.text(left + 3, paper.y(), said(tray.seen.lot.code.text()), 3.2, ink);
+    paper.text(left + 26, paper.y(), said(phrase("sown {}", tray.seen.sown_on.iso())), 3, quiet);
     paper.text(sown_at, paper.y(), QString::number(tray.seen.sown), 3.2, ink, Qt::AlignRight);
     paper.text(germinated_at, paper.y(), QString::number(tray.germinated), 3.2, ink,
                Qt::AlignRight);
@@ -145,39 +144,33 @@ void tray_rows(Paper& paper, const report::GerminationReport& report,
 }
 
 QString heading_of(const report::GerminationReport& report) {
-  return report.by == report::By::season  ? QStringLiteral("Germination by season")
-         : report.by == report::By::cross ? QStringLiteral("Germination by cross")
-                                          : QStringLiteral("Germination by cross and season");
+  return said(report.by == report::By::season  ? phrase("Germination by season")
+              : report.by == report::By::cross ? phrase("Germination by cross")
+                                               : phrase("Germination by cross and season"));
 }
 
 /// What letters, ranges and bands mean, and which crosses cannot be told apart.
 void methods(Paper& paper, const report::GerminationReport& report) {
-  const auto say = [&](std::string_view words) {
-    paper.wrapped(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())), 2.8,
-                  quiet);
-  };
+  const auto say = [&](const std::string& words) { paper.wrapped(said(words), 2.8, quiet); };
   if (report.crosses.size() > 1)
     say(report::alike_method_told());
   for (const auto& sentence : report::alike_told(report))
-    paper.wrapped(QString::fromStdString(sentence), 3, ink);
+    paper.wrapped(said(sentence), 3, ink);
   say(report::band_told());
   if (report.degree_days)
     say(report::lacking_told(report));
 }
 
 int write(QPdfWriter& writer, const report::GerminationReport& report) {
-  const auto name =
-      QString::fromStdString(report.title.name + (report.title.invented ? " (invented data)" : ""));
-  Paper paper(writer,
-              name + QStringLiteral(" · as of ") + QString::fromStdString(report.as_of.iso()));
+  const auto about =
+      said(phrase("{} · as of {}", report::title_said(report.title), report.as_of.iso()));
+  Paper paper(writer, about);
   if (!paper.ready())
     return 0;
   paper.skip(4);
   paper.text(left, paper.y(), heading_of(report), 7, ink);
   paper.skip(7);
-  paper.text(left, paper.y(),
-             name + QStringLiteral(" · as of ") + QString::fromStdString(report.as_of.iso()), 3.6,
-             quiet);
+  paper.text(left, paper.y(), about, 3.6, quiet);
   paper.skip(10);
   heading(paper, report);
   for (const auto place : report.ranking)
@@ -187,15 +180,14 @@ int write(QPdfWriter& writer, const report::GerminationReport& report) {
   paper.skip(6);
   chart_of_all(paper, report);
   paper.need(row_height * 5);
-  paper.text(left, paper.y(), QStringLiteral("By tray"), 5, ink);
+  paper.text(left, paper.y(), said(phrase("By tray")), 5, ink);
   paper.skip(7);
   heading(paper, report);
   for (const auto place : report.ranking)
     tray_rows(paper, report, report.crosses[place]);
   for (const auto& [code, why] : report.left_out) {
     paper.need(row_height);
-    paper.fitted(left, right - left,
-                 QString::fromStdString(phrase("{} left out: {}", code.text(), why)), 3, quiet);
+    paper.fitted(left, right - left, said(phrase("{} left out: {}", code.text(), why)), 3, quiet);
     paper.skip(row_height);
   }
   return paper.pages();
@@ -218,7 +210,7 @@ Result<ReportPrinted> germination_pdf(const std::string& path,
     writer.setResolution(paper::dots_an_inch);
     writer.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Portrait,
                                      QMarginsF(0, 0, 0, 0), QPageLayout::Millimeter));
-    writer.setTitle(QStringLiteral("Germination by cross"));
+    writer.setTitle(heading_of(report));
     pages = write(writer, report);
   }
   if (pages == 0 || !file.commit())

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/print/sections_pdf.h"
 
+#include "core/base/heading.h"
 #include "core/base/number.h"
+#include "core/base/phrase.h"
 
 #include <QBuffer>
 #include <QFontMetricsF>
@@ -79,7 +81,8 @@ class Pages {
   void write_foot() {
     const double kept = y_;
     y_ = 289;
-    write(left, foot_ + QStringLiteral("  ·  page ") + QString::number(count_), 2.7, quiet);
+    write(left, foot_ + QStringLiteral("  ·  ") + QString::fromStdString(phrase("page {}", count_)),
+          2.7, quiet);
     y_ = kept;
   }
   void need(double mm) {
@@ -158,12 +161,23 @@ class Pages {
     return widths;
   }
 
+  /// As people write it: 1.5, or 1,5.
+  static bool is_number(const std::string& cell) {
+    const auto sign = decimal_said(".");
+    const auto at = cell.find(sign);
+    return parse_real(at == std::string::npos
+                          ? cell
+                          : fmt::format("{}.{}", std::string_view(cell).substr(0, at),
+                                        std::string_view(cell).substr(at + sign.size())))
+        .has_value();
+  }
+
   /// They stand at the right end of their column.
   static std::vector<bool> columns_of_numbers(const report::PapersSection& section) {
     std::vector<bool> numbers(section.header.size(), !section.rows.empty());
     for (const auto& cells : section.rows)
       for (std::size_t at = 0; at < cells.size(); ++at)
-        numbers[at] = numbers[at] && (cells[at].empty() || parse_real(cells[at]));
+        numbers[at] = numbers[at] && (cells[at].empty() || is_number(cells[at]));
     return numbers;
   }
 

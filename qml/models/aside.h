@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Asks the book aside from the window's thread, through a reading of its own, so that the window
-// stays alive while something long is reckoned.
+// What is long is done aside from the window's thread, through a book of its own, so that the
+// window stays alive.
 
 #include "core/store/book.h"
 
@@ -21,19 +21,30 @@ class Aside : public QObject {
   explicit Aside(QObject* parent) : QObject(parent) {}
 
   /// `ask` takes a store::Reading& on another thread; `take` gets the Result of it on the window's,
-  /// unless something newer was asked meanwhile, or this is gone.
+  /// unless something newer was asked meanwhile, it was forgotten, this is gone, or the window has
+  /// let go of the book.
   template <class Ask, class Take>
   void ask(const std::filesystem::path& book, Ask ask, Take take) {
+    run([book, ask = std::move(ask)]() mutable { return answered(book, ask); },
+        [opened = opened_.load(), take = std::move(take)](auto answer) mutable {
+          if (opened == opened_)
+            take(std::move(answer));
+        });
+  }
+
+  /// The same for what takes nothing, such as a write through a book that it opens itself.
+  template <class Work, class Take>
+  void run(Work work, Take take) {
     const int ticket = forget();
     ++running_;
     QThreadPool::globalInstance()->start([self = QPointer<Aside>(this), newest = newest_, ticket,
-                                          book, ask = std::move(ask),
+                                          work = std::move(work),
                                           take = std::move(take)]() mutable {
       if (newest->load() != ticket) {
         --running_;
         return;
       }
-      auto answer = std::make_shared<decltype(answered(book, ask))>(answered(book, ask));
+      auto answer = std::make_shared<decltype(work())>(work());
       QMetaObject::invokeMethod(
           QCoreApplication::instance(),
           [self, newest, ticket, answer, take = std::move(take)]() mutable {
@@ -44,6 +55,9 @@ class Aside : public QObject {
           Qt::QueuedConnection);
     });
   }
+
+  /// The window has another book, or none: answers about the one before say nothing of it.
+  static void another_book() { ++opened_; }
 
   /// Whatever was asked is not wanted any more.
   int forget() { return ++*newest_; }
@@ -60,6 +74,7 @@ class Aside : public QObject {
   }
 
   inline static std::atomic<int> running_ = 0;
+  inline static std::atomic<int> opened_ = 0;
   std::shared_ptr<std::atomic<int>> newest_ = std::make_shared<std::atomic<int>>(0);
 };
 

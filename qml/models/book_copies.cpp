@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book_copies.h"
 
-#include "core/store/copies.h"
 #include "wording.h"
 
 #include <QDateTime>
@@ -26,17 +25,17 @@ QString when(const store::Copy& copy) {
 
 QString about(const store::Copy& copy, const store::CopyState& state) {
   if (!state.good)
-    return QObject::tr("not good: %1").arg(text(state.fault));
+    return BookCopies::tr("not good: %1").arg(text(state.fault));
   const auto entries = phrased_n(state.entries, "{} entry", "{} entries");
   return copy.kind == store::Copy::Kind::before_migration
-             ? QObject::tr("%1, before a newer program").arg(entries)
+             ? BookCopies::tr("%1, before a newer program").arg(entries)
              : entries;
 }
 
 } // namespace
 
 BookCopies::BookCopies(QObject* parent)
-    : QObject(parent), rows_({"file", "when", "about", "good"}, this) {}
+    : QObject(parent), rows_({"file", "when", "about", "good"}, this), aside_(nullptr) {}
 
 void BookCopies::set_path(const QString& path) {
   if (path == path_)
@@ -81,18 +80,30 @@ void BookCopies::bring_back(
 }
 
 void BookCopies::read_anew() {
-  std::vector<Rows::Row> rows;
+  looking_ = true;
+  emit changed();
+  aside_.run(
+      [path = Session::path_of(path_)] {
+        std::vector<Seen> seen;
+        if (!path.empty())
+          for (auto& copy : store::copies_of(path))
+            seen.push_back({copy, copy.kind == store::Copy::Kind::replaced
+                                      ? store::CopyState()
+                                      : store::look_into(copy)});
+        return seen;
+      },
+      [this](const std::vector<Seen>& seen) { tell(seen); });
+}
+
+void BookCopies::tell(const std::vector<Seen>& seen) {
+  looking_ = false;
   undoable_ = false;
-  const auto copies =
-      path_.isEmpty() ? std::vector<store::Copy>() : store::copies_of(Session::path_of(path_));
-  for (const auto& copy : copies) {
-    if (copy.kind == store::Copy::Kind::replaced) {
+  std::vector<Rows::Row> rows;
+  for (const auto& [copy, state] : seen)
+    if (copy.kind == store::Copy::Kind::replaced)
       undoable_ = true;
-      continue;
-    }
-    const auto state = store::look_into(copy);
-    rows.push_back({text(copy.path.string()), when(copy), about(copy, state), state.good});
-  }
+    else
+      rows.push_back({text(copy.path.string()), when(copy), about(copy, state), state.good});
   rows_.replace(std::move(rows));
   emit changed();
 }

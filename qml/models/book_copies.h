@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// The copies of one book, and the way back to one of them.
+// The copies of one book, and the way back to one of them. Each is read whole to see whether it is
+// good, so that is done aside from the window's thread.
 
+#include "aside.h"
+#include "core/store/copies.h"
 #include "session.h"
 
 namespace coneline::window {
@@ -12,6 +15,7 @@ class BookCopies : public QObject {
   Q_PROPERTY(coneline::window::Session* session MEMBER session_ NOTIFY changed)
   Q_PROPERTY(QString path READ path WRITE set_path NOTIFY changed)
   Q_PROPERTY(coneline::window::Rows* rows READ rows CONSTANT)
+  Q_PROPERTY(bool looking READ looking NOTIFY changed)
   Q_PROPERTY(bool undoable READ undoable NOTIFY changed)
   Q_PROPERTY(QString told READ told NOTIFY changed)
   Q_PROPERTY(QString fault READ fault NOTIFY changed)
@@ -28,6 +32,7 @@ class BookCopies : public QObject {
   [[nodiscard]] QString path() const { return path_; }
   void set_path(const QString& path);
   [[nodiscard]] Rows* rows() { return &rows_; }
+  [[nodiscard]] bool looking() const { return looking_; } ///< the rows are not known yet
   [[nodiscard]] bool undoable() const { return undoable_; }
   [[nodiscard]] QString told() const { return told_; }
   [[nodiscard]] QString fault() const { return fault_; }
@@ -37,14 +42,21 @@ class BookCopies : public QObject {
 
  private:
   void bring_back(const std::function<Result<void>(const std::filesystem::path&)>& bring);
+  struct Seen {
+    store::Copy copy;
+    store::CopyState state;
+  };
   void read_anew();
+  void tell(const std::vector<Seen>& seen);
 
   Session* session_ = nullptr;
   QString path_;
   Rows rows_;
+  bool looking_ = false;
   bool undoable_ = false;
   QString told_;
   QString fault_;
+  Aside aside_;
 };
 
 } // namespace coneline::window

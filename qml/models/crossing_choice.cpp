@@ -100,7 +100,7 @@ void CrossingChoice::read() {
     for (const auto& remark : input_.remarks)
       remarks_ << text(remark);
     for (const auto& rule : report::crossing_rules())
-      remarks_ << phrased_of(rule);
+      remarks_ << text(rule);
   }
   emit told();
 }

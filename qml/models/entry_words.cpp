@@ -174,4 +174,8 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
   return {};
 }
 
+QString note_shown(const std::string& note) {
+  return note == water_changed ? phrased("water changed") : text(note);
+}
+
 } // namespace coneline::window

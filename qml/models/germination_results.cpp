@@ -3,6 +3,7 @@
 
 #include "core/report/cross_chart.h"
 #include "core/report/report_file.h"
+#include "core/work/origin_said.h"
 #include "labels/print/report_pdf.h"
 #include "wording.h"
 
@@ -86,7 +87,7 @@ void GerminationResults::show() {
     for (const auto place : report_->ranking) {
       const auto& cross = report_->crosses[place];
       const auto& final = cross.figures.final;
-      rows.push_back({text(cross.name), text(cross.taxon),
+      rows.push_back({text(work::origin_said(cross.name)), text(cross.taxon),
                       phrased_n(std::int64_t(cross.trays.size()), "{1} of {2} sown, {0} tray",
                                 "{1} of {2} sown, {0} trays", shown(cross.figures.germinated),
                                 shown(cross.figures.sown)),
@@ -198,7 +199,7 @@ QString GerminationResults::time() const {
 }
 
 QString GerminationResults::unit() const {
-  return report_ ? text(report_->time_unit()) : QString();
+  return report_ ? text(report_->time_unit_said()) : QString();
 }
 
 QString GerminationResults::remarks() const {
@@ -208,11 +209,11 @@ QString GerminationResults::remarks() const {
   if (report_->degree_days)
     lines << text(report::lacking_told(*report_));
   if (report_->crosses.size() > 1) {
-    lines << phrased_of(report::alike_method_told());
+    lines << text(report::alike_method_told());
     for (const auto& sentence : report::alike_told(*report_))
       lines << text(sentence);
   }
-  lines << phrased_of(report::band_told());
+  lines << text(report::band_told());
   return lines.join('\n');
 }
 

@@ -90,7 +90,7 @@ std::vector<Rows::Row> history_rows(Session& session, const Code& code) {
       auto told = said(reading, session.standing().registers, entry);
       if (reversed)
         told += phrased(" (taken back)");
-      all.push_back({qlonglong(entry.id.value), shown(entry.date), told, text(entry.note),
+      all.push_back({qlonglong(entry.id.value), shown(entry.date), told, note_shown(entry.note),
                      !reversed && !entry.reverses});
     }
     std::ranges::reverse(all);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "old_table.h"
 
+#include "core/base/heading.h"
 #include "core/exchange/old_table.h"
 #include "wording.h"
 
@@ -10,10 +11,6 @@ namespace {
 
 using exchange::TableField;
 
-QString left_out() {
-  return OldTable::tr("left out");
-}
-
 std::optional<TableField> field_named(const QString& word) {
   const auto field = book::read_word<TableField>(plain(word));
   return field ? std::optional(*field) : std::nullopt;
@@ -22,6 +19,11 @@ std::optional<TableField> field_named(const QString& word) {
 QString word_of(TableField field) {
   return text(book::word(field));
 }
+
+const QString none = QStringLiteral("none");
+const QString as_told = QStringLiteral("file");
+const QString day_first = QStringLiteral("day");
+const QString month_first = QStringLiteral("month");
 
 void list(QStringList& said, const QString& what, const std::vector<std::string>& names) {
   QStringList all;
@@ -35,20 +37,42 @@ void list(QStringList& said, const QString& what, const std::vector<std::string>
 
 OldTable::OldTable(QObject* parent)
     : QObject(parent), columns_({"column", "first", "field"}, this),
-      rows_({"line", "told", "wrong"}, this) {}
+      rows_({"line", "told", "wrong"}, this), aside_(nullptr) {
+  look_.setInterval(100);
+  connect(&look_, &QTimer::timeout, this, &OldTable::progressed);
+}
+
+OldTable::~OldTable() {
+  stop();
+}
 
 QString OldTable::file() const {
   return table_ ? text(table_->file) : QString();
 }
 
 QStringList OldTable::fields() {
-  QStringList words{left_out()};
+  QStringList words{none};
   for (const auto& [field, word] : book::Words<TableField>::all)
     words << word_of(field);
   return words;
 }
 
+QStringList OldTable::fields_shown() {
+  QStringList shown;
+  for (const auto& field : fields())
+    shown << named(field);
+  return shown;
+}
+
+QString OldTable::named(const QString& field) {
+  return field == none ? tr("left out") : text(as_heading(plain(field)));
+}
+
 QStringList OldTable::date_orders() {
+  return {as_told, day_first, month_first};
+}
+
+QStringList OldTable::date_orders_shown() {
   return {tr("as the file tells"), tr("day first"), tr("month first")};
 }
 
@@ -61,10 +85,12 @@ QStringList OldTable::matched() const {
 
 QString OldTable::about(const QString& field) {
   const auto meant = field_named(field);
-  return meant ? text(exchange::about(*meant)) : QString();
+  return meant ? phrased_of(exchange::about(*meant)) : QString();
 }
 
 bool OldTable::read(const QString& path) {
+  if (writing_)
+    return false;
   auto table = exchange::read_old_table_file(Session::path_of(path), {});
   if (table) {
     match_.columns = exchange::guess(table->columns).columns; // what holds for all rows stays
@@ -79,7 +105,7 @@ bool OldTable::read(const QString& path) {
 }
 
 void OldTable::match(int column, const QString& field) {
-  if (!table_ || column < 0 || column >= static_cast<int>(table_->columns.size()))
+  if (writing_ || !table_ || column < 0 || column >= static_cast<int>(table_->columns.size()))
     return;
   const auto& name = table_->columns[static_cast<std::size_t>(column)];
   std::erase_if(match_.columns, [&](const auto& one) { return one.second == name; });
@@ -91,7 +117,7 @@ void OldTable::match(int column, const QString& field) {
 
 void OldTable::forAll(const QString& field, const QString& value) {
   const auto meant = field_named(field);
-  if (!meant)
+  if (!meant || writing_)
     return;
   if (value.trimmed().isEmpty())
     match_.for_all.erase(*meant);
@@ -101,10 +127,12 @@ void OldTable::forAll(const QString& field, const QString& value) {
 }
 
 void OldTable::writeDates(const QString& order) {
+  if (writing_)
+    return;
   match_.dates.reset();
-  if (order == date_orders()[1])
+  if (order == day_first)
     match_.dates = exchange::TableDates::day_month_year;
-  if (order == date_orders()[2])
+  if (order == month_first)
     match_.dates = exchange::TableDates::month_day_year;
   was_changed();
 }
@@ -116,14 +144,19 @@ void OldTable::show_columns() {
     const auto found =
         std::ranges::find_if(match_.columns, [&](const auto& one) { return one.second == column; });
     rows.push_back({text(column), text(exchange::shortened(table_->rows.front().fields[i])),
-                    found == match_.columns.end() ? left_out() : word_of(found->first)});
+                    found == match_.columns.end() ? none : word_of(found->first)});
   }
   columns_.replace(std::move(rows));
   emit changed();
 }
 
-/// What was tried out before holds no more.
+/// What was tried out before, or is being tried, holds no more.
 void OldTable::was_changed() {
+  stop();
+  course_.reset();
+  look_.stop();
+  aside_.forget();
+  emit progressed();
   ready_ = false;
   rows_.replace({});
   said_.clear();
@@ -158,52 +191,81 @@ void OldTable::show(const exchange::TableTaken& taken) {
     said_ << text(look);
 }
 
-bool OldTable::tryOut() {
+void OldTable::tryOut() {
+  if (writing_)
+    return;
   was_changed();
-  if (!table_ || !session_)
-    return false;
-  const auto tried = session_->keep([&](store::Book& book) -> Result<void> {
-    auto taken = exchange::take_in_table(*table_, match_, book, exchange::Import::dry_run,
-                                         session_->today());
-    if (!taken)
-      return refuse(taken.error());
-    show(*taken);
-    ready_ = taken->faults.none();
-    return {};
-  });
-  if (!tried)
-    fault_ = text(tried.error().text());
-  emit changed();
-  return ready_;
+  if (table_ && session_ != nullptr && session_->is_open())
+    run(exchange::Import::dry_run);
 }
 
-bool OldTable::takeIn() {
-  if (!ready_)
-    return false;
-  const auto done = session_->act([&](store::Book& book) -> Result<work::Done> {
-    auto taken =
-        exchange::take_in_table(*table_, match_, book, exchange::Import::write, session_->today());
-    if (!taken)
-      return refuse(taken.error());
-    if (!taken->faults.none())
-      return refuse(taken->faults.listed().front());
-    work::Done made;
-    made.entries = taken->entries;
-    made.told = plain(tr("%n row(s) of %1 came in", nullptr, static_cast<int>(taken->rows.size()))
-                          .arg(text(table_->file)));
-    return made;
-  });
+void OldTable::takeIn() {
+  if (ready_ && session_->is_open())
+    run(exchange::Import::write);
+}
+
+double OldTable::done() const {
+  return course_ ? course_->done.load() : 0;
+}
+
+void OldTable::stop() {
+  if (course_)
+    course_->stop = true;
+}
+
+void OldTable::run(exchange::Import how) {
   ready_ = false;
-  if (!done) {
-    fault_ = text(done.error().text());
-  } else {
-    table_.reset();
-    rows_.replace({});
-    columns_.replace({});
-    said_ = QStringList{text(done->told)};
-  }
+  writing_ = how == exchange::Import::write;
+  course_ = std::make_shared<Course>();
+  look_.start();
   emit changed();
-  return done.has_value();
+  emit progressed();
+  aside_.run(
+      [path = session_->path().toStdString(), table = *table_, match = match_, how,
+       today = session_->today(), course = course_]() -> Result<exchange::TableTaken> {
+        auto book = store::Book::open(path, store::Access::write);
+        if (!book)
+          return refuse(book.error());
+        return exchange::take_in_table(
+            table, match, *book, how, today, [&](std::size_t done, std::size_t of) {
+              course->done = static_cast<double>(done) / static_cast<double>(of);
+              return !course->stop;
+            });
+      },
+      [this, how, of = session_->path()](const Result<exchange::TableTaken>& taken) {
+        course_.reset();
+        writing_ = false;
+        look_.stop();
+        // What came into a book that was closed meanwhile is seen when it is opened again.
+        if (session_->path() == of)
+          take(how, taken);
+        emit progressed();
+      });
+}
+
+void OldTable::take(exchange::Import how, const Result<exchange::TableTaken>& taken) {
+  if (!taken)
+    fault_ = text(taken.error().text());
+  else if (how == exchange::Import::dry_run || !taken->faults.none())
+    show(*taken);
+  else
+    came_in(*taken);
+  ready_ = taken && how == exchange::Import::dry_run && taken->faults.none();
+  emit changed();
+}
+
+void OldTable::came_in(const exchange::TableTaken& taken) {
+  work::Done made;
+  made.entries = taken.entries;
+  made.told = plain(tr("%n row(s) of %1 came in", nullptr, static_cast<int>(taken.rows.size()))
+                        .arg(text(table_->file)));
+  const auto told = text(made.told);
+  if (auto known = session_->act([&](store::Book&) { return Result<work::Done>(made); }); !known)
+    fault_ = text(known.error().text());
+  table_.reset();
+  rows_.replace({});
+  columns_.replace({});
+  said_ = QStringList{told};
 }
 
 } // namespace coneline::window

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // An old spreadsheet on its way into the book: its columns, what each is matched to, and what came
-// of trying it out.
+// of trying it out. Trying and taking in are done aside from the window's thread and can be
+// stopped; then the book is as it was.
 
+#include "aside.h"
 #include "core/exchange/take_in_table.h"
 #include "session.h"
+
+#include <QTimer>
 
 namespace coneline::window {
 
@@ -15,44 +19,68 @@ class OldTable : public QObject {
   Q_PROPERTY(QString file READ file NOTIFY changed)
   Q_PROPERTY(coneline::window::Rows* columns READ columns CONSTANT)
   Q_PROPERTY(QStringList fields READ fields CONSTANT)
+  Q_PROPERTY(QStringList fieldsShown READ fields_shown NOTIFY changed)
   Q_PROPERTY(QStringList matched READ matched NOTIFY changed)
   Q_PROPERTY(QStringList dateOrders READ date_orders CONSTANT)
+  Q_PROPERTY(QStringList dateOrdersShown READ date_orders_shown NOTIFY changed)
   Q_PROPERTY(coneline::window::Rows* rows READ rows CONSTANT)
   Q_PROPERTY(QStringList said READ said NOTIFY changed)
   Q_PROPERTY(QString fault READ fault NOTIFY changed)
   Q_PROPERTY(bool ready READ ready NOTIFY changed)
+  Q_PROPERTY(bool busy READ busy NOTIFY progressed)
+  Q_PROPERTY(double done READ done NOTIFY progressed)
 
  public:
   explicit OldTable(QObject* parent = nullptr);
+  ~OldTable() override;
+
+  // While it comes in, nothing of the match can be changed.
 
   /// Reads the file and matches what its header suggests. False where it cannot be read.
   Q_INVOKABLE bool read(const QString& path);
-  /// Matches a column; "left out" takes it away, and another column that had the field lets go.
+  /// Matches a column; "none" takes it away, and another column that had the field lets go.
   Q_INVOKABLE void match(int column, const QString& field);
   /// One value for every row; an empty one takes it back.
   Q_INVOKABLE void forAll(const QString& field, const QString& value);
+  /// "file", "day" or "month": what stands first, or what the file tells.
   Q_INVOKABLE void writeDates(const QString& order);
-  /// Says of every row what would come of it. True where nothing is at fault.
-  Q_INVOKABLE bool tryOut();
+  /// Says of every row what would come of it; `ready` where nothing is at fault.
+  Q_INVOKABLE void tryOut();
   /// Takes all of it in. Only after it was tried out as it is now.
-  Q_INVOKABLE bool takeIn();
-  /// What a field is for.
+  Q_INVOKABLE void takeIn();
+  /// What is tried out or taken in is not wanted any more; `fault` says so once it has stopped,
+  /// unless all was in by then.
+  Q_INVOKABLE void stop();
+  /// A field as it is said, and what it is for.
+  Q_INVOKABLE static QString named(const QString& field);
   Q_INVOKABLE static QString about(const QString& field);
 
   [[nodiscard]] QString file() const;
   [[nodiscard]] Rows* columns() { return &columns_; } ///< column, first, field
-  [[nodiscard]] static QStringList fields();          ///< "left out" first
-  [[nodiscard]] QStringList matched() const;
+  [[nodiscard]] static QStringList fields();          ///< "none" first
+  [[nodiscard]] static QStringList fields_shown();
+  [[nodiscard]] QStringList matched() const; ///< of `fields`
   [[nodiscard]] static QStringList date_orders();
+  [[nodiscard]] static QStringList date_orders_shown();
   [[nodiscard]] Rows* rows() { return &rows_; } ///< line, told, wrong; what is wrong stands first
   [[nodiscard]] QStringList said() const { return said_; }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] bool ready() const { return ready_; }
+  [[nodiscard]] bool busy() const { return course_ != nullptr; }
+  [[nodiscard]] double done() const; ///< of 1
 
  signals:
   void changed();
+  void progressed();
 
  private:
+  struct Course {
+    std::atomic<double> done = 0;
+    std::atomic<bool> stop = false;
+  };
+  void run(exchange::Import how);
+  void take(exchange::Import how, const Result<exchange::TableTaken>& taken);
+  void came_in(const exchange::TableTaken& taken);
   void show_columns();
   void was_changed();
   void show(const exchange::TableTaken& taken);
@@ -65,6 +93,10 @@ class OldTable : public QObject {
   QStringList said_;
   QString fault_;
   bool ready_ = false;
+  std::shared_ptr<Course> course_; ///< while something runs
+  bool writing_ = false;           ///< what runs takes it in
+  QTimer look_;
+  Aside aside_;
 };
 
 } // namespace coneline::window

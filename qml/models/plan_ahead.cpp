@@ -11,12 +11,9 @@
 #include "core/report/forecast_report.h"
 #include "core/report/sowings_input.h"
 #include "core/report/whole_file.h"
-#include "labels/print/plan_pdf.h"
 #include "wording.h"
 
-#include <QClipboard>
 #include <QFileInfo>
-#include <QGuiApplication>
 #include <QLocale>
 
 #include <array>
@@ -82,6 +79,17 @@ QString month_shown(Date month) {
                             QStringLiteral("MMM yy"));
 }
 
+/// Each sorts the runs of a month, which takes a while for all of them.
+std::vector<std::vector<plan::Likely>> ranges_of(const plan::Forecast& forecast) {
+  std::vector<std::vector<plan::Likely>> ranges;
+  for (std::size_t at = 0; at < forecast.series().size(); ++at) {
+    auto& of = ranges.emplace_back();
+    for (std::size_t month = 0; month < forecast.months().size(); ++month)
+      of.push_back(forecast.range(at, month));
+  }
+  return ranges;
+}
+
 QString range_shown(const plan::Likely& range, Shown kind) {
   if (range.high <= 0)
     return QStringLiteral("–");
@@ -96,24 +104,10 @@ QString range_shown(const plan::Likely& range, Shown kind) {
 } // namespace
 
 PlanAhead::PlanAhead(QObject* parent)
-    : QObject(parent), rows_({"group", "name", "unit", "happens", "low", "middle", "high",
-                              "capacity", "highest", "told"},
-                             this),
-      cells_({"month", "range", "over"}, this), lots_({"code", "value"}, this), aside_(this) {
-  look_.setInterval(100);
-  connect(&look_, &QTimer::timeout, this, &PlanAhead::progressed);
-}
-
-PlanAhead::~PlanAhead() {
-  if (course_)
-    course_->stop = true;
-}
-
-void PlanAhead::set_session(Session* session) {
-  session_ = session;
-  connect(session, &Session::changed, this, &PlanAhead::draw);
-  draw();
-}
+    : PlanPart(parent), rows_({"group", "name", "unit", "happens", "low", "middle", "high",
+                               "capacity", "highest", "told"},
+                              this),
+      cells_({"month", "range", "over"}, this), lots_({"code", "value"}, this) {}
 
 void PlanAhead::set_horizon(int months) {
   horizon_ = months;
@@ -125,64 +119,36 @@ void PlanAhead::set_sowings(bool counted) {
   draw();
 }
 
-double PlanAhead::done() const {
-  return course_ ? static_cast<double>(course_->done) / runs : 0;
-}
-
 void PlanAhead::draw() {
-  if (session_ == nullptr || !session_->is_open())
-    return;
-  if (course_)
-    course_->stop = true;
-  course_ = std::make_shared<Course>();
-  busy_ = true;
-  stopped_ = false;
-  look_.start();
-  emit progressed();
-  const auto today = session_->today();
-  aside_.ask(
-      session_->path().toStdString(),
-      [today, months = horizon_, sowings = sowings_,
-       course = course_](store::Reading& reading) -> Result<std::shared_ptr<const Drawn>> {
+  ask(
+      runs,
+      [today = session_ == nullptr ? Date() : session_->today(), months = horizon_,
+       sowings = sowings_](store::Reading& reading,
+                           Course& course) -> Result<std::shared_ptr<const Drawn>> {
         auto input = report::forecast_input(reading, today, months,
                                             report::assumptions_in(reading.registers()));
         if (sowings)
           report::add_sowings(input, reading, {true, true});
         auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
-                                                    course->done = done;
-                                                    return !course->stop;
+                                                    course.done = done;
+                                                    return course.go_on();
                                                   }});
         if (!forecast)
           return refuse(forecast.error());
-        return std::make_shared<const Drawn>(Drawn{std::move(input), *std::move(forecast)});
+        auto ranges = ranges_of(*forecast);
+        return std::make_shared<const Drawn>(
+            Drawn{std::move(input), *std::move(forecast), std::move(ranges)});
       },
-      [this](Result<std::shared_ptr<const Drawn>> drawn) { take(std::move(drawn)); });
-}
-
-void PlanAhead::stop() {
-  if (course_)
-    course_->stop = true;
-}
-
-void PlanAhead::take(Result<std::shared_ptr<const Drawn>> drawn) {
-  busy_ = false;
-  look_.stop();
-  stopped_ = course_ && course_->stop;
-  fault_.clear();
-  if (drawn)
-    drawn_ = *drawn;
-  else if (!stopped_)
-    fault_ = text(drawn.error().text());
-  if (drawn || fault_.isEmpty())
-    tell();
-  emit told();
-  emit progressed();
+      [this](std::shared_ptr<const Drawn> drawn) {
+        drawn_ = std::move(drawn);
+        tell();
+      });
 }
 
 void PlanAhead::tell() {
   if (!drawn_)
     return;
-  const auto& [input, forecast] = *drawn_;
+  const auto& [input, forecast, ranges] = *drawn_;
   months_.clear();
   for (const auto month : forecast.months())
     months_ << month_shown(month);
@@ -197,13 +163,13 @@ void PlanAhead::tell() {
   for (const auto& rule : report::forecast_rules(input))
     remarks_ << text(rule);
   tell_rows();
-  if (opened_ >= rows_.size())
-    opened_ = -1;
+  if (opened() < 0)
+    opened_.reset();
   tell_cells();
 }
 
 void PlanAhead::tell_rows() {
-  const auto& [input, forecast] = *drawn_;
+  const auto& [input, forecast, ranges] = *drawn_;
   std::vector<Rows::Row> rows;
   series_.clear();
   for (const auto kind : in_order)
@@ -217,7 +183,7 @@ void PlanAhead::tell_rows() {
       double highest = 0;
       std::size_t peak = 0;
       for (std::size_t month = 0; month < forecast.months().size(); ++month) {
-        const auto range = forecast.range(at, month);
+        const auto& range = ranges[at][month];
         low << range.low;
         middle << range.middle;
         high << range.high;
@@ -229,20 +195,33 @@ void PlanAhead::tell_rows() {
       const double capacity = capacity_of(series, input.standing.registers);
       if (highest <= 0 && capacity < 0)
         continue;
-      const auto range = forecast.range(at, peak);
+      const auto& range = ranges[at][peak];
       const auto told = highest <= 0 ? tr("nothing")
                                      : tr("most in %1: %2 %3")
                                            .arg(month_shown(forecast.months()[peak]),
                                                 range_shown(range, kind), unit_of(kind));
       series_.push_back(at);
-      rows.push_back({group_of(kind), text(series.name), unit_of(kind), plan::happens(kind), low,
-                      middle, high, capacity, std::max(highest, capacity), told});
+      rows.push_back({group_of(kind), text(report::name_said(series)), unit_of(kind),
+                      plan::happens(kind), low, middle, high, capacity, std::max(highest, capacity),
+                      told});
     }
   rows_.replace(std::move(rows));
 }
 
+int PlanAhead::opened() const {
+  if (!drawn_ || !opened_)
+    return -1;
+  const auto& series = drawn_->forecast.series();
+  const auto found =
+      std::ranges::find_if(series_, [&](std::size_t at) { return series[at] == *opened_; });
+  return found == series_.end() ? -1 : static_cast<int>(found - series_.begin());
+}
+
 void PlanAhead::open(int row) {
-  opened_ = row == opened_ ? -1 : row;
+  if (!drawn_ || row == opened() || row < 0 || row >= static_cast<int>(series_.size()))
+    opened_.reset();
+  else
+    opened_ = drawn_->forecast.series()[series_[static_cast<std::size_t>(row)]];
   month_ = -1;
   tell_cells();
 }
@@ -255,17 +234,16 @@ void PlanAhead::look_at(int month) {
 
 void PlanAhead::tell_cells() {
   std::vector<Rows::Row> cells;
-  if (drawn_ && opened_ >= 0 && opened_ < static_cast<int>(series_.size())) {
-    const auto& [input, forecast] = *drawn_;
-    const auto at = series_[static_cast<std::size_t>(opened_)];
+  if (const int row = opened(); row >= 0) {
+    const auto& [input, forecast, ranges] = *drawn_;
+    const auto at = series_[static_cast<std::size_t>(row)];
     const auto& series = forecast.series()[at];
     const double capacity = capacity_of(series, input.standing.registers);
     constexpr double per_cent = 100;
     for (std::size_t month = 0; month < forecast.months().size(); ++month) {
       const double over = capacity < 0 ? 0 : forecast.share_above(at, month, capacity + 1e-4);
       cells.push_back(
-          {month_shown(forecast.months()[month]),
-           range_shown(forecast.range(at, month), series.shown),
+          {month_shown(forecast.months()[month]), range_shown(ranges[at][month], series.shown),
            over > 0 ? tr("over full with %1 %").arg(shown(per_cent * over, 0)) : QString()});
     }
   }
@@ -277,9 +255,9 @@ void PlanAhead::tell_cells() {
 void PlanAhead::tell_lots() {
   std::vector<Rows::Row> lots;
   made_of_.clear();
-  if (drawn_ && opened_ >= 0 && month_ >= 0 && month_ < months_.size()) {
-    const auto& [input, forecast] = *drawn_;
-    const auto at = series_[static_cast<std::size_t>(opened_)];
+  if (const int row = opened(); row >= 0 && month_ >= 0 && month_ < months_.size()) {
+    const auto& [input, forecast, ranges] = *drawn_;
+    const auto at = series_[static_cast<std::size_t>(row)];
     const auto month = static_cast<std::size_t>(month_);
     const auto kind = forecast.series()[at].shown;
     if (kind == Shown::load) {
@@ -293,7 +271,7 @@ void PlanAhead::tell_lots() {
             {text(lot.lot), shown(plan::in_readers_units(kind, lot.values[month]), decimals)});
       }
       made_of_ = tr("%1 in %2: %3 %4 expected, from")
-                     .arg(text(forecast.series()[at].name), months_[month_],
+                     .arg(text(report::name_said(forecast.series()[at])), months_[month_],
                           shown(plan::in_readers_units(kind, sum), decimals), unit_of(kind));
     }
   }
@@ -301,59 +279,40 @@ void PlanAhead::tell_lots() {
 }
 
 QString PlanAhead::usualPath(const QString& ending) const {
-  const auto name = QStringLiteral("season-plan.") + ending;
-  if (session_ == nullptr || session_->path().isEmpty())
-    return name;
-  return QFileInfo(session_->path()).absolutePath() + QLatin1Char('/') + name;
+  return beside(QStringLiteral("season-plan.") + ending);
 }
 
 bool PlanAhead::save(const QString& path) {
-  saved_.clear();
-  save_fault_.clear();
-  if (drawn_) {
-    const auto& [input, forecast] = *drawn_;
-    const auto file = Session::path_of(path);
-    const auto ending = QFileInfo(path).suffix().toLower();
-    Result<void> written;
-    if (ending == "xlsx") {
-      const auto sheets = report::xlsx_of(report::forecast_sheets(forecast, input));
-      written = sheets ? report::write_whole(file, *sheets) : Result<void>(refuse(sheets.error()));
-    } else if (ending == "csv") {
-      written =
-          report::write_whole(file, report::forecast_csv(forecast, input.standing.registers.title));
-    } else {
-      const auto pages = labels::plan_pdf(file.string(), report::forecast_paper(forecast, input));
-      written = pages ? Result<void>() : Result<void>(refuse(pages.error()));
-    }
-    if (written)
-      saved_ = tr("Saved in %1").arg(path);
-    else
-      save_fault_ = text(written.error().text());
-  }
-  emit savedChanged();
-  return !saved_.isEmpty();
+  if (!drawn_)
+    return false;
+  const auto& [input, forecast, ranges] = *drawn_;
+  const auto ending = QFileInfo(path).suffix().toLower();
+  if (ending == "csv")
+    return tell_saved(
+        path, report::write_whole(Session::path_of(path),
+                                  report::forecast_csv(forecast, input.standing.registers.title)));
+  return save_paper(path, ending == "xlsx" ? report::forecast_sheets(forecast, input)
+                                           : report::forecast_paper(forecast, input));
 }
 
 void PlanAhead::copy() {
   if (!drawn_)
     return;
-  const auto& [input, forecast] = *drawn_;
-  std::string all;
-  if (opened_ >= 0) {
-    report::PlanTable table{"", {"month", "range", "over"}, {}};
+  const auto& [input, forecast, ranges] = *drawn_;
+  if (opened() >= 0) {
+    using report::Word;
+    report::PlanTable table{"", {Word{"month"}, Word{"range"}, Word{"over"}}, {}};
     for (int row = 0; row < cells_.size(); ++row)
       table.rows.push_back({plain(cells_.value(row, "month").toString()),
                             plain(cells_.value(row, "range").toString()),
                             plain(cells_.value(row, "over").toString())});
-    all = report::tabbed(table);
-  } else {
-    for (const auto& table : report::forecast_sheets(forecast, input).tables)
-      all += table.name + "\n" + report::tabbed(table) + "\n";
+    copy_out(report::tabbed(table));
+    return;
   }
-  QGuiApplication::clipboard()->setText(text(all));
-  saved_ = tr("Copied; paste it into a spreadsheet.");
-  save_fault_.clear();
-  emit savedChanged();
+  std::string all;
+  for (const auto& table : report::forecast_sheets(forecast, input).tables)
+    all += table.name + "\n" + report::tabbed(table) + "\n";
+  copy_out(all);
 }
 
 } // namespace coneline::window

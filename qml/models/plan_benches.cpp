@@ -6,12 +6,9 @@
 #include "core/report/placing_input.h"
 #include "core/report/placing_paper.h"
 #include "core/work/find_code.h"
-#include "labels/print/plan_pdf.h"
+#include "core/work/origin_said.h"
 #include "wording.h"
 
-#include <QClipboard>
-#include <QFileInfo>
-#include <QGuiApplication>
 #include <QLocale>
 
 #include <algorithm>
@@ -32,74 +29,62 @@ QString month_shown(Date month) {
 } // namespace
 
 PlanBenches::PlanBenches(QObject* parent)
-    : QObject(parent), todo_({"month", "code", "what", "from", "to", "begins"}, this),
+    : PlanPart(parent), todo_({"month", "code", "what", "from", "to", "begins"}, this),
       places_({"name", "taken", "told"}, this), stands_({"code", "what", "when"}, this),
-      pins_({"code", "place"}, this), aside_(nullptr) {}
-
-PlanBenches::~PlanBenches() {
-  if (stop_)
-    *stop_ = true;
-}
-
-void PlanBenches::set_session(Session* session) {
-  session_ = session;
-  connect(session, &Session::changed, this, &PlanBenches::reckon);
-  reckon();
-}
-
-void PlanBenches::stop() {
-  if (stop_)
-    *stop_ = true;
-}
+      pins_({"code", "place"}, this) {}
 
 void PlanBenches::reckon() {
-  if (session_ == nullptr || !session_->is_open())
-    return;
-  stop();
-  stop_ = std::make_shared<std::atomic<bool>>(false);
-  busy_ = true;
-  emit told();
-  aside_.ask(
-      session_->path().toStdString(),
-      [today = session_->today(), stop = stop_](store::Reading& reading) -> Result<Answer> {
+  reckon_with(nullptr);
+}
+
+void PlanBenches::kept() {
+  reckon_with(answer_ ? answer_->drawn : nullptr);
+}
+
+void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
+  ask(
+      runs,
+      [today = session_ == nullptr ? Date() : session_->today(),
+       drawn = std::move(drawn)](store::Reading& reading, Course& course) -> Result<Answer> {
         const auto registers = reading.registers();
         const auto records = reading.plan_records();
         const auto codes = report::lot_codes(reading);
-        const auto input = report::forecast_input(reading, today, months_placed,
-                                                  report::assumptions_in(registers));
-        const auto forecast = plan::forecast_of(input, {runs, 1, 0, {}});
         Answer answer;
         for (const auto& pin : records.pins)
           if (const auto code = codes.find(pin.lot); code != codes.end())
             answer.pinned[code->second] = registers.place(pin.place).name;
-        if (!forecast) {
-          answer.fault = forecast.error();
-          return answer;
+        answer.drawn = drawn;
+        if (!answer.drawn) {
+          auto input = report::forecast_input(reading, today, months_placed,
+                                              report::assumptions_in(registers));
+          auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
+                                                      course.done = done;
+                                                      return course.go_on();
+                                                    }});
+          if (!forecast) {
+            answer.fault = forecast.error();
+            return answer;
+          }
+          answer.drawn =
+              std::make_shared<const Drawn>(Drawn{std::move(input), *std::move(forecast)});
         }
-        answer.input = report::placing_input(input, *forecast, records, codes,
-                                             report::assurance_in(registers), months_placed);
-        auto placing = plan::place_lots(answer.input, {seconds, [stop] { return !*stop; }});
+        answer.input = report::placing_input(answer.drawn->input, answer.drawn->forecast, records,
+                                             codes, report::assurance_in(registers), months_placed);
+        // Stopped now, what was found by then is taken.
+        auto placing = plan::place_lots(answer.input, {seconds, [&] { return course.go_on(); }});
         if (placing)
           answer.placing = *std::move(placing);
         else
           answer.fault = placing.error();
         return answer;
       },
-      [this](Result<Answer> answer) {
-        busy_ = false;
-        fault_.clear();
-        if (answer)
-          take(*std::move(answer));
-        else
-          fault_ = text(answer.error().text());
-        emit told();
-      });
+      [this](Answer answer) { take(std::move(answer)); });
 }
 
 void PlanBenches::take(Answer answer) {
   answer_ = std::move(answer);
   if (answer_->fault)
-    fault_ = text(answer_->fault->text());
+    blame(*answer_->fault);
   std::vector<Rows::Row> pins;
   for (const auto& [code, place] : answer_->pinned)
     pins.push_back({text(code.text()), text(place)});
@@ -120,8 +105,8 @@ void PlanBenches::take(Answer answer) {
   }
   tell_todo();
   tell_places();
-  if (opened_ >= places_.size())
-    opened_ = -1;
+  if (opened() < 0)
+    opened_.reset();
   tell_stands();
 }
 
@@ -134,7 +119,7 @@ void PlanBenches::tell_todo() {
       const auto& piece = answer_->input.pieces[move.piece];
       const auto month = months_[static_cast<int>(move.month)];
       rows.push_back({month, text(piece.code.text()),
-                      text(piece.cross) + QStringLiteral(" · ") +
+                      text(work::origin_said(piece.cross)) + QStringLiteral(" · ") +
                           tr("%1 of %2")
                               .arg(shown(piece.containers[move.month], 0),
                                    text(registers.pot(piece.pot).name)),
@@ -168,8 +153,8 @@ void PlanBenches::tell_places() {
 
 void PlanBenches::tell_stands() {
   std::vector<Rows::Row> rows;
-  if (answer_ && answer_->placing && opened_ >= 0) {
-    const auto place = shown_places_[static_cast<std::size_t>(opened_)];
+  if (answer_ && answer_->placing && opened_) {
+    const auto place = *opened_;
     for (const auto& placed : answer_->placing->placed) {
       const auto& piece = answer_->input.pieces[placed.piece];
       std::optional<std::size_t> first;
@@ -182,7 +167,7 @@ void PlanBenches::tell_stands() {
       if (!first)
         continue;
       rows.push_back({text(piece.code.text()),
-                      text(piece.cross) + QStringLiteral(" · ") +
+                      text(work::origin_said(piece.cross)) + QStringLiteral(" · ") +
                           tr("%1 of %2")
                               .arg(shown(piece.containers[*first], 0),
                                    text(answer_->input.registers.pot(piece.pot).name)),
@@ -194,24 +179,22 @@ void PlanBenches::tell_stands() {
   emit openedChanged();
 }
 
+int PlanBenches::opened() const {
+  const auto found =
+      std::ranges::find_if(shown_places_, [&](book::PlaceId place) { return place == opened_; });
+  return found == shown_places_.end() ? -1 : static_cast<int>(found - shown_places_.begin());
+}
+
 void PlanBenches::open(int place) {
-  opened_ = place == opened_ || place >= places_.size() ? -1 : place;
+  if (place == opened() || place < 0 || place >= static_cast<int>(shown_places_.size()))
+    opened_.reset();
+  else
+    opened_ = shown_places_[static_cast<std::size_t>(place)];
   tell_stands();
 }
 
 QString PlanBenches::opened_name() const {
-  return opened_ < 0 ? QString() : places_.value(opened_, "name").toString();
-}
-
-bool PlanBenches::keep(const std::function<Result<void>(store::Writing&)>& write) {
-  entry_fault_.clear();
-  const auto kept = session_->keep(write);
-  if (!kept)
-    entry_fault_ = text(kept.error().text());
-  emit entryTold();
-  if (kept)
-    reckon();
-  return kept.has_value();
+  return opened() < 0 ? QString() : places_.value(opened(), "name").toString();
 }
 
 bool PlanBenches::pin(const QString& code, const QString& place) {
@@ -244,39 +227,21 @@ void PlanBenches::unpin(const QString& code) {
 }
 
 QString PlanBenches::usualPath(const QString& ending) const {
-  const auto name = QStringLiteral("bench-list.") + ending;
-  if (session_ == nullptr || session_->path().isEmpty())
-    return name;
-  return QFileInfo(session_->path()).absolutePath() + QLatin1Char('/') + name;
+  return beside(QStringLiteral("bench-list.") + ending);
 }
 
 bool PlanBenches::save(const QString& path) {
-  saved_.clear();
-  save_fault_.clear();
-  if (answer_ && answer_->placing) {
-    const auto written = report::write_paper(
-        report::placing_paper(answer_->input, *answer_->placing), answer_->input.registers.title,
-        Session::path_of(path), labels::plan_pdf);
-    if (written)
-      saved_ = tr("Saved in %1").arg(path);
-    else
-      save_fault_ = text(written.error().text());
-  }
-  emit savedChanged();
-  return !saved_.isEmpty();
+  return answer_ && answer_->placing &&
+         save_paper(path, report::placing_paper(answer_->input, *answer_->placing));
 }
 
 void PlanBenches::copy() {
   if (!answer_ || !answer_->placing)
     return;
-  const auto paper = report::placing_paper(answer_->input, *answer_->placing);
   std::string all;
-  for (const auto& table : paper.tables)
+  for (const auto& table : report::placing_paper(answer_->input, *answer_->placing).tables)
     all += table.name + "\n" + report::tabbed(table) + "\n";
-  QGuiApplication::clipboard()->setText(text(all));
-  saved_ = tr("Copied; paste it into a spreadsheet.");
-  save_fault_.clear();
-  emit savedChanged();
+  copy_out(all);
 }
 
 } // namespace coneline::window

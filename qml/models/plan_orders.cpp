@@ -3,13 +3,9 @@
 
 #include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
-#include "core/report/whole_file.h"
-#include "labels/print/plan_pdf.h"
+#include "deeds/answers.h"
 #include "wording.h"
 
-#include <QClipboard>
-#include <QFileInfo>
-#include <QGuiApplication>
 #include <QLocale>
 
 #include <cmath>
@@ -21,15 +17,6 @@ namespace {
 constexpr int months = 12; // a season
 constexpr int runs = 4000;
 constexpr double per_cent = 100;
-
-/// A number or a measure as it was typed; `empty` where there is none.
-Result<double> number(const QVariantMap& typed, const char* field, double empty,
-                      std::optional<Quantity> of = {}) {
-  const auto written = typed.value(QLatin1String(field)).toString().trimmed();
-  if (written.isEmpty())
-    return empty;
-  return of ? read_measure(*of, written) : read_number(written);
-}
 
 QString price(double cents) {
   return QLocale().toString(cents / per_cent, 'f', 2);
@@ -60,79 +47,69 @@ QString packs_of(const plan::OrderLine& line) {
 } // namespace
 
 PlanOrders::PlanOrders(QObject* parent)
-    : QObject(parent), assurances_({"share", "word", "price", "chosen"}, this),
+    : PlanPart(parent), assurances_({"share", "word", "price", "chosen"}, this),
       lines_({"by", "what", "from", "price", "weight"}, this),
       offers_({"id", "good", "what", "price"}, this),
-      goods_({"name", "onHand", "counted", "room", "keeps", "need"}, this), aside_(nullptr) {}
-
-PlanOrders::~PlanOrders() {
-  if (stop_)
-    *stop_ = true;
-}
-
-void PlanOrders::set_session(Session* session) {
-  session_ = session;
-  connect(session, &Session::changed, this, &PlanOrders::reckon);
-  reckon();
-}
+      goods_({"name", "onHand", "counted", "room", "keeps", "need"}, this) {}
 
 void PlanOrders::reckon() {
-  if (session_ == nullptr || !session_->is_open())
-    return;
-  if (stop_)
-    *stop_ = true;
-  stop_ = std::make_shared<std::atomic<bool>>(false);
-  busy_ = true;
-  emit told();
-  aside_.ask(
-      session_->path().toStdString(),
-      [today = session_->today(), stop = stop_](store::Reading& reading) -> Result<Answer> {
+  reckon_with(nullptr);
+}
+
+void PlanOrders::kept() {
+  reckon_with(answer_ ? answer_->forecast : nullptr);
+}
+
+void PlanOrders::reckon_with(std::shared_ptr<const plan::Forecast> forecast) {
+  ask(
+      runs,
+      [today = session_ == nullptr ? Date() : session_->today(),
+       forecast = std::move(forecast)](store::Reading& reading, Course& course) -> Result<Answer> {
         const auto registers = reading.registers();
-        const auto input =
-            report::forecast_input(reading, today, months, report::assumptions_in(registers));
-        const auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int) { return !*stop; }});
         Answer answer;
         answer.records = reading.plan_records();
-        if (!forecast) {
-          answer.fault = forecast.error();
-          return answer;
+        answer.forecast = forecast;
+        if (!answer.forecast) {
+          const auto input =
+              report::forecast_input(reading, today, months, report::assumptions_in(registers));
+          auto drawn = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
+                                                   course.done = done;
+                                                   return course.go_on();
+                                                 }});
+          if (!drawn) {
+            answer.fault = drawn.error();
+            return answer;
+          }
+          answer.forecast = std::make_shared<const plan::Forecast>(*std::move(drawn));
         }
-        answer.months = forecast->months();
-        for (const auto& series : forecast->series())
+        answer.months = answer.forecast->months();
+        for (const auto& series : answer.forecast->series())
           if (series.shown == plan::Shown::part)
             answer.parts.push_back(series.name);
         const auto& offers = answer.records.offers;
         const auto& goods = answer.records.goods;
-        auto ordered =
-            report::ordered(*forecast, offers, goods, today, report::assurance_in(registers));
+        auto ordered = report::ordered(*answer.forecast, offers, goods, today,
+                                       report::assurance_in(registers));
         if (!ordered) {
           answer.fault = ordered.error();
           return answer;
         }
         answer.ordered = *std::move(ordered);
         for (const auto share : report::usual_assurances()) {
-          if (*stop)
+          if (!course.go_on())
             break;
-          if (auto one = report::ordered(*forecast, offers, goods, today, share))
+          if (auto one = report::ordered(*answer.forecast, offers, goods, today, share))
             answer.by_assurance.push_back(*std::move(one));
         }
         return answer;
       },
-      [this](Result<Answer> answer) {
-        busy_ = false;
-        fault_.clear();
-        if (answer)
-          take(*answer);
-        else
-          fault_ = text(answer.error().text());
-        emit told();
-      });
+      [this](const Answer& answer) { take(answer); });
 }
 
 void PlanOrders::take(const Answer& answer) {
   answer_ = answer;
   if (answer.fault)
-    fault_ = text(answer.fault->text());
+    blame(*answer.fault);
   parts_.clear();
   for (const auto& part : answer.parts)
     parts_ << text(part);
@@ -206,19 +183,6 @@ QString PlanOrders::proof() const {
       .arg(shown(per_cent * one.held, 1), price(one.list.bound), shown(per_cent * one.list.gap, 2));
 }
 
-bool PlanOrders::keep(const std::function<Result<void>(store::Writing&)>& write) {
-  entry_fault_.clear();
-  if (session_ == nullptr)
-    return false;
-  const auto kept = session_->keep(write);
-  if (!kept)
-    entry_fault_ = text(kept.error().text());
-  emit entryTold();
-  if (kept)
-    reckon();
-  return kept.has_value();
-}
-
 void PlanOrders::assure(double share) {
   keep([share](store::Writing& writing) {
     return writing.put(book::Figure{book::figure::plan_assurance, share});
@@ -226,35 +190,30 @@ void PlanOrders::assure(double share) {
 }
 
 bool PlanOrders::enterOffer(const QVariantMap& typed) {
-  const auto read = [&](const char* field, double empty) { return number(typed, field, empty); };
-  const auto litres = number(typed, "litres", 0, Quantity::litres);
-  const auto cost = read("price", -1);
-  const auto expansion = read("expansion", 1);
-  const auto delivery = read("delivery", 0);
-  const auto days = read("leadDays", 0);
-  const auto least = read("least", 1);
-  const auto weight = number(typed, "kilograms", 0, Quantity::kilograms);
-  for (const auto* one : {&litres, &cost, &expansion, &delivery, &days, &least, &weight})
-    if (!*one) {
-      entry_fault_ = text(one->error().text());
-      emit entryTold();
-      return false;
-    }
+  const Subject subject{&session_->standing(), session_->today(), {}};
+  Answers answers(subject, trimmed(typed));
+  const auto or_else = [&](const char* field, double empty) {
+    return answers.decimal(QLatin1String(field)).value_or(empty);
+  };
+  const auto least = answers.words("least").empty() ? 1 : answers.whole("least");
   book::Offer offer;
-  offer.good = plain(typed.value("good").toString().trimmed());
-  offer.supplier = plain(typed.value("supplier").toString().trimmed());
-  const auto form = typed.value("form").toString();
-  offer.form = form == "bulk"   ? book::Form::bulk
-               : form == "bale" ? book::Form::bale
-                                : book::Form::bag;
-  offer.litres = *litres;
-  offer.expansion = *expansion;
-  offer.cents = std::llround(*cost * per_cent);
-  offer.delivery_cents = std::llround(*delivery * per_cent);
-  offer.lead_days = static_cast<int>(*days);
-  offer.least = std::llround(*least);
-  if (*weight != 0)
-    offer.kilograms = *weight;
+  offer.good = answers.words("good");
+  offer.supplier = answers.words("supplier");
+  offer.form = answers.one_of<book::Form>("form");
+  offer.litres = answers.decimal("litres", Quantity::litres).value_or(0);
+  offer.expansion = or_else("expansion", 1);
+  const auto cost = answers.cents("price");
+  offer.cents = cost.value_or(0);
+  offer.delivery_cents = answers.cents("delivery").value_or(0);
+  offer.lead_days = answers.whole("leadDays");
+  offer.least = least;
+  const auto weight = answers.decimal("kilograms", Quantity::kilograms);
+  if (weight && *weight != 0)
+    offer.kilograms = weight;
+  if (answers.fault())
+    return refuse_entry(*answers.fault());
+  if (!cost)
+    return refuse_entry(coneline::fault("an offer without a price", "Write what a pack costs."));
   return keep([&](store::Writing& writing) -> Result<void> {
     if (auto put = writing.put(offer); !put)
       return refuse(put.error());
@@ -270,26 +229,25 @@ void PlanOrders::strikeOffer(qlonglong id) {
 }
 
 bool PlanOrders::enterGood(const QString& name, const QVariantMap& typed) {
-  const auto on_hand = number(typed, "onHand", 0, Quantity::litres);
-  const auto room = number(typed, "room", -1, Quantity::litres);
-  const auto keeps = number(typed, "keeps", -1);
-  for (const auto* one : {&on_hand, &room, &keeps})
-    if (!*one) {
-      entry_fault_ = text(one->error().text());
-      emit entryTold();
-      return false;
-    }
+  const Subject subject{&session_->standing(), session_->today(), {}};
+  Answers answers(subject, trimmed(typed));
+  const auto on_hand = answers.decimal("onHand", Quantity::litres).value_or(0);
+  const auto room = answers.decimal("room", Quantity::litres);
+  const auto keeps =
+      answers.words("keeps").empty() ? std::nullopt : std::optional(answers.whole("keeps"));
+  if (answers.fault())
+    return refuse_entry(*answers.fault());
   return keep([&](store::Writing& writing) -> Result<void> {
     book::Good good;
     for (const auto& known : writing.plan_records().goods)
       if (known.name == plain(name))
         good = known;
     good.name = plain(name);
-    if (good.on_hand != *on_hand || !good.counted)
+    if (good.on_hand != on_hand || !good.counted)
       good.counted = session_->today();
-    good.on_hand = *on_hand;
-    good.room = *room < 0 ? std::nullopt : std::optional(*room);
-    good.keeps = *keeps < 0 ? std::nullopt : std::optional(static_cast<int>(*keeps));
+    good.on_hand = on_hand;
+    good.room = room;
+    good.keeps = keeps;
     if (auto put = writing.put(good); !put)
       return refuse(put.error());
     return {};
@@ -297,39 +255,21 @@ bool PlanOrders::enterGood(const QString& name, const QVariantMap& typed) {
 }
 
 QString PlanOrders::usualPath(const QString& ending) const {
-  const auto name = QStringLiteral("order-list.") + ending;
-  if (session_ == nullptr || session_->path().isEmpty())
-    return name;
-  return QFileInfo(session_->path()).absolutePath() + QLatin1Char('/') + name;
+  return beside(QStringLiteral("order-list.") + ending);
+}
+
+report::PlanPaper PlanOrders::paper() const {
+  return report::order_paper(*answer_->ordered, session_->standing().registers.title,
+                             session_->today(), answer_->months);
 }
 
 bool PlanOrders::save(const QString& path) {
-  saved_.clear();
-  save_fault_.clear();
-  if (answer_ && answer_->ordered) {
-    const auto& title = session_->standing().registers.title;
-    const auto paper =
-        report::order_paper(*answer_->ordered, title, session_->today(), answer_->months);
-    const auto written =
-        report::write_paper(paper, title, Session::path_of(path), labels::plan_pdf);
-    if (written)
-      saved_ = tr("Saved in %1").arg(path);
-    else
-      save_fault_ = text(written.error().text());
-  }
-  emit savedChanged();
-  return !saved_.isEmpty();
+  return answer_ && answer_->ordered && save_paper(path, paper());
 }
 
 void PlanOrders::copy() {
-  if (!answer_ || !answer_->ordered)
-    return;
-  const auto paper = report::order_paper(*answer_->ordered, session_->standing().registers.title,
-                                         session_->today(), answer_->months);
-  QGuiApplication::clipboard()->setText(text(report::tabbed(paper.tables.front())));
-  saved_ = tr("Copied; paste it into a spreadsheet.");
-  save_fault_.clear();
-  emit savedChanged();
+  if (answer_ && answer_->ordered)
+    copy_out(report::tabbed(paper().tables.front()));
 }
 
 } // namespace coneline::window

@@ -3,18 +3,14 @@
 // What to buy for the year to come: the list, what more assurance costs, what suppliers offer, and
 // what lies in the shed.
 
-#include "aside.h"
 #include "core/report/ordering.h"
-#include "session.h"
+#include "plan_part.h"
 
 namespace coneline::window {
 
-class PlanOrders : public QObject {
+class PlanOrders : public PlanPart {
   Q_OBJECT
   QML_ELEMENT
-  Q_PROPERTY(coneline::window::Session* session MEMBER session_ WRITE set_session NOTIFY told)
-  Q_PROPERTY(bool busy READ busy NOTIFY told)
-  Q_PROPERTY(QString fault READ fault NOTIFY told)
   Q_PROPERTY(QString summary READ summary NOTIFY told)
   Q_PROPERTY(QString proof READ proof NOTIFY told)
   Q_PROPERTY(coneline::window::Rows* assurances READ assurances CONSTANT)
@@ -22,14 +18,9 @@ class PlanOrders : public QObject {
   Q_PROPERTY(coneline::window::Rows* offers READ offers CONSTANT)
   Q_PROPERTY(coneline::window::Rows* goods READ goods CONSTANT)
   Q_PROPERTY(QStringList parts READ parts NOTIFY told)
-  Q_PROPERTY(QString entryFault READ entry_fault NOTIFY entryTold)
-  Q_PROPERTY(QString saved READ saved NOTIFY savedChanged)
-  Q_PROPERTY(QString saveFault READ save_fault NOTIFY savedChanged)
 
  public:
   explicit PlanOrders(QObject* parent = nullptr);
-  ~PlanOrders() override;
-  void set_session(Session* session);
 
   /// Keeps it in the book as the assurance of the plan.
   Q_INVOKABLE void assure(double share);
@@ -44,8 +35,6 @@ class PlanOrders : public QObject {
   Q_INVOKABLE bool save(const QString& path);
   Q_INVOKABLE void copy();
 
-  [[nodiscard]] bool busy() const { return busy_; }
-  [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QString summary() const;
   [[nodiscard]] QString proof() const;
   [[nodiscard]] Rows* assurances() { return &assurances_; } ///< share, word, price, chosen
@@ -53,17 +42,14 @@ class PlanOrders : public QObject {
   [[nodiscard]] Rows* offers() { return &offers_; }         ///< id, good, what, price
   [[nodiscard]] Rows* goods() { return &goods_; } ///< name, onHand, counted, room, keeps, need
   [[nodiscard]] QStringList parts() const { return parts_; }
-  [[nodiscard]] QString entry_fault() const { return entry_fault_; }
-  [[nodiscard]] QString saved() const { return saved_; }
-  [[nodiscard]] QString save_fault() const { return save_fault_; }
 
- signals:
-  void told();
-  void entryTold();
-  void savedChanged();
+ protected:
+  void reckon() override;
+  void kept() override; ///< offers, goods and assurance: the forecast stays
 
  private:
   struct Answer {
+    std::shared_ptr<const plan::Forecast> forecast;
     std::vector<Date> months;
     book::PlanRecords records;
     std::vector<std::string> parts;
@@ -71,25 +57,17 @@ class PlanOrders : public QObject {
     std::vector<report::Ordered> by_assurance;
     std::optional<Fault> fault; ///< why there is no list
   };
-  void reckon();
+  void reckon_with(std::shared_ptr<const plan::Forecast> forecast);
   void take(const Answer& answer);
   void tell_lists(const Answer& answer);
-  bool keep(const std::function<Result<void>(store::Writing&)>& write);
+  [[nodiscard]] report::PlanPaper paper() const; ///< where there is a list
 
-  Session* session_ = nullptr;
-  bool busy_ = false;
-  std::shared_ptr<std::atomic<bool>> stop_;
   std::optional<Answer> answer_;
-  QString fault_;
-  QString entry_fault_;
-  QString saved_;
-  QString save_fault_;
   QStringList parts_;
   Rows assurances_;
   Rows lines_;
   Rows offers_;
   Rows goods_;
-  Aside aside_;
 };
 
 } // namespace coneline::window

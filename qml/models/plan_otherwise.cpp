@@ -5,6 +5,7 @@
 #include "core/report/forecast_input.h"
 #include "core/report/forecast_paper.h"
 #include "core/report/sowings_input.h"
+#include "deeds/answers.h"
 #include "wording.h"
 
 #include <QLocale>
@@ -25,18 +26,6 @@ QString month_shown(Date month) {
                             QStringLiteral("MMM yy"));
 }
 
-Result<double> number(const QVariantMap& typed, const char* field,
-                      std::optional<Quantity> of = {}) {
-  const auto written = typed.value(QLatin1String(field)).toString().trimmed();
-  if (written.isEmpty())
-    return refuse(coneline::fault("a number is missing", "Fill it in."));
-  return of ? read_measure(*of, written) : read_number(written);
-}
-
-std::string word(const QVariantMap& typed, const char* field) {
-  return plain(typed.value(QLatin1String(field)).toString().trimmed());
-}
-
 QString range_shown(const plan::Likely& range, int decimals) {
   return shown(range.low, decimals) + QStringLiteral(" – ") + shown(range.middle, decimals) +
          QStringLiteral(" – ") + shown(range.high, decimals);
@@ -45,6 +34,50 @@ QString range_shown(const plan::Likely& range, int decimals) {
 QString signed_shown(double value, int decimals) {
   const auto text = shown(value, decimals);
   return value > 0 ? QStringLiteral("+") + text : text;
+}
+
+Result<plan::Change> other_potting(Answers& answers) {
+  const int from = answers.whole("from");
+  const int to = answers.whole("to");
+  constexpr int months_a_year = 12;
+  if (std::min(from, to) < 1 || std::max(from, to) > months_a_year)
+    return refuse(coneline::fault("a month of the year is from 1 to 12", "Write the number."));
+  plan::OtherPotting potting;
+  for (int month = from;; month = month % months_a_year + 1) {
+    potting.months.at(static_cast<std::size_t>(month) - 1) = true;
+    if (month == to)
+      return potting;
+  }
+}
+
+/// What cannot be read is the fault of `answers`; what can be and is none, of the result.
+Result<plan::Change> change_in(const QString& kind, Answers& answers) {
+  if (kind == "survival")
+    return plan::OtherSurvival{answers.words("taxon"), answers.whole("step"),
+                               answers.number("percent") / per_cent};
+  if (kind == "pace")
+    return plan::OtherPace{answers.words("of"), answers.number("factor")};
+  if (kind == "more") {
+    const auto length = answers.measure("length", Quantity::millimetres);
+    const auto width = answers.measure("width", Quantity::millimetres);
+    return plan::PlaceMore{answers.words("name"), answers.one_of<book::Light>("light"), length,
+                           width};
+  }
+  if (kind == "less")
+    return plan::PlaceLess{answers.words("name")};
+  if (kind == "mix")
+    return plan::OtherMix{answers.words("pot"), answers.words("mix")};
+  if (kind == "sow") {
+    const auto month = Date::parse(answers.words("month") + "-01");
+    if (!month)
+      return refuse(coneline::fault("the month is missing", "Write it such as 2027-05."));
+    return plan::MoreSeed{answers.words("cross"), answers.needed_whole("seeds"), *month};
+  }
+  if (kind == "potting")
+    return other_potting(answers);
+  if (kind == "sold")
+    return plan::SoldAfter{answers.needed_whole("months")};
+  return plan::NoCones{};
 }
 
 QStringList names_of(const auto& rows) {
@@ -57,108 +90,30 @@ QStringList names_of(const auto& rows) {
 } // namespace
 
 PlanOtherwise::PlanOtherwise(QObject* parent)
-    : QObject(parent), changes_({"told"}, this),
+    : PlanPart(parent), changes_({"told"}, this),
       years_({"name", "when", "present", "supposed", "difference"}, this),
-      full_({"name", "present", "supposed"}, this), aside_(nullptr) {
-  look_.setInterval(100);
-  connect(&look_, &QTimer::timeout, this, &PlanOtherwise::progressed);
-}
-
-PlanOtherwise::~PlanOtherwise() {
-  stop();
-}
-
-void PlanOtherwise::set_session(Session* session) {
-  session_ = session;
-  connect(session, &Session::changed, this, &PlanOtherwise::reckon);
-  reckon();
-}
-
-void PlanOtherwise::stop() {
-  if (course_)
-    course_->stop = true;
-}
-
-double PlanOtherwise::done() const {
-  return course_ ? static_cast<double>(course_->done) / runs : 0;
-}
+      full_({"name", "present", "supposed"}, this) {}
 
 Result<plan::Change> PlanOtherwise::change_of(const QString& kind, const QVariantMap& typed) const {
-  if (kind == "survival") {
-    const auto share = number(typed, "percent");
-    const auto step = typed.value("step").toString().section(' ', 0, 0).toInt();
-    if (!share)
-      return refuse(share.error());
-    return plan::OtherSurvival{word(typed, "taxon"), step, *share / per_cent};
-  }
-  if (kind == "pace") {
-    const auto factor = number(typed, "factor");
-    if (!factor)
-      return refuse(factor.error());
-    return plan::OtherPace{word(typed, "of"), *factor};
-  }
-  if (kind == "more") {
-    const auto length = number(typed, "length", Quantity::millimetres);
-    const auto width = number(typed, "width", Quantity::millimetres);
-    const auto light = book::read_word<book::Light>(word(typed, "light"));
-    if (!length || !width || !light)
-      return refuse(!length ? length.error() : !width ? width.error() : light.error());
-    return plan::PlaceMore{word(typed, "name"), *light, *length, *width};
-  }
-  if (kind == "less")
-    return plan::PlaceLess{word(typed, "name")};
-  if (kind == "mix")
-    return plan::OtherMix{word(typed, "pot"), word(typed, "mix")};
-  if (kind == "sow") {
-    const auto seeds = number(typed, "seeds");
-    const auto month = Date::parse(word(typed, "month") + "-01");
-    if (!seeds)
-      return refuse(seeds.error());
-    if (!month)
-      return refuse(coneline::fault("the month is missing", "Write it such as 2027-05."));
-    return plan::MoreSeed{word(typed, "cross"), std::llround(*seeds), *month};
-  }
-  if (kind == "potting") {
-    const auto from = number(typed, "from");
-    const auto to = number(typed, "to");
-    const auto is_month = [](const Result<double>& month) {
-      return month && *month >= 1 && *month <= 12 && *month == std::floor(*month);
-    };
-    if (!is_month(from) || !is_month(to))
-      return refuse(coneline::fault("a month of the year is from 1 to 12", "Write the number."));
-    plan::OtherPotting potting;
-    for (int month = static_cast<int>(*from);; month = month % 12 + 1) {
-      potting.months.at(static_cast<std::size_t>(month) - 1) = true;
-      if (month == static_cast<int>(*to))
-        break;
-    }
-    return potting;
-  }
-  if (kind == "sold") {
-    const auto after = number(typed, "months");
-    if (!after)
-      return refuse(after.error());
-    return plan::SoldAfter{static_cast<int>(*after)};
-  }
-  return plan::NoCones{};
+  const Subject subject{&session_->standing(), session_->today(), {}};
+  Answers answers(subject, trimmed(typed));
+  auto change = change_in(kind, answers);
+  if (answers.fault())
+    return refuse(*answers.fault());
+  return change;
 }
 
 bool PlanOtherwise::suppose(const QString& kind, const QVariantMap& typed) {
   entry_fault_.clear();
   accepted_.clear();
-  const auto refused = [&](const Fault& fault) {
-    entry_fault_ = text(fault.text());
-    emit entryTold();
-    return false;
-  };
   const auto change = change_of(kind, typed);
   if (!change)
-    return refused(change.error());
+    return refuse_entry(change.error());
   auto more = supposition_;
   more.push_back(*change);
   if (present_)
     if (const auto supposed = plan::suppose(*present_, more); !supposed)
-      return refused(supposed.error());
+      return refuse_entry(supposed.error());
   supposition_ = std::move(more);
   emit entryTold();
   reckon();
@@ -173,17 +128,10 @@ void PlanOtherwise::forget(int change) {
 }
 
 void PlanOtherwise::reckon() {
-  if (session_ == nullptr || !session_->is_open())
-    return;
-  stop();
-  course_ = std::make_shared<Course>();
-  busy_ = true;
-  look_.start();
-  emit progressed();
-  aside_.ask(
-      session_->path().toStdString(),
-      [today = session_->today(), course = course_,
-       supposition = supposition_](store::Reading& reading) -> Result<Answer> {
+  ask(
+      runs,
+      [today = session_ == nullptr ? Date() : session_->today(),
+       supposition = supposition_](store::Reading& reading, Course& course) -> Result<Answer> {
         Answer answer;
         answer.present = report::forecast_input(reading, today, months,
                                                 report::assumptions_in(reading.registers()));
@@ -198,31 +146,21 @@ void PlanOtherwise::reckon() {
         }
         answer.told = supposed->told;
         auto compared = plan::compare(answer.present, supposed->input, {runs, 1, 0, [&](int done) {
-                                                                          course->done = done;
-                                                                          return !course->stop;
+                                                                          course.done = done;
+                                                                          return course.go_on();
                                                                         }});
         if (compared)
           answer.compared = *std::move(compared);
-        else if (!course->stop)
+        else if (course.go_on())
           answer.fault = compared.error();
         return answer;
       },
-      [this](Result<Answer> answer) {
-        busy_ = false;
-        look_.stop();
-        fault_.clear();
-        if (answer)
-          take(*std::move(answer));
-        else
-          fault_ = text(answer.error().text());
-        emit told();
-        emit progressed();
-      });
+      [this](Answer answer) { take(std::move(answer)); });
 }
 
 void PlanOtherwise::take(Answer answer) {
   if (answer.fault)
-    fault_ = text(answer.fault->text());
+    blame(*answer.fault);
   present_ = std::move(answer.present);
   crosses_.clear();
   for (const auto& cross : present_->sprouting)
@@ -265,7 +203,7 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
       const auto last = std::min(dates.size(), (year + 1) * 12) - 1;
       years.push_back(
           {text(report::heading_of(series.name.shown)) + QStringLiteral(": ") +
-               text(series.name.name),
+               text(report::name_said(series.name)),
            month_shown(dates[year * 12]) + QStringLiteral(" – ") + month_shown(dates[last]),
            range_shown(sums.present, decimals), range_shown(sums.supposed, decimals),
            signed_shown(sums.mean_difference(), decimals)});
@@ -280,7 +218,7 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
         .arg(shown(per_cent * over[worst], 0), month_shown(dates[worst]));
   };
   for (const auto& light : compared.full)
-    full.push_back({text(light.name), told(light.over_present, light.worst_present),
+    full.push_back({phrased_of(light.name), told(light.over_present, light.worst_present),
                     told(light.over_supposed, light.worst_supposed)});
   full_.replace(std::move(full));
 }
@@ -300,7 +238,7 @@ bool PlanOtherwise::accept() {
         return {};
       }));
   if (!kept) {
-    entry_fault_ = text(kept.error().text());
+    refuse_entry(kept.error());
   } else {
     QStringList said;
     for (const auto& told : written->told)

@@ -4,6 +4,7 @@
 #include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
 #include "core/work/line_back.h"
+#include "core/work/origin_said.h"
 #include "wording.h"
 
 #include <QLocale>
@@ -63,31 +64,13 @@ QString dates_told(const report::TargetTold& told, Date today) {
 } // namespace
 
 PlanTargets::PlanTargets(QObject* parent)
-    : QObject(parent), targets_({"id", "title", "line", "seed", "dates", "reached"}, this),
-      aside_(nullptr) {}
-
-PlanTargets::~PlanTargets() {
-  if (stop_)
-    *stop_ = true;
-}
-
-void PlanTargets::set_session(Session* session) {
-  session_ = session;
-  connect(session, &Session::changed, this, &PlanTargets::reckon);
-  reckon();
-}
+    : PlanPart(parent), targets_({"id", "title", "line", "seed", "dates", "reached"}, this) {}
 
 void PlanTargets::reckon() {
-  if (session_ == nullptr || !session_->is_open())
-    return;
-  if (stop_)
-    *stop_ = true;
-  stop_ = std::make_shared<std::atomic<bool>>(false);
-  busy_ = true;
-  emit told();
-  aside_.ask(
-      session_->path().toStdString(),
-      [today = session_->today(), stop = stop_](store::Reading& reading) -> Result<Answer> {
+  ask(
+      0, // each target is a search of its own; nobody knows how many forecasts it takes
+      [today = session_ == nullptr ? Date() : session_->today()](store::Reading& reading,
+                                                                 Course& course) -> Result<Answer> {
         const auto registers = reading.registers();
         Answer answer;
         std::set<std::pair<std::string, book::TaxonId>> seen;
@@ -101,7 +84,7 @@ void PlanTargets::reckon() {
           return answer;
         const auto input =
             report::forecast_input(reading, today, months, report::assumptions_in(registers));
-        const plan::ForecastRuns wanted{runs, 1, 0, [&](int) { return !*stop; }};
+        const plan::ForecastRuns wanted{runs, 1, 0, [&](int) { return course.go_on(); }};
         const auto held = report::seed_at_hand(reading, registers, today);
         for (const auto& target : records.targets) {
           const auto cone = report::cone_gives(reading, registers, target.taxon, today);
@@ -118,20 +101,12 @@ void PlanTargets::reckon() {
             answer.conflicts.push_back(conflict.told);
         return answer;
       },
-      [this](Result<Answer> answer) {
-        busy_ = false;
-        fault_.clear();
-        if (answer)
-          take(*std::move(answer));
-        else
-          fault_ = text(answer.error().text());
-        emit told();
-      });
+      [this](Answer answer) { take(std::move(answer)); });
 }
 
 void PlanTargets::take(Answer answer) {
   if (answer.fault)
-    fault_ = text(answer.fault->text());
+    blame(*answer.fault);
   crosses_ = std::move(answer.crosses);
   conflicts_.clear();
   for (const auto& conflict : answer.conflicts)
@@ -143,8 +118,9 @@ void PlanTargets::take(Answer answer) {
     rows.push_back(
         {static_cast<qlonglong>(target.id.value),
          tr("%1 plants of %2 in %3 by %4, %5 % sure")
-             .arg(shown(target.plants), text(target.cross), text(registers.pot(target.pot).name),
-                  month_shown(target.by), shown(per_cent * target.assurance, 0)),
+             .arg(shown(target.plants), text(work::origin_said(target.cross)),
+                  text(registers.pot(target.pot).name), month_shown(target.by),
+                  shown(per_cent * target.assurance, 0)),
          tr("%1 – %2 – %3 of what is in the line will be there; alone it is enough in %4 of 100 "
             "futures.")
              .arg(shown(told.plan.here.low, 0), shown(told.plan.here.middle, 0),
@@ -154,11 +130,24 @@ void PlanTargets::take(Answer answer) {
   targets_.replace(std::move(rows));
 }
 
+QString PlanTargets::label_of(const Cross& cross) const {
+  const auto name = text(work::origin_said(cross.name));
+  return std::ranges::count(crosses_, cross.name, &Cross::name) > 1
+             ? name + QStringLiteral(" · ") +
+                   text(session_->standing().registers.taxon(cross.taxon).name)
+             : name;
+}
+
+const PlanTargets::Cross* PlanTargets::labelled(const QString& label) const {
+  const auto found =
+      std::ranges::find_if(crosses_, [&](const Cross& cross) { return label_of(cross) == label; });
+  return found == crosses_.end() ? nullptr : &*found;
+}
+
 QStringList PlanTargets::crosses() const {
   QStringList names;
   for (const auto& cross : crosses_)
-    names << text(cross.name);
-  names.removeDuplicates();
+    names << label_of(cross);
   return names;
 }
 
@@ -172,44 +161,37 @@ QStringList PlanTargets::pots() const {
 
 QStringList PlanTargets::potsOf(const QString& cross) const {
   QStringList names;
-  for (const auto& one : crosses_) {
-    if (text(one.name) != cross)
-      continue;
-    const auto& registers = session_->standing().registers;
-    if (const auto* route = registers.route(one.taxon))
+  if (const auto* one = labelled(cross))
+    if (const auto* route = session_->standing().registers.route(one->taxon))
       for (const auto& step : route->steps)
-        names << text(registers.pot(step.pot).name);
-    break;
-  }
+        names << text(session_->standing().registers.pot(step.pot).name);
   names.removeDuplicates();
   return names;
 }
 
-bool PlanTargets::refuse_entry(const QString& why) {
-  entry_fault_ = why;
-  emit entryTold();
-  return false;
-}
-
 bool PlanTargets::enter(const QString& cross, const QString& pot, const QString& plants,
                         const QString& by, const QString& sure) {
-  const auto found = std::ranges::find(crosses_, plain(cross), &Cross::name);
-  if (found == crosses_.end())
-    return refuse_entry(tr("Choose a cross."));
+  const auto no = [this](const QString& why) {
+    return refuse_entry(coneline::fault(plain(why)));
+  };
+  const auto* found = labelled(cross);
+  if (found == nullptr)
+    return no(tr("Choose a cross."));
   const auto* into = book::named(session_->standing().registers.pots, plain(pot));
   if (into == nullptr)
-    return refuse_entry(tr("Choose a pot."));
+    return no(tr("Choose a pot."));
   bool number = false;
   const auto count = QLocale().toLongLong(plants.trimmed(), &number);
   if (!number || count < 1)
-    return refuse_entry(tr("How many plants? '%1' is no number of them.").arg(plants));
+    return no(tr("How many plants? '%1' is no number of them.").arg(plants));
   const auto month = Date::parse(plain(by.trimmed()) + "-01");
   if (!month)
-    return refuse_entry(tr("By which month? Write it such as 2029-10."));
-  const auto share = QLocale().toDouble(sure.trimmed(), &number) / per_cent;
-  if (!number || !(share > 0 && share < 1))
-    return refuse_entry(tr("How sure? Write per cent above 0 and below 100, such as 90."));
-  const book::Target target{{}, found->name, found->taxon, into->id, count, *month, share};
+    return no(tr("By which month? Write it such as 2029-10."));
+  const auto share = read_number(sure.trimmed());
+  if (!share || !(*share > 0 && *share < per_cent))
+    return no(tr("How sure? Write per cent above 0 and below 100, such as 90."));
+  const book::Target target{{},    found->name, found->taxon,     into->id,
+                            count, *month,      *share / per_cent};
   return keep([&](store::Writing& writing) -> Result<void> {
     if (auto put = writing.put(target); !put)
       return refuse(put.error());
@@ -222,17 +204,6 @@ void PlanTargets::strike(qlonglong id) {
     writing.take_out(book::TargetId{id});
     return {};
   });
-}
-
-bool PlanTargets::keep(const std::function<Result<void>(store::Writing&)>& write) {
-  entry_fault_.clear();
-  const auto kept = session_->keep(write);
-  if (!kept)
-    entry_fault_ = text(kept.error().text());
-  emit entryTold();
-  if (kept)
-    reckon();
-  return kept.has_value();
 }
 
 } // namespace coneline::window

@@ -3,28 +3,21 @@
 // What to sow so that so many plants of a cross are there by a month: the targets kept in the book,
 // what each needs, and where they want the same seed or room.
 
-#include "aside.h"
 #include "core/report/targets.h"
-#include "session.h"
+#include "plan_part.h"
 
 namespace coneline::window {
 
-class PlanTargets : public QObject {
+class PlanTargets : public PlanPart {
   Q_OBJECT
   QML_ELEMENT
-  Q_PROPERTY(coneline::window::Session* session MEMBER session_ WRITE set_session NOTIFY told)
-  Q_PROPERTY(bool busy READ busy NOTIFY told)
-  Q_PROPERTY(QString fault READ fault NOTIFY told)
   Q_PROPERTY(QStringList crosses READ crosses NOTIFY told)
   Q_PROPERTY(QStringList pots READ pots NOTIFY told)
   Q_PROPERTY(coneline::window::Rows* targets READ targets CONSTANT)
   Q_PROPERTY(QStringList conflicts READ conflicts NOTIFY told)
-  Q_PROPERTY(QString entryFault READ entry_fault NOTIFY entryTold)
 
  public:
   explicit PlanTargets(QObject* parent = nullptr);
-  ~PlanTargets() override;
-  void set_session(Session* session);
 
   /// The pots that the route of a cross comes to.
   Q_INVOKABLE QStringList potsOf(const QString& cross) const;
@@ -33,17 +26,13 @@ class PlanTargets : public QObject {
                          const QString& by, const QString& sure);
   Q_INVOKABLE void strike(qlonglong id);
 
-  [[nodiscard]] bool busy() const { return busy_; }
-  [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QStringList crosses() const;
   [[nodiscard]] QStringList pots() const;
   [[nodiscard]] Rows* targets() { return &targets_; } ///< id, title, line, seed, dates, reached
   [[nodiscard]] QStringList conflicts() const { return conflicts_; }
-  [[nodiscard]] QString entry_fault() const { return entry_fault_; }
 
- signals:
-  void told();
-  void entryTold();
+ protected:
+  void reckon() override;
 
  private:
   struct Cross {
@@ -56,20 +45,13 @@ class PlanTargets : public QObject {
     std::vector<std::string> conflicts;
     std::optional<Fault> fault;
   };
-  void reckon();
   void take(Answer answer);
-  bool keep(const std::function<Result<void>(store::Writing&)>& write);
-  bool refuse_entry(const QString& why);
-
-  Session* session_ = nullptr;
-  bool busy_ = false;
-  std::shared_ptr<std::atomic<bool>> stop_;
+  /// As it is chosen: its name, with the taxon where two have one name.
+  [[nodiscard]] QString label_of(const Cross& cross) const;
+  [[nodiscard]] const Cross* labelled(const QString& label) const;
   std::vector<Cross> crosses_;
   QStringList conflicts_;
-  QString fault_;
-  QString entry_fault_;
   Rows targets_;
-  Aside aside_;
 };
 
 } // namespace coneline::window

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "round_walk.h"
 
+#include "core/work/origin_said.h"
 #include "wording.h"
 
 #include <algorithm>
@@ -66,7 +67,7 @@ void RoundWalk::tell() {
   title_ = holds_ = place_ = QString();
   if (view_ && view_->in_hand)
     if (const auto* line = session_->standing().lot(*view_->in_hand)) {
-      title_ = text(line->origin.name);
+      title_ = text(work::origin_said(line->origin.name));
       holds_ = holding(*line);
       place_ = named(line->place);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "aside.h"
 #include "core/work/reverse.h"
 #include "entry_words.h"
 #include "wording.h"
@@ -94,6 +95,7 @@ bool Session::makeBook(const QString& path, const QString& nursery) {
 }
 
 void Session::close() {
+  Aside::another_book();
   book_.reset();
   standing_ = {};
   undo_.clear();
@@ -113,6 +115,7 @@ bool Session::take(Result<store::Book> book) {
     set_fault(book.error());
     return false;
   }
+  Aside::another_book();
   book_.emplace(std::move(*book));
   undo_.clear();
   told_.clear();

@@ -17,12 +17,13 @@ from xml.sax.saxutils import escape
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 HERE = pathlib.Path(__file__).resolve().parent
 CORE = "core"  # the context of everything that is said through core/base/phrase.h
-# Command lines stay English; what is written into files is no text of the window.
-LEFT_OUT = re.compile(r"core/commands/|labels/commands/|_(csv|json|html|xlsx|written)\.cpp$")
+HEADING = "heading: "  # before words that stand alone; see core/base/heading.h
+# Command lines stay English, and so does what programs read.
+LEFT_OUT = re.compile(r"core/commands/|labels/commands/|_json\.cpp$")
 
 LITERALS = re.compile(r'"(?:[^"\\\n]|\\.)*"(?:\s*"(?:[^"\\\n]|\\.)*")*')
 LITERAL = re.compile(r'"((?:[^"\\\n]|\\.)*)"')
-SAID = re.compile(r"\b(phrase|phrased|to_phrase|by_when|phrase_n|phrased_n|counted|tr|"
+SAID = re.compile(r"\b(phrase|phrased|to_phrase|by_when|as_heading|phrase_n|phrased_n|counted|tr|"
                   r"fault|book_fault|usage_fault|program_fault)\(")
 FIELDS = re.compile(r"\b(\w+_field|field|word_choice|add_state_choice|share_fields)\(")
 
@@ -108,13 +109,20 @@ def gather_cpp(path, texts):
                 for said in plain_literals(part):
                     texts.add(CORE, said)
         elif first:
-            texts.add(CORE, text_of(first.group(0)))
+            texts.add(CORE, (HEADING if kind == "as_heading" else "") + text_of(first.group(0)))
+    for word in re.findall(r'\bWord\{"([^"]+)"\}', source):
+        texts.add(CORE, HEADING + word)
+    for kind, unit in re.findall(r'\bColumn\{"[^"]*", "([^"]*)", "([^"]*)"', source):
+        texts.add(CORE, HEADING + kind)
+        if unit:
+            texts.add(CORE, HEADING + unit)
     if "struct Words<" in source:
         for word in re.findall(r'\{(?:\w+::)+\w+,\s*"([^"]+)"\}', source):
             texts.add(CORE, word)
         for word in re.findall(r'string_view what = "([^"]+)"', source):
             texts.add(CORE, word)
-    if name in ("core/base/code.cpp", "core/stats/temperature_days.cpp"):
+    if name in ("core/base/code.cpp", "core/stats/temperature_days.cpp", "core/stats/degree_days.cpp",
+                "core/stats/curve.cpp"):
         for word in re.findall(r'case [\w:]+:\s*return "([^"]+)"', source):
             texts.add(CORE, word)
     if name.startswith("qml/models/deeds/"):

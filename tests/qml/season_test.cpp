@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The season plan in the window: the months ahead opened into their lots, an order list from offers
 // that were typed, targets, and benches.
+#include "qml/models/plan_ahead.h"
 #include "tests/qml/shown_window.h"
 
 #include <QClipboard>
@@ -65,6 +66,41 @@ TEST_F(Plan, ShowsTheMonthsAheadAndWhatTheyAreMadeOf) {
   shown.tap("horizon-12");
   shown.settle();
   EXPECT_EQ(shown.find("ahead-0")->property("high").toList().size(), 12);
+}
+
+TEST_F(Plan, TheLineThatIsOpenStaysSoWhenRowsComeAndGo) {
+  PlanAhead ahead;
+  ahead.set_session(&shown.session());
+  shown.settle();
+  const auto name = [&](int row) {
+    return ahead.rows()->value(row, "group").toString() + ": " +
+           ahead.rows()->value(row, "name").toString();
+  };
+  const int last = ahead.rows()->size() - 1;
+  ASSERT_GT(last, 1);
+  ahead.open(last);
+  const auto opened = name(last);
+  ahead.set_sowings(true);
+  shown.settle();
+  ASSERT_GE(ahead.opened(), 0);
+  EXPECT_EQ(name(ahead.opened()), opened);
+  EXPECT_GT(ahead.cells()->size(), 0);
+  ahead.open(ahead.opened());
+  EXPECT_EQ(ahead.opened(), -1) << "a second tap closes it";
+}
+
+TEST_F(Plan, ForgetsWhatWasAskedOfABookThatIsClosed) {
+  PlanAhead ahead;
+  ahead.set_session(&shown.session());
+  shown.settle();
+  ahead.draw();
+  ASSERT_TRUE(ahead.busy());
+  int told = 0;
+  QObject::connect(&ahead, &PlanAhead::told, [&] { ++told; });
+  shown.session().close();
+  EXPECT_FALSE(ahead.busy());
+  shown.settle();
+  EXPECT_EQ(told, 0);
 }
 
 TEST_F(Plan, GoesOutAsATableAndAsFiles) {

@@ -2,6 +2,7 @@
 // Scales to check, passes, and cones that may be ripe.
 #include "core/base/phrase.h"
 #include "core/work/due/list.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -61,7 +62,7 @@ void passes(const DueGround& ground, const ConeCourse& course, DueList& list) {
   list.add({DueKind::pollinate, line.cone.code, static_cast<int>(line.passes.size()), from, to,
             phrase("pass {} on {}, if the cone is still loose", line.passes.size() + 1,
                    line.passes.empty() ? book::plant_name(ground.registers.plant(line.cone.plant))
-                                       : line.origin.name),
+                                       : origin_said(line.origin.name)),
             ground.registers.plant(line.cone.plant).place});
 }
 
@@ -73,15 +74,17 @@ void ripe(const DueGround& ground, const ConeCourse& course, DueList& list) {
   if (last && last->scales == book::Scales::coming_apart)
     return list.add({DueKind::harvest, course.line.cone.code, looks_so_far(ground, course),
                      last->date, last->date.plus_days(3),
-                     phrase("{} comes apart: harvest it", course.line.origin.name), plant.place});
+                     phrase("{} comes apart: harvest it", origin_said(course.line.origin.name)),
+                     plant.place});
   // Looked at within the time of ripeness, it waits for the next look.
   auto from = *course.ripe_from;
   if (last && last->date >= from)
     from = last->date.plus_days(ground.habits.days_between_ripe_looks);
-  list.add({DueKind::harvest, course.line.cone.code, looks_so_far(ground, course), from,
-            std::max(from, *course.ripe_to),
-            phrase("{} may be ripe: look whether it comes loose", course.line.origin.name),
-            plant.place});
+  list.add(
+      {DueKind::harvest, course.line.cone.code, looks_so_far(ground, course), from,
+       std::max(from, *course.ripe_to),
+       phrase("{} may be ripe: look whether it comes loose", origin_said(course.line.origin.name)),
+       plant.place});
 }
 
 } // namespace

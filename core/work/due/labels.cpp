@@ -3,6 +3,7 @@
 #include "core/base/phrase.h"
 #include "core/work/due/list.h"
 #include "core/work/labels_to_renew.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -40,8 +41,8 @@ void labels_due(const DueGround& ground, DueList& list) {
     if (wanted.times <= printed.times || printed_since(line.lot.code, *wanted.last))
       continue;
     list.add({DueKind::print_label, line.lot.code, printed.times, *wanted.last, std::nullopt,
-              phrase("a new label for {}, {}", line.lot.code.text(), line.origin.name), line.place,
-              true});
+              phrase("a new label for {}, {}", line.lot.code.text(), origin_said(line.origin.name)),
+              line.place, true});
   }
   std::map<book::ConeId, Wanted> cones;
   for (const auto& entry : ground.reading.standing_entries(book::Verb::want_label))

@@ -2,6 +2,7 @@
 // Plants to pot on. They stand in containers and can be moved at any time.
 #include "core/base/phrase.h"
 #include "core/work/due/list.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -18,7 +19,7 @@ void pots_due(const DueGround& ground, DueList& list) {
       continue;
     list.add({DueKind::pot_on, line.lot.code, 0, line.since->plus_part_months(step->months.low),
               line.since->plus_part_months(step->months.high),
-              phrase("{} plants of {} into '{}'", line.total(), line.origin.name,
+              phrase("{} plants of {} into '{}'", line.total(), origin_said(line.origin.name),
                      ground.registers.pot(std::next(step)->pot).name),
               line.place});
   }

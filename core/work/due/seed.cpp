@@ -2,6 +2,7 @@
 // Seed to clean, seed in water, and seed put by that may be ready to sow.
 #include "core/base/phrase.h"
 #include "core/work/due/list.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -34,9 +35,9 @@ class Soaking {
       return;
     list.add({DueKind::water, line.lot.code, times, last.plus_days(1), until,
               ground.day < *until ? phrase("{} seeds of {} are soaking: change the water",
-                                           line.total(), line.origin.name)
+                                           line.total(), origin_said(line.origin.name))
                                   : phrase("{} seeds of {} have soaked: take them out, float them",
-                                           line.total(), line.origin.name),
+                                           line.total(), origin_said(line.origin.name)),
               line.place});
   }
 
@@ -64,14 +65,15 @@ void seed_due(const DueGround& ground, DueList& list) {
     if (ground.done(book::Verb::clean, lot.id).times == 0 && line.since)
       list.add({DueKind::clean, lot.code, 0,
                 line.since->plus_days(ground.habits.days_until_cleaned), std::nullopt,
-                phrase("{} seeds of {} are not cleaned yet", line.total(), line.origin.name),
+                phrase("{} seeds of {} are not cleaned yet", line.total(),
+                       origin_said(line.origin.name)),
                 line.place});
     soaking.add(ground, list, line);
     if (const auto found = kept.find(lot.id); found != kept.end() && found->second.until_from)
       list.add({DueKind::sow, lot.code, ground.done(book::Verb::store, lot.id).times,
                 *found->second.until_from, found->second.until_to,
                 phrase("{} seeds of {} may have ripened on: look at them, sow", line.total(),
-                       line.origin.name),
+                       origin_said(line.origin.name)),
                 line.place});
   }
 }

@@ -2,6 +2,7 @@
 // Trays to look at, and seedlings that can go into pots.
 #include "core/base/phrase.h"
 #include "core/work/due/list.h"
+#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -16,7 +17,8 @@ void trays_due(const DueGround& ground, DueList& list) {
     if (const auto sown = line.on_hand.find(book::State::sown); sown != line.on_hand.end())
       list.add({DueKind::inspect, line.lot.code, looks.times,
                 last.plus_days(ground.habits.days_between_looks), std::nullopt,
-                phrase("{} seeds of {}: look for roots and leaves", sown->second, line.origin.name),
+                phrase("{} seeds of {}: look for roots and leaves", sown->second,
+                       origin_said(line.origin.name)),
                 line.place});
     const auto leaves = line.on_hand.find(book::State::leaf);
     const auto* route = ground.registers.route(line.origin.taxon_id);
@@ -25,7 +27,8 @@ void trays_due(const DueGround& ground, DueList& list) {
     const auto& months = route->steps.front().months;
     list.add({DueKind::pot, line.lot.code, 0, line.since->plus_part_months(months.low),
               line.since->plus_part_months(months.high),
-              phrase("{} seedlings of {} can go into pots", leaves->second, line.origin.name),
+              phrase("{} seedlings of {} can go into pots", leaves->second,
+                     origin_said(line.origin.name)),
               line.place});
   }
 }

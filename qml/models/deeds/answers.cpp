@@ -43,6 +43,16 @@ int Answers::whole(const QString& field) {
   return static_cast<int>(count(field).value());
 }
 
+int Answers::needed_whole(const QString& field) {
+  named(field);
+  return whole(field);
+}
+
+double Answers::number(const QString& field) {
+  named(field);
+  return decimal(field).value_or(0);
+}
+
 std::optional<double> Answers::decimal(const QString& field) {
   if (words(field).empty())
     return std::nullopt;

@@ -31,9 +31,11 @@ class Answers {
   std::string named(const QString& field);
   Count count(const QString& field); ///< empty is 0
   int whole(const QString& field);
+  int needed_whole(const QString& field);              ///< not empty
   std::optional<double> decimal(const QString& field); ///< with the locale's decimal sign
   /// A measure in the units people reckon in, as the book keeps it.
   std::optional<double> decimal(const QString& field, Quantity quantity);
+  double number(const QString& field);  ///< not empty
   double measure(const QString& field); ///< above 0
   double measure(const QString& field, Quantity quantity);
   std::optional<std::int64_t> cents(const QString& field);

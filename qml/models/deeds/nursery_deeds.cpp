@@ -70,7 +70,7 @@ Result<work::Done> run_pot(store::Book& book, Answers& answers) {
   pot.width_mm = pot.shape == book::Shape::round ? pot.length_mm
                                                  : answers.measure("width", Quantity::millimetres);
   pot.cells = answers.whole("cells");
-  pot.source = phrase("measured");
+  pot.source = "measured"; // a record: the same in every language
   return answers.then([&] {
     return book.write([&](store::Writing& writing) {
       return writing.put(pot).map([&](auto) { return done(pot.name); });

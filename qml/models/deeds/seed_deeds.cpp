@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is done with a batch: clean, sort, open, store, sow.
+#include "../entry_words.h"
 #include "../wording.h"
 #include "common.h"
 #include "core/work/clean.h"
@@ -55,7 +56,7 @@ std::vector<FieldSpec> water_fields(const Subject& subject) {
 Result<work::Done> run_water(store::Book& book, Answers& answers) {
   auto noted = answers.noted();
   if (noted.note.empty())
-    noted.note = phrase("water changed");
+    noted.note = std::string(water_changed);
   const work::Clean wanted{answers.subject().code, 0, Count{}, std::move(noted)};
   return answers.then([&] { return work::clean(book, wanted); });
 }

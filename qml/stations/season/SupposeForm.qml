@@ -103,11 +103,15 @@ Column {
     Choice {
         id: which
 
+        // Steps are known by their number, since what they are called is the language's.
+        readonly property var steps: form.kind === "survival" ? form.plan.stepsOf(what.chosen) : []
+
         objectName: "supposeWhich"
         width: parent.width
         visible: form.kind === "mix" || (form.kind === "survival" && what.chosen !== "")
         says: form.kind === "mix" ? qsTr("mix") : qsTr("step")
-        choices: form.kind === "mix" ? form.plan.mixes : form.kind === "survival" ? form.plan.stepsOf(what.chosen) : []
+        choices: form.kind === "mix" ? form.plan.mixes : steps.map((step, at) => String(at + 1))
+        shown: form.kind === "mix" ? choices : steps
         onChoicesChanged: chosen = ""
     }
     Flow {

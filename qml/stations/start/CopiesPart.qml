@@ -24,7 +24,7 @@ Column {
     }
     Say {
         width: parent.width
-        text: copies.rows.count === 0 ? qsTr("No copy stands beside this book.") : qsTr("The book copies itself whenever it is opened after a change. Going back keeps what stands there now.")
+        text: copies.looking && copies.rows.count === 0 ? qsTr("Looking into the copies …") : copies.rows.count === 0 ? qsTr("No copy stands beside this book.") : qsTr("The book copies itself whenever it is opened after a change. Going back keeps what stands there now.")
         color: Look.quiet
         font.pixelSize: Look.tiny
     }

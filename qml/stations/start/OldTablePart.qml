@@ -106,6 +106,7 @@ Column {
                     width: part.width >= 560 ? part.width - 292 : part.width
                     says: qsTr("%1 holds").arg(line.column)
                     choices: old.fields
+                    shown: old.fieldsShown
                     chosen: line.field
                     onPicked: value => old.match(line.index, value)
                 }
@@ -134,6 +135,7 @@ Column {
                     width: parent.width
                     says: qsTr("what the rows are")
                     choices: ["seed", "tray", "pot", "parent"]
+                    shown: [qsTr("seed"), qsTr("tray"), qsTr("pot"), qsTr("parent")]
                     onPicked: value => old.forAll("kind", value)
                 }
             }
@@ -151,14 +153,14 @@ Column {
 
                     Say {
                         width: parent.width
-                        text: all.modelData + ": " + old.about(all.modelData)
+                        text: old.named(all.modelData) + ": " + old.about(all.modelData)
                         font.pixelSize: Look.tiny
                         color: Look.quiet
                     }
                     Field {
                         objectName: "tableAll-" + all.modelData
                         width: parent.width
-                        says: all.modelData
+                        says: old.named(all.modelData)
                         onTextEdited: old.forAll(all.modelData, text)
                     }
                 }
@@ -172,6 +174,7 @@ Column {
                 width: parent.width
                 says: qsTr("how its dates are written")
                 choices: old.dateOrders
+                shown: old.dateOrdersShown
                 chosen: old.dateOrders[0]
                 onPicked: value => old.writeDates(value)
             }
@@ -183,6 +186,7 @@ Column {
                     objectName: "tableTry"
                     text: qsTr("Try it out")
                     weight: old.ready ? "plain" : "act"
+                    enabled: !old.busy
                     onClicked: old.tryOut()
                 }
                 Press {
@@ -191,6 +195,12 @@ Column {
                     weight: "act"
                     visible: old.ready
                     onClicked: old.takeIn()
+                }
+                Press {
+                    objectName: "tableStop"
+                    text: qsTr("Stop, %1 % done").arg(Math.round(100 * old.done))
+                    visible: old.busy
+                    onClicked: old.stop()
                 }
             }
         }

@@ -76,6 +76,22 @@ TableMatch whole_match() {
   return match;
 }
 
+TEST_F(OldTable, StoppedOnTheWayLeavesTheBookAsItWas) {
+  for (const auto how : {Import::dry_run, Import::write}) {
+    std::vector<std::pair<std::size_t, std::size_t>> asked;
+    const auto taken = take_in_table(table(nursery), whole_match(), book_, how, day("2026-11-20"),
+                                     [&](std::size_t done, std::size_t of) {
+                                       asked.emplace_back(done, of);
+                                       return done < 3;
+                                     });
+    ASSERT_FALSE(taken);
+    EXPECT_NE(taken.error().what.find("nothing came into the book"), std::string::npos);
+    EXPECT_EQ(asked, (std::vector<std::pair<std::size_t, std::size_t>>{{1, 5}, {2, 5}, {3, 5}}));
+    EXPECT_EQ(lots(), 0U);
+    EXPECT_TRUE(registers().taxa.empty());
+  }
+}
+
 TEST_F(OldTable, LotsOfOneCrossComeFromOneConeAndEverySeedIsAccountedFor) {
   const auto taken = take(nursery, whole_match());
   ASSERT_TRUE(taken) << taken.error().text();

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Words that stand alone on paper and on a page: over a column, before a value. A short word says
+// too little to be translated by itself ("pot" is a thing or a deed), so in the catalogues it
+// stands as "heading: pot"; where that has no translation it is said as any other text.
+
+#include <string>
+#include <string_view>
+
+namespace coneline {
+
+std::string as_heading(std::string_view english);
+
+/// The number as people write it, with all the digits of `written`, which has a decimal point.
+std::string decimal_said(std::string written);
+
+/// "en", "es": for a file that says which language it is in.
+std::string language_code();
+
+} // namespace coneline
