@@ -89,8 +89,7 @@ Points add_points(Sheet& sheet, const CrossReport& cross) {
   for (std::size_t i = 0; i < chart.fitted.size(); ++i) {
     const auto& [time, share] = chart.fitted[i];
     if (points.band)
-      sheet.row(
-          {cross.name, Word{"fitted"}, time, share, chart.band[i].low, chart.band[i].high, Cell()});
+      sheet.row({name, Word{"fitted"}, time, share, chart.band[i].low, chart.band[i].high, Cell()});
     else
       sheet.row({name, Word{"fitted"}, time, share, Cell(), Cell(), Cell()});
   }

@@ -56,6 +56,8 @@ PapersSection plant_section(const PaperedPlant& of) {
   return section;
 }
 
+/// The words of the table that comes with the program are in the catalogues; those of a newer one
+/// stay as they are.
 PapersSection listings(const Papers& papers) {
   PapersSection section{phrase("Listings and rules"),
                         {},
@@ -64,10 +66,11 @@ PapersSection listings(const Papers& papers) {
                         {},
                         false};
   for (const auto& rule : papers.listings)
-    section.rows.push_back({rule.name, rule.says, rule.source, rule.as_of.iso()});
+    section.rows.push_back({rule.name, rule.says, phrase_of(rule.source), rule.as_of.iso()});
   for (const auto& rule : papers.rules)
     section.lines.emplace_back(
-        rule.name, fmt::format("{} ({}; {})", rule.says, rule.source, rule.as_of.iso()));
+        phrase_of(rule.name),
+        fmt::format("{} ({}; {})", phrase_of(rule.says), phrase_of(rule.source), rule.as_of.iso()));
   section.lines.emplace_back(
       "",
       phrase("This is no legal advice. Listings change; the data above have the day on which they "

@@ -52,13 +52,18 @@ constexpr double bar_to = 166;
 constexpr double t50_at = 174;
 
 void heading(Paper& paper, const report::GerminationReport& report) {
-  const auto column = [&](double at, const std::string& words, Qt::Alignment side) {
-    paper.text(at, paper.y(), said(words), 2.8, quiet, side);
+  // Narrow columns stand beside each other; every other heading has a line of its own above, since
+  // another language may need twice the room.
+  constexpr double line_above = 3.6;
+  paper.skip(line_above);
+  const auto column = [&](double at, const std::string& words, Qt::Alignment side,
+                          double above = 0) {
+    paper.text(at, paper.y() - above, said(words), 2.8, quiet, side);
   };
   column(left, as_heading("cross"), Qt::AlignLeft);
-  column(alike_at, as_heading("alike"), Qt::AlignLeft);
+  column(alike_at, as_heading("alike"), Qt::AlignLeft, line_above);
   column(sown_at, as_heading("sown"), Qt::AlignRight);
-  column(germinated_at, as_heading("up"), Qt::AlignRight);
+  column(germinated_at, as_heading("up"), Qt::AlignRight, line_above);
   column(share_at, phrase("{:g} % range, share, %", 100 * report.confidence), Qt::AlignRight);
   column(bar_from, "0", Qt::AlignLeft);
   column(bar_to, "100 %", Qt::AlignRight);

@@ -8,6 +8,7 @@
 
 Spanish holds every text; English only those with plural forms, since its other texts are the sources.
 """
+import csv
 import pathlib
 import re
 import sys
@@ -174,8 +175,19 @@ def gather_qml(path, texts):
         texts.add(path.stem, said, "%n" in said)
 
 
+def gather_rules(texts):
+    """The words of the table of trade rules, but for the names of taxa."""
+    with (ROOT / "core/report/data/trade_rules.csv").open(newline="") as table:
+        for rule in csv.DictReader(table):
+            texts.add(CORE, rule["source"])
+            if rule["kind"] == "rule":
+                texts.add(CORE, rule["name"])
+                texts.add(CORE, rule["says"])
+
+
 def gather():
     texts = Texts()
+    gather_rules(texts)
     for folder in ("core", "labels", "qml"):
         for path in sorted((ROOT / folder).rglob("*")):
             if LEFT_OUT.search(path.relative_to(ROOT).as_posix()):

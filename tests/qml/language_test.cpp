@@ -2,9 +2,11 @@
 // The window in another language and other units: what it shows, and what it takes when typed.
 #include "core/work/sow.h"
 #include "qml/models/form.h"
+#include "qml/models/germination_results.h"
 #include "qml/models/wording.h"
 #include "tests/qml/shown_window.h"
 
+#include <QFile>
 #include <QLocale>
 #include <QRegularExpression>
 #include <gtest/gtest.h>
@@ -66,6 +68,21 @@ TEST_F(InLanguage, EnglishSaysDaysAsTheLocaleDoesToo) {
   QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
   EXPECT_EQ(Date::of(2026, 3, 9)->said(), "09/03/2026");
   EXPECT_EQ(Date::of(2026, 3, 9)->iso(), "2026-03-09");
+}
+
+TEST_F(InLanguage, WhatIsSavedAndPrintedIsInItToo) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  GerminationResults results;
+  results.set_session(&shown.session());
+  shown.settle();
+  QFile page(results.save("HTML"));
+  ASSERT_TRUE(page.open(QIODevice::ReadOnly)) << page.fileName().toStdString();
+  const auto html = QString::fromUtf8(page.readAll());
+  EXPECT_TRUE(html.startsWith("<!DOCTYPE html>\n<html lang=\"es\">"));
+  EXPECT_TRUE(html.contains("<h2>Clasificación</h2>"));
+  EXPECT_FALSE(html.contains(", likely "));
+  EXPECT_FALSE(html.contains(QRegularExpression("[0-9]\\.[0-9] %"))) << "decimals are said";
 }
 
 TEST_F(InLanguage, RefusalsAreInSpanish) {

@@ -101,9 +101,6 @@ std::vector<std::string> given_names(store::Reading& reading) {
   for (const auto& offer : reading.plan_records().offers)
     for (const auto& text : {offer.supplier, offer.good})
       add(text);
-  for (const auto& rule : built_in_trade_rules()) // words of a law, with their source
-    for (const auto& text : {rule.name, rule.says, rule.source})
-      add(text);
   for (const auto& entry : reading.standing_entries(book::Verb::sell))
     add(std::get<book::Sale>(entry.detail).buyer);
   for (const auto verb : {book::Verb::sell, book::Verb::pollinate})
