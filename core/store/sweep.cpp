@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <bitset>
-#include <numeric>
 #include <stdexcept>
 #include <unordered_map>
 #include <unordered_set>
@@ -79,12 +78,6 @@ const LotSums& Sweep::of(book::LotId lot) const {
   return found == lots_.end() ? nothing : found->second;
 }
 
-std::int64_t Sweep::total(book::State state) const {
-  return std::accumulate(
-      lots_.begin(), lots_.end(), std::int64_t{0},
-      [&](std::int64_t sum, const auto& lot) { return sum + lot.second.of(state); });
-}
-
 const std::vector<book::Entry>& Sweep::standing(book::Verb verb) const {
   return standing_.at(verb);
 }
@@ -142,6 +135,7 @@ void Sweep::pass_movements(Tables& tables, Passed& passed) {
     for (const auto& [account, by] : {std::pair(from, -count.value()), {to, count.value()}}) {
       auto& lot = lots_[account.lot];
       lot.held[static_cast<std::size_t>(account.state)] += by;
+      total_[static_cast<std::size_t>(account.state)] += by;
       if (brief.stands && brief.date <= day_)
         later(lot.entered, brief.date);
     }

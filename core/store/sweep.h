@@ -52,7 +52,9 @@ class Sweep {
   /// A lot that nothing was entered about has empty sums.
   [[nodiscard]] const LotSums& of(book::LotId lot) const;
   /// All lots added up, by state.
-  [[nodiscard]] std::int64_t total(book::State state) const;
+  [[nodiscard]] std::int64_t total(book::State state) const {
+    return total_[static_cast<std::size_t>(state)];
+  }
   /// Of a verb that is kept: entries that stand, in the order of their days; and those that were
   /// reversed.
   [[nodiscard]] const std::vector<book::Entry>& standing(book::Verb verb) const;
@@ -65,6 +67,7 @@ class Sweep {
   void sort_out(Passed& passed);
   Date day_;
   std::unordered_map<book::LotId, LotSums> lots_;
+  std::array<std::int64_t, states_of_a_lot> total_{};
   std::map<book::Verb, std::vector<book::Entry>> standing_;
   std::map<book::Verb, std::vector<book::Entry>> reversed_;
 };

@@ -61,7 +61,8 @@ void plants_due(const DueGround& ground, DueList& list);
 void pollen_due(const DueGround& ground, DueList& list);
 void pots_due(const DueGround& ground, DueList& list);
 void seed_due(const DueGround& ground, DueList& list);
-void trays_due(const DueGround& ground, DueList& list);
+void seedlings_due(const DueGround& ground, DueList& list); ///< of trays, to be potted
+void trays_due(const DueGround& ground, DueList& list);     ///< looks, and seedlings
 
 std::string due_key(DueKind kind, const Code& code, int times);
 
