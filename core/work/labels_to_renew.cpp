@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/labels_to_renew.h"
 
-#include "core/work/overview.h"
+#include "core/work/one_reading.h"
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 
 namespace coneline::work {
@@ -14,31 +13,6 @@ namespace {
 void later(std::optional<Date>& date, Date other) {
   if (!date || *date < other)
     date = other;
-}
-
-/// The last day of a standing entry about each lot, up to a day.
-std::map<book::LotId, Date> last_entered(store::Reading& reading, Date today) {
-  const auto entries = reading.entries();
-  std::set<book::EntryId> reversed;
-  for (const auto& entry : entries)
-    if (entry.reverses)
-      reversed.insert(*entry.reverses);
-  std::map<book::LotId, Date> seen;
-  const auto note = [&](book::LotId lot, Date date) {
-    auto& last = seen.try_emplace(lot, date).first->second;
-    last = std::max(last, date);
-  };
-  for (const auto& entry : entries) {
-    if (entry.reverses || reversed.contains(entry.id) || entry.date > today)
-      continue;
-    if (entry.lot)
-      note(*entry.lot, entry.date);
-    for (const auto& movement : entry.movements) {
-      note(movement.from.lot, entry.date);
-      note(movement.to.lot, entry.date);
-    }
-  }
-  return seen;
 }
 
 } // namespace
@@ -55,16 +29,22 @@ std::map<Code, LabelHistory> label_histories(store::Reading& reading) {
 
 std::vector<LabelToRenew> labels_to_renew(store::Reading& reading, Date today, int days) {
   const auto registers = reading.registers();
-  const auto histories = label_histories(reading);
-  const auto seen = last_entered(reading, today);
-  const auto sighted = reading.last_seen(today);
+  OneReading once(reading, registers);
+  return labels_to_renew(once, label_histories(reading), today, days);
+}
+
+std::vector<LabelToRenew> labels_to_renew(OneReading& once,
+                                          const std::map<Code, LabelHistory>& histories, Date today,
+                                          int days) {
+  const auto& registers = once.registers();
+  const auto& sweep = once.sweep(today);
+  const auto sighted = once.reading().last_seen(today);
   std::vector<std::pair<int, LabelToRenew>> found;
-  for (const auto& line : lot_lines(reading, registers)) {
+  for (const auto& line : once.lot_lines()) {
     if (line.total() == 0)
       continue;
     LabelToRenew label{line.lot.code, {}, {}, line.place, 0};
-    if (const auto last = seen.find(line.lot.id); last != seen.end())
-      later(label.seen, last->second);
+    label.seen = sweep.of(line.lot.id).entered;
     if (const auto sight = sighted.find(line.lot.id); sight != sighted.end())
       later(label.seen, sight->second);
     if (const auto history = histories.find(line.lot.code); history != histories.end()) {

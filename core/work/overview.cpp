@@ -1,32 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/overview.h"
 
-#include "core/work/pollen.h"
+#include "core/work/one_reading.h"
 
 #include <algorithm>
 #include <numeric>
 
 namespace coneline::work {
-
-namespace {
-
-struct Came {
-  std::int64_t in = 0;
-  std::optional<Date> first;
-};
-
-/// What came into each lot from outside it, by entries that stand.
-std::map<book::LotId, Came> came_in(store::Reading& reading) {
-  std::map<book::LotId, Came> came;
-  for (const auto& arrival : reading.arrivals()) {
-    auto& lot = came[arrival.lot];
-    lot.in += arrival.count;
-    lot.first = lot.first ? std::min(*lot.first, arrival.date) : arrival.date;
-  }
-  return came;
-}
-
-} // namespace
 
 std::int64_t LotLine::total() const {
   return std::accumulate(on_hand.begin(), on_hand.end(), std::int64_t{0},
@@ -34,39 +14,40 @@ std::int64_t LotLine::total() const {
 }
 
 std::vector<LotLine> lot_lines(store::Reading& reading, const book::Registers& registers) {
-  const auto origins = origin_names(reading, registers);
-  const auto came = came_in(reading);
-  const auto places = reading.places();
+  OneReading once(reading, registers);
+  return lot_lines(once);
+}
+
+std::vector<LotLine> lot_lines(OneReading& once) {
+  const auto& origins = once.origins();
+  const auto& sweep = once.sweep();
   std::vector<LotLine> lines;
-  std::unordered_map<book::LotId, std::size_t> at;
-  for (auto& lot : reading.lots()) {
-    const auto arrived = came.find(lot.id);
-    if (arrived == came.end())
+  for (const auto& lot : once.lots()) {
+    const auto& sums = sweep.of(lot.id);
+    if (sums.came_in == 0)
       continue;
-    const auto place = places.find(lot.id);
-    at[lot.id] = lines.size();
-    lines.push_back({lot,
-                     origins.at(lot.origin),
-                     {},
-                     arrived->second.in,
-                     place == places.end() ? std::nullopt : std::optional(place->second),
-                     arrived->second.first});
+    LotLine line{lot, origins.at(lot.origin), {}, sums.came_in, sums.place, sums.since};
+    for (const auto& [state, word] : book::Words<book::State>::all)
+      if (sums.of(state) != 0 && book::standing(state) == book::Standing::on_hand)
+        line.on_hand[state] = sums.of(state);
+    lines.push_back(std::move(line));
   }
-  for (const auto& [account, count] : reading.balances())
-    if (const auto found = at.find(account.lot);
-        found != at.end() && book::standing(account.state) == book::Standing::on_hand)
-      lines[found->second].on_hand[account.state] = count;
   return lines;
 }
 
 std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers& registers) {
-  const auto origins = origin_names(reading, registers);
+  OneReading once(reading, registers);
+  return cone_lines(once);
+}
+
+std::vector<ConeLine> cone_lines(OneReading& once) {
+  const auto& origins = once.origins();
   std::map<book::ConeId, ConeLine> lines;
-  for (const auto& cone : registers.cones) {
+  for (const auto& cone : once.registers().cones) {
     const auto origin = origins.find(cone.id);
     lines[cone.id] = {cone, origin == origins.end() ? OriginName{} : origin->second, {}, {}, 0, {}};
   }
-  for (const auto& entry : reading.standing_entries(book::Verb::pollinate))
+  for (const auto& entry : once.standing(book::Verb::pollinate))
     if (entry.cone) {
       auto& line = lines.at(*entry.cone);
       if (line.passes.empty() || line.passes.back() <= entry.date)
@@ -74,9 +55,10 @@ std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers&
       line.passes.push_back(entry.date);
       std::ranges::sort(line.passes);
     }
-  for (const auto& entry : reading.standing_entries(book::Verb::harvest))
+  for (const auto& entry : once.standing(book::Verb::harvest))
     for (const auto& movement : entry.movements) {
-      auto& line = lines.at(std::get<book::ConeId>(reading.lot(movement.to.lot).origin));
+      const auto& lot = book::row_of(once.lots(), movement.to.lot);
+      auto& line = lines.at(std::get<book::ConeId>(lot.origin));
       line.harvested += movement.count.value();
       line.harvested_on = line.harvested_on ? std::min(*line.harvested_on, entry.date) : entry.date;
     }
@@ -87,32 +69,26 @@ std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers&
 }
 
 OnHand on_hand(store::Reading& reading, const book::Registers& registers) {
+  OneReading once(reading, registers);
+  return on_hand(once);
+}
+
+OnHand on_hand(OneReading& once) {
   OnHand sums;
-  sums.pollen_lots = std::ranges::count_if(pollen_lines(reading, registers), &PollenLine::there);
-  for (const auto& line : cone_lines(reading, registers))
-    sums.cones += line.harvested == 0 ? 1 : 0;
-  for (const auto& [account, count] : reading.balances())
-    switch (account.state) {
-    case book::State::unsorted:
-    case book::State::judged_filled:
-    case book::State::judged_empty:
-      sums.seeds += count;
-      break;
-    case book::State::sown:
-    case book::State::root:
-    case book::State::leaf:
-      sums.in_trays += count;
-      break;
-    case book::State::plant:
-      sums.in_pots += count;
-      break;
-    case book::State::sold:
-    case book::State::planted_out:
-      sums.out += count;
-      break;
-    default:
-      break;
-    }
+  sums.pollen_lots = std::ranges::count_if(once.pollen_lines(), &PollenLine::there);
+  for (const auto& course : once.cone_courses())
+    sums.cones += course.line.harvested == 0 ? 1 : 0;
+  const auto all = [&](std::initializer_list<book::State> states) {
+    std::int64_t sum = 0;
+    for (const auto state : states)
+      sum += once.sweep().total(state);
+    return sum;
+  };
+  using book::State;
+  sums.seeds = all({State::unsorted, State::judged_filled, State::judged_empty});
+  sums.in_trays = all({State::sown, State::root, State::leaf});
+  sums.in_pots = all({State::plant});
+  sums.out = all({State::sold, State::planted_out});
   return sums;
 }
 

@@ -23,8 +23,8 @@ const book::PollenStore* store_of(const book::Registers& registers, const std::s
   return found;
 }
 
-void read_notes(store::Reading& reading, book::Verb verb, PollenSteps& steps) {
-  for (const auto& entry : reading.standing_entries(verb)) {
+void read_notes(OneReading& once, book::Verb verb, PollenSteps& steps) {
+  for (const auto& entry : once.standing(verb)) {
     const auto& note = std::get<book::PollenNote>(entry.detail);
     steps.of[note.lot].push_back({entry.date, verb, note.millilitres, note});
   }
@@ -32,12 +32,12 @@ void read_notes(store::Reading& reading, book::Verb verb, PollenSteps& steps) {
 
 } // namespace
 
-PollenSteps pollen_steps(store::Reading& reading, const book::Registers& registers) {
+PollenSteps pollen_steps(OneReading& once) {
   PollenSteps steps;
   for (const auto verb :
        {book::Verb::collect_pollen, book::Verb::discard_pollen, book::Verb::test_pollen})
-    read_notes(reading, verb, steps);
-  for (const auto& entry : reading.standing_entries(book::Verb::pollinate))
+    read_notes(once, verb, steps);
+  for (const auto& entry : once.standing(book::Verb::pollinate))
     for (const auto& used : std::get<book::Pollination>(entry.detail).pollen)
       if (used.lot)
         steps.of[*used.lot].push_back(
@@ -45,18 +45,23 @@ PollenSteps pollen_steps(store::Reading& reading, const book::Registers& registe
   for (auto& [lot, list] : steps.of)
     std::ranges::stable_sort(list, {}, &PollenStep::date);
   // A lot whose first collection was made as an entry and reversed holds nothing.
-  for (const auto& entry : reading.entries())
-    if (entry.verb == book::Verb::collect_pollen && !entry.reverses) {
-      const auto& note = std::get<book::PollenNote>(entry.detail);
-      const auto& lot = registers.pollen_lot(note.lot);
-      if (!note.millilitres && entry.date == lot.collected && reading.reversed_by(entry.id))
-        steps.taken_back[note.lot] = entry.date;
-    }
+  for (const auto& entry : once.sweep().reversed(book::Verb::collect_pollen)) {
+    const auto& note = std::get<book::PollenNote>(entry.detail);
+    const auto& lot = once.registers().pollen_lot(note.lot);
+    if (!note.millilitres && entry.date == lot.collected)
+      steps.taken_back[note.lot] = entry.date;
+  }
   return steps;
 }
 
 std::vector<PollenLine> pollen_lines(store::Reading& reading, const book::Registers& registers) {
-  auto steps = pollen_steps(reading, registers);
+  OneReading once(reading, registers);
+  return pollen_lines(once);
+}
+
+std::vector<PollenLine> pollen_lines(OneReading& once) {
+  const auto& registers = once.registers();
+  auto steps = pollen_steps(once);
   std::vector<PollenLine> lines;
   for (const auto& lot : registers.pollen_lots) {
     PollenLine line;
@@ -116,7 +121,8 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
     return refuse(fault(phrase("{} was collected on {}, {} days after this", code,
                                lot.collected.said(), days_between(day, lot.collected)),
                         "Check the day or the pollen lot."));
-  auto steps = pollen_steps(reading, registers);
+  OneReading once(reading, registers);
+  auto steps = pollen_steps(once);
   if (steps.taken_back.contains(lot.id))
     return refuse(
         fault(phrase("the collection of {} was taken back", code), "Name another pollen lot."));

@@ -2,6 +2,7 @@
 #include "session.h"
 
 #include "aside.h"
+#include "core/work/one_reading.h"
 #include "core/work/reverse.h"
 #include "entry_words.h"
 #include "wording.h"
@@ -182,11 +183,12 @@ void Session::read_anew() {
     Standing now;
     now.today = today;
     now.registers = reading.registers();
-    now.lots = work::lot_lines(reading, now.registers);
-    now.cones = work::cone_courses(reading, now.registers);
-    now.pollen = work::pollen_lines(reading, now.registers);
-    now.due = work::due_on(reading, now.registers, today);
-    now.on_hand = work::on_hand(reading, now.registers);
+    work::OneReading once(reading, now.registers);
+    now.due = work::due_on(once, today);
+    now.on_hand = work::on_hand(once);
+    now.lots = once.take_lot_lines();
+    now.cones = once.take_cone_courses();
+    now.pollen = once.take_pollen_lines();
     return now;
   });
   if (standing)

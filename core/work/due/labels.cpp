@@ -20,12 +20,12 @@ struct Wanted {
 } // namespace
 
 void labels_due(const DueGround& ground, DueList& list) {
-  const auto histories = label_histories(ground.reading);
+  const auto histories = label_histories(ground.once.reading());
   const auto printed_since = [&](const Code& code, Date day) {
     const auto history = histories.find(code);
     return history != histories.end() && history->second.last >= day;
   };
-  for (const auto& label : labels_to_renew(ground.reading, ground.day)) {
+  for (const auto& label : labels_to_renew(ground.once, histories, ground.day)) {
     const auto last = label.printed ? std::max(*label.printed, label.seen.value_or(*label.printed))
                                     : label.seen.value_or(ground.day);
     list.add({DueKind::print_label, label.code, label.times_printed,
@@ -35,7 +35,7 @@ void labels_due(const DueGround& ground, DueList& list) {
                      label.code.text(), last.said()),
               label.place, true});
   }
-  for (const auto& line : ground.lots) {
+  for (const LotLine& line : ground.lots) {
     const auto wanted = ground.done(book::Verb::want_label, line.lot.id);
     const auto printed = ground.done(book::Verb::print_label, line.lot.id);
     if (wanted.times <= printed.times || printed_since(line.lot.code, *wanted.last))
@@ -45,12 +45,12 @@ void labels_due(const DueGround& ground, DueList& list) {
               line.place, true});
   }
   std::map<book::ConeId, Wanted> cones;
-  for (const auto& entry : ground.reading.standing_entries(book::Verb::want_label))
+  for (const auto& entry : ground.sweep.standing(book::Verb::want_label))
     if (entry.cone && entry.date <= ground.day) {
       ++cones[*entry.cone].wanted;
       cones[*entry.cone].since = entry.date;
     }
-  for (const auto& entry : ground.reading.standing_entries(book::Verb::print_label))
+  for (const auto& entry : ground.sweep.standing(book::Verb::print_label))
     if (entry.cone && entry.date <= ground.day)
       ++cones[*entry.cone].printed;
   for (const auto& [id, label] : cones) {

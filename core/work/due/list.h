@@ -3,35 +3,31 @@
 // What the kinds of due work share: the book as it is read once, and the list they add to. Each
 // kind is one function in a file of its own. Private to this room.
 
-#include "core/work/cone_course.h"
 #include "core/work/due.h"
+#include "core/work/one_reading.h"
 
 #include <climits>
 
+#include <functional>
+
 namespace coneline::work {
 
-/// How often something was done to a lot or cone, and when last.
-struct DoneBefore {
-  int times = 0;
-  std::optional<Date> last;
-};
-
 struct DueGround {
-  DueGround(store::Reading& book, const book::Registers& all, Date on, const DueHabits& wanted);
+  DueGround(OneReading& all, Date on, const DueHabits& wanted);
 
-  store::Reading& reading;
+  OneReading& once;
+  const store::Sweep& sweep;
   const book::Registers& registers;
   Date day;
   DueHabits habits;
-  std::vector<ConeCourse> cones;
-  std::vector<LotLine> lots; ///< only those that hold something
+  const std::vector<ConeCourse>& cones;
+  std::vector<std::reference_wrapper<const LotLine>> lots; ///< only those that hold something
 
   [[nodiscard]] Date horizon() const { return day.plus_days(habits.days_ahead); }
   /// Up to the day.
-  [[nodiscard]] DoneBefore done(book::Verb verb, book::LotId lot) const;
-
- private:
-  std::map<std::pair<book::Verb, book::LotId>, DoneBefore> done_;
+  [[nodiscard]] const store::DoneToLot& done(book::Verb verb, book::LotId lot) const {
+    return sweep.of(lot).times(verb);
+  }
 };
 
 class DueList {
@@ -65,7 +61,8 @@ void plants_due(const DueGround& ground, DueList& list);
 void pollen_due(const DueGround& ground, DueList& list);
 void pots_due(const DueGround& ground, DueList& list);
 void seed_due(const DueGround& ground, DueList& list);
-void trays_due(const DueGround& ground, DueList& list);
+void seedlings_due(const DueGround& ground, DueList& list); ///< of trays, to be potted
+void trays_due(const DueGround& ground, DueList& list);     ///< looks, and seedlings
 
 std::string due_key(DueKind kind, const Code& code, int times);
 
@@ -75,6 +72,6 @@ struct Answered {
   bool dismissed = false;
   int times_put_off = 0;
 };
-std::map<std::string, Answered> due_answers(store::Reading& reading);
+std::map<std::string, Answered> due_answers(const store::Sweep& sweep);
 
 } // namespace coneline::work
