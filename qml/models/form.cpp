@@ -47,6 +47,7 @@ void Form::begin() {
   fault_.clear();
   fault_field_.clear();
   values_.clear();
+  by_hand_.clear();
   std::vector<Rows::Row> rows;
   const auto* deed = deed_named(deed_);
   if (session_ && deed && (!deed->fits || deed->fits(subject())))
@@ -77,11 +78,38 @@ QStringList Form::cautions() const {
 
 void Form::set(const QString& field, const QString& value) {
   values_[field] = value;
+  by_hand_[field] = value;
   split_up();
+}
+
+void Form::renew(const QString& field, const QString& value) {
+  auto kept = by_hand_;
+  kept[field] = value;
+  begin();
+  constexpr std::size_t key = 0;
+  constexpr std::size_t written = 3;
+  auto rows = fields_.rows();
+  for (auto& row : rows)
+    if (const auto name = row[key].toString(); kept.contains(name)) {
+      row[written] = kept[name];
+      set(name, kept[name].toString());
+    }
+  fields_.replace({});
+  fields_.replace(std::move(rows));
 }
 
 QString Form::valueOf(const QString& field) const {
   return values_.value(field).toString();
+}
+
+QString Form::shownOf(const QString& field) const {
+  const auto value = values_.value(field).toString();
+  for (int row = 0; row < fields_.size(); ++row)
+    if (fields_.value(row, QStringLiteral("key")).toString() == field) {
+      const auto at = fields_.value(row, QStringLiteral("choices")).toStringList().indexOf(value);
+      return at < 0 ? value : fields_.value(row, QStringLiteral("shown")).toStringList().at(at);
+    }
+  return value;
 }
 
 QString Form::dayMoved(const QString& written, int days) const {
@@ -108,6 +136,25 @@ void Form::split_up() {
   total_ = shown(total);
   pieces_.replace(std::move(rows));
   emit split();
+}
+
+bool Form::reads(const QStringList& fields) {
+  const auto* deed = deed_named(deed_);
+  if (!session_ || !deed || !deed->read)
+    return false;
+  const auto about = subject();
+  Answers answers(about, values_);
+  deed->read(answers);
+  const auto& fault = answers.fault();
+  const bool wrong = fault && fault->where && fields.contains(text(fault->where->column));
+  if (wrong) {
+    refuse_with(*fault);
+  } else {
+    fault_.clear();
+    fault_field_.clear();
+    emit refused();
+  }
+  return !wrong;
 }
 
 bool Form::submit() {

@@ -9,9 +9,12 @@ T.Button {
 
     /// "act": what is done here; "plain": another thing to do; "quiet": a way out.
     property string weight: "plain"
+    property int across: Text.AlignHCenter
     readonly property color ground: weight === "act" ? Look.act : "transparent"
 
     focusPolicy: Qt.TabFocus
+    leftPadding: 8
+    rightPadding: 8
     implicitWidth: Math.max(Look.target, label.implicitWidth + 32)
     implicitHeight: Math.max(Look.target, label.implicitHeight + 16)
     opacity: enabled ? 1 : 0.45
@@ -27,7 +30,7 @@ T.Button {
         font.weight: press.weight === "quiet" ? Font.Normal : Font.DemiBold
         color: press.weight === "act" ? Look.paper : press.weight === "quiet" || press.checked ? Look.link : Look.ink
         font.underline: press.checked
-        horizontalAlignment: Text.AlignHCenter
+        horizontalAlignment: press.across
         verticalAlignment: Text.AlignVCenter
         Accessible.ignored: true
     }

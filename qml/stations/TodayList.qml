@@ -18,18 +18,15 @@ Item {
 
         session: page.session
     }
-    ListView {
+    RowList {
         id: list
 
         objectName: "todayList"
         anchors.fill: parent
-        clip: true
-        keyNavigationEnabled: false
         model: due.rows
         header: Item {
             width: list.width
             height: titles.height + 24
-            onHeightChanged: Qt.callLater(list.positionViewAtBeginning)
 
             Column {
                 id: titles

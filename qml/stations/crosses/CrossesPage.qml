@@ -13,14 +13,11 @@ Item {
 
         session: page.session
     }
-    ListView {
+    RowList {
         id: list
 
         objectName: "crossesList"
         anchors.fill: parent
-        clip: true
-        keyNavigationEnabled: false
-        boundsBehavior: Flickable.StopAtBounds
         model: choice.rows
         // Another list begins at its top; one that a cross was pinned in stays where it is.
         onCountChanged: Qt.callLater(list.positionViewAtBeginning)
@@ -37,25 +34,14 @@ Item {
                 font.pixelSize: Look.title
                 Accessible.role: Accessible.Heading
             }
-            Flow {
+            Choice {
+                objectName: "aim"
                 x: 24
                 width: parent.width - 48
-                spacing: 8
-
-                Repeater {
-                    model: choice.aims
-
-                    Press {
-                        required property string modelData
-
-                        objectName: "aim-" + modelData
-                        text: modelData
-                        checked: choice.aim === modelData
-                        Accessible.role: Accessible.RadioButton
-                        Accessible.checked: checked
-                        onClicked: choice.aim = modelData
-                    }
-                }
+                says: qsTr("what matters most")
+                choices: choice.aims
+                chosen: choice.aim
+                onPicked: value => choice.aim = value
             }
             Flow {
                 x: 24

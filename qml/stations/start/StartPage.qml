@@ -3,16 +3,14 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
     property string way: session.open ? "cone" : ""
     signal entered(string made)
 
-    clip: true
     contentHeight: content.height + 64
-    boundsBehavior: Flickable.StopAtBounds
 
     Beginning {
         id: beginning
@@ -24,7 +22,7 @@ Flickable {
 
         anchors.horizontalCenter: parent.horizontalCenter
         y: 32
-        width: Math.min(parent.width - 48, 640)
+        width: Math.min(parent.width - 48, Look.wide(640))
         spacing: 16
 
         Say {
@@ -163,7 +161,7 @@ Flickable {
             CopiesPart {
                 width: parent.width
                 session: page.session
-                path: page.way === "copy" ? spoilt.path : ""
+                path: page.way === "copy" ? spoilt.settled : ""
             }
         }
     }
