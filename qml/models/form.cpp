@@ -7,6 +7,10 @@ namespace coneline::window {
 
 namespace {
 
+constexpr std::size_t key_column = 0;
+constexpr std::size_t kind_column = 2;
+constexpr std::size_t value_column = 3;
+
 QString kind_word(FieldSpec::Kind kind) {
   switch (kind) {
   case FieldSpec::Kind::count:
@@ -44,6 +48,8 @@ Subject Form::subject() const {
 }
 
 void Form::begin() {
+  if (session_)
+    connect(session_->speech(), &Speech::changed, this, &Form::say_anew, Qt::UniqueConnection);
   fault_.clear();
   fault_field_.clear();
   values_.clear();
@@ -86,12 +92,23 @@ void Form::renew(const QString& field, const QString& value) {
   auto kept = by_hand_;
   kept[field] = value;
   begin();
-  constexpr std::size_t key = 0;
-  constexpr std::size_t written = 3;
+  put_back(kept);
+}
+
+void Form::say_anew() {
+  auto kept = by_hand_;
+  for (const auto& row : fields_.rows())
+    if (row[kind_column] == QLatin1String("day")) // written as the language before had it
+      kept.remove(row[key_column].toString());
+  begin();
+  put_back(kept);
+}
+
+void Form::put_back(const QVariantMap& kept) {
   auto rows = fields_.rows();
   for (auto& row : rows)
-    if (const auto name = row[key].toString(); kept.contains(name)) {
-      row[written] = kept[name];
+    if (const auto name = row[key_column].toString(); kept.contains(name)) {
+      row[value_column] = kept[name];
       set(name, kept[name].toString());
     }
   fields_.replace({});

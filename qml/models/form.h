@@ -57,6 +57,8 @@ class Form : public QObject {
  private:
   void begin();
   void split_up();
+  void say_anew();
+  void put_back(const QVariantMap& kept);
   void refuse_with(const Fault& fault);
   [[nodiscard]] Subject subject() const;
 

@@ -124,6 +124,8 @@ TEST(ByKeyboard, TheFirstConeInAnEmptyBook) {
   EXPECT_TRUE(said_by(shown, "coneStep").startsWith("Step 3 of 5"))
       << said_by(shown, "coneStep").toStdString();
   keys.choose("coneNext");
+  EXPECT_TRUE(said_by(shown, "coneStep").startsWith("Step 4 of 5"))
+      << said_by(shown, "coneStep").toStdString() << said_by(shown, "coneFault").toStdString();
   keys.choose("Has it had pollen?: of a male plant I know");
   keys.choose("coneNext");
   keys.write("field-male", "Blue Knight");
