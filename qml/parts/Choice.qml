@@ -42,7 +42,7 @@ Column {
                 required property int index
 
                 objectName: choice.objectName === "" ? "" : choice.objectName + "-" + modelData
-                width: Math.min(implicitWidth, parent.width)
+                most: parent.width
                 text: choice.shown[index] ?? modelData
                 checked: modelData === choice.chosen
                 Accessible.role: Accessible.RadioButton

@@ -50,7 +50,7 @@ Item {
 
                 Press {
                     objectName: "everyFemale"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     text: qsTr("as if every female cones")
                     checked: choice.everyFemale
                     Accessible.role: Accessible.CheckBox
@@ -59,7 +59,7 @@ Item {
                 }
                 Press {
                     objectName: "hybrids"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     text: qsTr("hybrids too")
                     checked: choice.hybrids
                     Accessible.role: Accessible.CheckBox
@@ -68,7 +68,7 @@ Item {
                 }
                 Press {
                     objectName: "anyRoom"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     text: qsTr("whatever the room")
                     checked: choice.anyRoom
                     Accessible.role: Accessible.CheckBox
@@ -77,7 +77,7 @@ Item {
                 }
                 Press {
                     objectName: "freeAll"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     visible: choice.fixed
                     text: qsTr("take back what is fixed")
                     weight: "quiet"

@@ -50,7 +50,7 @@ Column {
     Press {
         objectName: "first-" + entry.key
         visible: entry.makes !== ""
-        width: Math.min(implicitWidth, parent.width)
+        most: parent.width
         text: entry.makes === "new pot" ? qsTr("Enter a kind of tray or pot now") : entry.makes === "new place" ? qsTr("Enter a place now") : qsTr("Enter a mix now")
         onClicked: entry.firstWanted(entry.makes)
     }
@@ -105,6 +105,7 @@ Column {
         id: choice
 
         Choice {
+            objectName: "field-" + entry.key
             choices: entry.choices
             shown: entry.shown
             chosen: entry.value

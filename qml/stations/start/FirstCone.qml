@@ -63,10 +63,13 @@ Column {
         first.missing = "";
         Qt.callLater(first.takeKeyboard);
     }
-    /// The keyboard comes to the first question of the step.
+    /// The keyboard comes to the first question of the step, whose title is seen.
     function takeKeyboard() {
         if (!first.visible)
             return;
+        for (let above = first.parent; above; above = above.parent)
+            if (above instanceof Flickable)
+                above.contentY = Math.max(0, Math.min(first.mapToItem(above.contentItem, 0, 0).y - 96, above.contentHeight - above.height));
         for (let i = 0; i < questions.count; ++i)
             if (questions.itemAt(i).visible)
                 return questions.itemAt(i).take();
@@ -208,7 +211,7 @@ Column {
             id: onward
 
             objectName: first.last ? "begin" : "coneNext"
-            width: Math.min(implicitWidth, parent.width)
+            most: parent.width
             weight: "act"
             text: !first.last ? qsTr("Next") : first.session.open ? qsTr("Enter the first cone") : qsTr("Begin the book with this cone")
             onClicked: first.next()
