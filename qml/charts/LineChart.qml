@@ -155,7 +155,7 @@ Item {
         margins.left: Look.wide(40)
         margins.right: 0
         margins.top: Math.max(8, unitSaid.height - 10)
-        margins.bottom: 0
+        margins.bottom: Look.wide(30)
         antialiasing: true
         backgroundColor: "transparent"
         legend.visible: false
@@ -262,7 +262,7 @@ Item {
             visible: index % plot.everyMark === 0
 
             x: Math.min(plot.px(modelData.at) - implicitWidth / 2, plot.width - implicitWidth)
-            y: plot.area.y + plot.area.height + 6
+            y: plot.area.y + plot.area.height + Look.wide(9) // below the figure at the side
             text: modelData.word
             font.pixelSize: Look.tiny
             color: Look.quiet
