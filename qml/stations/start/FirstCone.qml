@@ -101,6 +101,7 @@ Column {
     }
 
     spacing: 16
+    Component.onCompleted: way = stepsOf()
 
     Form {
         id: coneForm
