@@ -60,10 +60,13 @@ Scroll {
                         spacing: 12
 
                         Say {
+                            id: setSaid
+
                             text: qsTr("seed set: %1").arg(row.setText)
                         }
                         RangeBar {
                             anchors.verticalCenter: parent.verticalCenter
+                            width: Math.min(implicitWidth, content.width - setSaid.width - 12)
                             visible: row.setLow >= 0
                             low: Math.max(0, row.setLow)
                             high: Math.max(0, row.setHigh)
@@ -73,10 +76,13 @@ Scroll {
                         spacing: 12
 
                         Say {
+                            id: upSaid
+
                             text: qsTr("germination: %1").arg(row.upText)
                         }
                         RangeBar {
                             anchors.verticalCenter: parent.verticalCenter
+                            width: Math.min(implicitWidth, content.width - upSaid.width - 12)
                             visible: row.upLow >= 0
                             low: Math.max(0, row.upLow)
                             high: Math.max(0, row.upHigh)

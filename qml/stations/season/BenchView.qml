@@ -199,6 +199,10 @@ Scroll {
                         }
                     }
                 }
+                Item {
+                    width: 1
+                    height: 12
+                }
                 Press {
                     objectName: "pinDo"
                     text: qsTr("Pin it")
