@@ -194,8 +194,8 @@ std::string advice_for_damaged(const fs::path& book) {
 
 std::string advice_to_restore(const Copy& copy) {
   return fmt::format(
-      "The newest good copy is '{}', of the book as it was on {} UTC. 'coneline restore' "
-      "puts it in place and keeps this file.",
+      "The newest good copy is '{}', of the book as it was on {} UTC. 'Go back to a copy' in the "
+      "window, or 'coneline restore', puts it in place and keeps this file.",
       copy.path.string(), copy.changed);
 }
 

@@ -134,31 +134,33 @@ std::vector<ConeCourse> cone_courses(OneReading& once) {
   return courses;
 }
 
+Result<Done> check_scales(store::Writing& writing, const CheckScales& wanted) {
+  const auto registers = writing.registers();
+  auto cone = cone_coded(registers, wanted.cone);
+  if (!cone)
+    return refuse(cone.error());
+  for (const auto& course : cone_courses(writing, registers)) {
+    if (course.line.cone.id != cone->id)
+      continue;
+    if (course.line.harvested_on && *course.line.harvested_on < wanted.noted.on)
+      return refuse(fault(phrase("{} was harvested on {}, before this look", wanted.cone.text(),
+                                 course.line.harvested_on->said()),
+                          "Check the cone and the day."));
+    if (course.closed && *course.closed < wanted.noted.on &&
+        (wanted.scales == book::Scales::loose || wanted.scales == book::Scales::tight))
+      return refuse(fault(
+          phrase("{} closed on {}, before this look", wanted.cone.text(), course.closed->said()),
+          "Reverse that entry if it was wrong; a ripe cone is coming apart."));
+  }
+  auto entry = entry_for(book::Verb::check_scales, wanted.noted);
+  entry.cone = cone->id;
+  entry.detail = book::ConeLook{wanted.scales, wanted.fertile_scales};
+  return entered(writing, entry,
+                 phrase("scales of {}: {}", wanted.cone.text(), book::said(wanted.scales)));
+}
+
 Result<Done> check_scales(store::Book& book, const CheckScales& wanted) {
-  return book.write([&](store::Writing& writing) -> Result<Done> {
-    const auto registers = writing.registers();
-    auto cone = cone_coded(registers, wanted.cone);
-    if (!cone)
-      return refuse(cone.error());
-    for (const auto& course : cone_courses(writing, registers)) {
-      if (course.line.cone.id != cone->id)
-        continue;
-      if (course.line.harvested_on && *course.line.harvested_on < wanted.noted.on)
-        return refuse(fault(phrase("{} was harvested on {}, before this look", wanted.cone.text(),
-                                   course.line.harvested_on->said()),
-                            "Check the cone and the day."));
-      if (course.closed && *course.closed < wanted.noted.on &&
-          (wanted.scales == book::Scales::loose || wanted.scales == book::Scales::tight))
-        return refuse(fault(
-            phrase("{} closed on {}, before this look", wanted.cone.text(), course.closed->said()),
-            "Reverse that entry if it was wrong; a ripe cone is coming apart."));
-    }
-    auto entry = entry_for(book::Verb::check_scales, wanted.noted);
-    entry.cone = cone->id;
-    entry.detail = book::ConeLook{wanted.scales, wanted.fertile_scales};
-    return entered(writing, entry,
-                   phrase("scales of {}: {}", wanted.cone.text(), book::said(wanted.scales)));
-  });
+  return book.write([&](store::Writing& writing) { return check_scales(writing, wanted); });
 }
 
 } // namespace coneline::work

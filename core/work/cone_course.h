@@ -16,6 +16,8 @@ struct CheckScales {
 };
 /// Fails: no such cone, harvested before, loose or tight again after it closed.
 Result<Done> check_scales(store::Book& book, const CheckScales& wanted);
+/// Within a transaction that does more.
+Result<Done> check_scales(store::Writing& writing, const CheckScales& wanted);
 
 struct ScalesSeen {
   Date date;

@@ -91,38 +91,40 @@ Result<void> not_closed_before(store::Reading& reading, const book::Registers& r
 
 } // namespace
 
-Result<Done> pollinate(store::Book& book, const Pollinate& wanted) {
-  return book.write([&](store::Writing& writing) -> Result<Done> {
-    Done done;
-    const auto registers = writing.registers();
-    auto cone = cone_meant(writing, registers, wanted, done);
-    if (!cone)
-      return refuse(cone.error());
-    if (auto fresh = not_harvested_before(writing, *cone, wanted.noted.on); !fresh)
-      return refuse(fresh.error());
-    if (auto open = not_closed_before(writing, writing.registers(), *cone, wanted.noted.on); !open)
-      return refuse(open.error());
-    book::Pollination pass{wanted.method, {}};
-    for (const auto& given : wanted.pollen) {
-      auto used = pollen_used(writing, registers, given, wanted.noted);
-      if (!used)
-        return refuse(used.error());
-      pass.pollen.push_back(*used);
-    }
-    auto entry = entry_for(book::Verb::pollinate, wanted.noted);
-    entry.cone = cone->id;
-    entry.detail = pass;
-    auto id = writing.enter(entry);
-    if (!id)
-      return refuse(id.error());
-    const auto all = writing.entries_of(cone->id);
-    const auto earlier = std::ranges::count_if(all, [&](const book::Entry& each) {
-      return each.verb == book::Verb::pollinate && !writing.reversed_by(each.id);
-    });
-    done.entries = {*id};
-    done.told = phrase("pass {} on {}", earlier, cone->code.text());
-    return done;
+Result<Done> pollinate(store::Writing& writing, const Pollinate& wanted) {
+  Done done;
+  const auto registers = writing.registers();
+  auto cone = cone_meant(writing, registers, wanted, done);
+  if (!cone)
+    return refuse(cone.error());
+  if (auto fresh = not_harvested_before(writing, *cone, wanted.noted.on); !fresh)
+    return refuse(fresh.error());
+  if (auto open = not_closed_before(writing, writing.registers(), *cone, wanted.noted.on); !open)
+    return refuse(open.error());
+  book::Pollination pass{wanted.method, {}};
+  for (const auto& given : wanted.pollen) {
+    auto used = pollen_used(writing, registers, given, wanted.noted);
+    if (!used)
+      return refuse(used.error());
+    pass.pollen.push_back(*used);
+  }
+  auto entry = entry_for(book::Verb::pollinate, wanted.noted);
+  entry.cone = cone->id;
+  entry.detail = pass;
+  auto id = writing.enter(entry);
+  if (!id)
+    return refuse(id.error());
+  const auto all = writing.entries_of(cone->id);
+  const auto earlier = std::ranges::count_if(all, [&](const book::Entry& each) {
+    return each.verb == book::Verb::pollinate && !writing.reversed_by(each.id);
   });
+  done.entries = {*id};
+  done.told = phrase("pass {} on {}", earlier, cone->code.text());
+  return done;
+}
+
+Result<Done> pollinate(store::Book& book, const Pollinate& wanted) {
+  return book.write([&](store::Writing& writing) { return pollinate(writing, wanted); });
 }
 
 } // namespace coneline::work

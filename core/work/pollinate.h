@@ -22,5 +22,7 @@ struct Pollinate {
 /// Fails: no such cone or plant, a male plant, pollen collected later than the day, pollen of a
 /// female, a cone harvested before.
 Result<Done> pollinate(store::Book& book, const Pollinate& wanted);
+/// Within a transaction that does more.
+Result<Done> pollinate(store::Writing& writing, const Pollinate& wanted);
 
 } // namespace coneline::work

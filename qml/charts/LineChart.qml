@@ -115,15 +115,47 @@ Item {
             plot.draw();
         }
     }
+    // The figures at the side and the lines across are drawn here, since those of the chart keep the
+    // colours they were made with.
+    Repeater {
+        model: up.tickCount
+
+        Item {
+            id: level
+
+            required property int index
+            readonly property real value: up.max * index / Math.max(1, up.tickCount - 1)
+
+            y: plot.py(value)
+            width: plot.area.x + plot.area.width
+
+            Rectangle {
+                x: plot.area.x
+                width: plot.area.width
+                height: 1
+                color: level.index === 0 ? Look.quiet : Look.rule
+            }
+            Say {
+                y: -height / 2
+                width: plot.area.x - 6
+                text: level.value.toLocaleString(Qt.locale(), "f", plot.ceiling < 8 ? 1 : 0)
+                horizontalAlignment: Text.AlignRight
+                wrapMode: Text.NoWrap
+                font.pixelSize: Look.tiny
+                color: Look.quiet
+                Accessible.ignored: true
+            }
+        }
+    }
     ChartView {
         id: chart
 
         anchors.fill: parent
         anchors.rightMargin: Math.min(Look.wide(132), plot.width * 0.4)
-        margins.left: 0
+        margins.left: Look.wide(40)
         margins.right: 0
         margins.top: Math.max(8, unitSaid.height - 10)
-        margins.bottom: 0
+        margins.bottom: Look.wide(30)
         antialiasing: true
         backgroundColor: "transparent"
         legend.visible: false
@@ -139,8 +171,7 @@ Item {
             max: plot.across
             labelsVisible: false
             gridVisible: false
-            lineVisible: true
-            color: Look.quiet
+            lineVisible: false
         }
         ValueAxis {
             id: up
@@ -148,12 +179,9 @@ Item {
             min: 0
             max: 1
             tickCount: 5
-            labelFormat: plot.ceiling < 8 ? "%.1f" : "%.0f"
-            labelsFont.family: Look.sans
-            labelsFont.pixelSize: Look.tiny
-            labelsColor: Look.quiet
-            gridLineColor: Look.rule
-            color: Look.quiet
+            labelsVisible: false
+            gridVisible: false
+            lineVisible: false
         }
         // qmllint enable
     }
@@ -234,7 +262,7 @@ Item {
             visible: index % plot.everyMark === 0
 
             x: Math.min(plot.px(modelData.at) - implicitWidth / 2, plot.width - implicitWidth)
-            y: plot.area.y + plot.area.height + 6
+            y: plot.area.y + plot.area.height + Look.wide(9) // below the figure at the side
             text: modelData.word
             font.pixelSize: Look.tiny
             color: Look.quiet

@@ -39,25 +39,35 @@ Item {
         if (next)
             next.forceActiveFocus(Qt.TabFocusReason);
     }
-    /// Whether it is a row of the list, not the list's head or foot.
-    function isRow(item: Item, list: ListView): bool {
-        for (let above = item; above; above = above.parent)
-            if (above.parent === list.contentItem)
-                return above !== list.headerItem && above !== list.footerItem;
-        return false;
+    /// Whether these are alike, as the rows of a list are.
+    function alike(one: Item, other: Item): bool {
+        return String(one).split("(")[0] === String(other).split("(")[0];
+    }
+    /// The rows of the list that an item stands in: those of a view that scrolls, but for its head and
+    /// foot, or more than three alike below each other. None where it is in no list.
+    function rowsAround(item: Item): var {
+        for (let row = item; row && row.parent; row = row.parent) {
+            const view = row.parent.parent;
+            if (view instanceof ListView || view instanceof GridView) {
+                if (view.contentItem === row.parent)
+                    return row === view.headerItem || row === view.footerItem ? [] : Array.from(row.parent.children).filter(each => each !== view.headerItem && each !== view.footerItem);
+            }
+            const rows = Array.from(row.parent.children).filter(each => each.visible && way.alike(each, row));
+            if (rows.length > 3 && rows.every(each => each === row || Math.abs(each.y - row.y) > 1))
+                return rows;
+        }
+        return [];
     }
     /// Past a list, however long, to what stands after or before its rows.
     function leaveList(forward: bool): bool {
-        let list = null;
-        for (let above = way.held; above && !list; above = above.parent)
-            list = above instanceof ListView ? above : null;
+        const rows = way.rowsAround(way.held);
         let next = way.held;
-        while (list && next && way.isRow(next, list)) {
+        while (rows.length > 0 && next && rows.some(row => way.within(next, row))) {
             next = next.nextItemInFocusChain(forward);
             if (next === way.held)
                 return false;
         }
-        if (!list || !next || next === way.held)
+        if (rows.length === 0 || !next || next === way.held)
             return false;
         next.forceActiveFocus(Qt.TabFocusReason);
         return true;

@@ -123,14 +123,14 @@ Window {
     }
     KeyWatch {
         onScanned: (text, note) => {
-            ready.note = note;
             // A round says itself, seen and heard, what became of a scan.
-            if (whole.scan(text))
-                return;
-            if (ready.look(text))
-                sound.taken();
-            else
-                sound.refused();
+            if (!whole.scan(text)) {
+                if (ready.look(text))
+                    sound.taken();
+                else
+                    sound.refused();
+            }
+            ready.note = note; // last, since an entry made takes the note before away
         }
         onAgain: text => ready.note = qsTr("%1 was scanned twice within a moment; once counts").arg(text)
     }

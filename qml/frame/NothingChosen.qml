@@ -17,26 +17,23 @@ Item {
         })
     readonly property bool offers: begun[page] !== undefined
     /// What it needs to be seen whole.
-    readonly property real least: content.height
+    readonly property real least: Math.ceil(content.height)
     signal wanted(string deed)
 
-    Flickable {
+    Scroll {
         anchors.fill: parent
         contentHeight: Math.max(height, content.height)
         interactive: contentHeight > height
-        boundsBehavior: Flickable.StopAtBounds
-        clip: true
 
         Column {
             id: content
 
             anchors.centerIn: parent
-            width: Math.min(parent.width, 420)
+            width: Math.min(parent.width, Look.wide(420))
             spacing: 16
 
             Say {
                 width: parent.width
-                horizontalAlignment: Text.AlignHCenter
                 font.pixelSize: Look.large
                 color: Look.quiet
                 text: qsTr("Choose something from the list, or scan its label.")
@@ -44,7 +41,6 @@ Item {
             Say {
                 width: parent.width
                 visible: nothing.page === "pollen" || nothing.page === "cones"
-                horizontalAlignment: Text.AlignHCenter
                 color: Look.quiet
                 text: qsTr("A new cone, or pollen collected, is begun on the page of its plant.")
             }

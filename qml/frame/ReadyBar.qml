@@ -23,6 +23,7 @@ Rectangle {
     }
     /// A key that was pressed elsewhere.
     function take(text: string) {
+        bar.note = "";
         field.text = text;
         field.forceActiveFocus();
         field.cursorPosition = field.text.length;
@@ -47,6 +48,14 @@ Rectangle {
     height: lines.height + 24
     color: Look.sheet
 
+    // What was to be said of a scan is over with the next entry.
+    Connections {
+        target: bar.session
+
+        function onToldChanged() {
+            bar.note = "";
+        }
+    }
     Finder {
         id: finder
 
@@ -113,8 +122,14 @@ Rectangle {
                 says: qsTr("Scan, type a code or a name")
                 placeholderText: qsTr("scan, type a code or a name")
                 font.pixelSize: Look.large
-                onAccepted: bar.look(text)
-                onTextEdited: finder.lookAhead(text)
+                onAccepted: {
+                    bar.note = "";
+                    bar.look(text);
+                }
+                onTextEdited: {
+                    bar.note = "";
+                    finder.lookAhead(text);
+                }
 
                 Say {
                     objectName: "ahead"

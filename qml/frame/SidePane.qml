@@ -13,7 +13,7 @@ Item {
     property bool inHand: false
     property bool labelling: false
     readonly property bool offers: nothing.offers
-    readonly property real offered: nothing.least + 48
+    readonly property real offered: nothing.least + 49 // the rule takes one
     readonly property bool busy: chosen !== "" || deed !== "" || labelling
     signal wanted(string verb)
     signal opened(string code)

@@ -20,12 +20,10 @@ Rectangle {
         height: strip.tall ? parent.height : 1
         color: Look.rule
     }
-    Flickable {
+    Scroll {
         anchors.fill: parent
         contentHeight: strip.tall ? Math.max(height, places.least) : height
         interactive: contentHeight > height
-        boundsBehavior: Flickable.StopAtBounds
-        clip: true
 
         Grid {
             id: places

@@ -38,14 +38,12 @@ Rectangle {
         height: parent.height
         color: Look.rule
     }
-    Flickable {
+    Scroll {
         id: flick
 
         anchors.fill: parent
         anchors.rightMargin: 1
-        clip: true
         contentHeight: content.height + 48
-        boundsBehavior: Flickable.StopAtBounds
 
         Column {
             id: content

@@ -25,7 +25,7 @@ QtObject {
         {
             key: "first cone",
             title: qsTr("The first cone"),
-            says: qsTr("Name the plant that bears the cone and its taxon, and when the cone was first seen. The plant goes into the register, the cone gets a code for its label. Then pollinate it from the page of the cone.")
+            says: qsTr("One question after the other: the plant that bears the cone, what is seen of the cone, the pollen it had and when. Nothing is written before the last step; back changes an answer. The page of the cone then says what comes next, and when.")
         },
         {
             key: "book",

@@ -7,6 +7,10 @@ namespace coneline::window {
 
 namespace {
 
+constexpr std::size_t key_column = 0;
+constexpr std::size_t kind_column = 2;
+constexpr std::size_t value_column = 3;
+
 QString kind_word(FieldSpec::Kind kind) {
   switch (kind) {
   case FieldSpec::Kind::count:
@@ -44,9 +48,12 @@ Subject Form::subject() const {
 }
 
 void Form::begin() {
+  if (session_)
+    connect(session_->speech(), &Speech::changed, this, &Form::say_anew, Qt::UniqueConnection);
   fault_.clear();
   fault_field_.clear();
   values_.clear();
+  by_hand_.clear();
   std::vector<Rows::Row> rows;
   const auto* deed = deed_named(deed_);
   if (session_ && deed && (!deed->fits || deed->fits(subject())))
@@ -77,11 +84,49 @@ QStringList Form::cautions() const {
 
 void Form::set(const QString& field, const QString& value) {
   values_[field] = value;
+  by_hand_[field] = value;
   split_up();
+}
+
+void Form::renew(const QString& field, const QString& value) {
+  auto kept = by_hand_;
+  kept[field] = value;
+  begin();
+  put_back(kept);
+}
+
+void Form::say_anew() {
+  auto kept = by_hand_;
+  for (const auto& row : fields_.rows())
+    if (row[kind_column] == QLatin1String("day")) // written as the language before had it
+      kept.remove(row[key_column].toString());
+  begin();
+  put_back(kept);
+}
+
+void Form::put_back(const QVariantMap& kept) {
+  auto rows = fields_.rows();
+  for (auto& row : rows)
+    if (const auto name = row[key_column].toString(); kept.contains(name)) {
+      row[value_column] = kept[name];
+      set(name, kept[name].toString());
+    }
+  fields_.replace({});
+  fields_.replace(std::move(rows));
 }
 
 QString Form::valueOf(const QString& field) const {
   return values_.value(field).toString();
+}
+
+QString Form::shownOf(const QString& field) const {
+  const auto value = values_.value(field).toString();
+  for (int row = 0; row < fields_.size(); ++row)
+    if (fields_.value(row, QStringLiteral("key")).toString() == field) {
+      const auto at = fields_.value(row, QStringLiteral("choices")).toStringList().indexOf(value);
+      return at < 0 ? value : fields_.value(row, QStringLiteral("shown")).toStringList().at(at);
+    }
+  return value;
 }
 
 QString Form::dayMoved(const QString& written, int days) const {
@@ -108,6 +153,25 @@ void Form::split_up() {
   total_ = shown(total);
   pieces_.replace(std::move(rows));
   emit split();
+}
+
+bool Form::reads(const QStringList& fields) {
+  const auto* deed = deed_named(deed_);
+  if (!session_ || !deed || !deed->read)
+    return false;
+  const auto about = subject();
+  Answers answers(about, values_);
+  deed->read(answers);
+  const auto& fault = answers.fault();
+  const bool wrong = fault && fault->where && fields.contains(text(fault->where->column));
+  if (wrong) {
+    refuse_with(*fault);
+  } else {
+    fault_.clear();
+    fault_field_.clear();
+    emit refused();
+  }
+  return !wrong;
 }
 
 bool Form::submit() {

@@ -26,8 +26,15 @@ class Form : public QObject {
 
   Q_INVOKABLE void set(const QString& field, const QString& value);
   Q_INVOKABLE QString valueOf(const QString& field) const;
+  /// The book has something more to choose from, which is chosen in the field. What was written or
+  /// chosen by hand stays.
+  Q_INVOKABLE void renew(const QString& field, const QString& value);
   /// A day some days on from the one written in a field.
   Q_INVOKABLE QString dayMoved(const QString& written, int days) const;
+  /// Whether these fields can be read; otherwise `fault` says of one of them why not.
+  Q_INVOKABLE bool reads(const QStringList& fields);
+  /// What stands in a field, as it is shown.
+  Q_INVOKABLE QString shownOf(const QString& field) const;
   /// Makes the entry. True when it stands in the book; otherwise `fault` says why not.
   Q_INVOKABLE bool submit();
 
@@ -50,6 +57,8 @@ class Form : public QObject {
  private:
   void begin();
   void split_up();
+  void say_anew();
+  void put_back(const QVariantMap& kept);
   void refuse_with(const Fault& fault);
   [[nodiscard]] Subject subject() const;
 
@@ -57,6 +66,7 @@ class Form : public QObject {
   QString deed_;
   QString code_;
   QVariantMap values_;
+  QVariantMap by_hand_; ///< those of them that were written or chosen here
   Rows fields_;
   Rows pieces_;
   QString total_;

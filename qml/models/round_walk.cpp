@@ -125,7 +125,7 @@ void RoundWalk::tell_places() {
                    ? 1
                    : 0;
     if (trays > 0)
-      rows.push_back({text(place.code.text()), text(place.name), shown(trays)});
+      rows.push_back({text(place.code.text()), text(place.name), qlonglong(trays)});
   }
   places_.replace(std::move(rows));
 }

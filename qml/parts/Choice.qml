@@ -23,6 +23,8 @@ Column {
 
         visible: choice.wide
         width: parent.width
+        across: Text.AlignLeft
+        leftPadding: 12
         text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.written) + (choice.unfolded ? "  ▴" : "  ▾")
         Accessible.name: choice.says + ": " + choice.written
         onClicked: choice.unfolded = !choice.unfolded
@@ -39,7 +41,8 @@ Column {
                 required property string modelData
                 required property int index
 
-                width: Math.min(implicitWidth, parent.width)
+                objectName: choice.objectName === "" ? "" : choice.objectName + "-" + modelData
+                most: parent.width
                 text: choice.shown[index] ?? modelData
                 checked: modelData === choice.chosen
                 Accessible.role: Accessible.RadioButton

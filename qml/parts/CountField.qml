@@ -9,6 +9,8 @@ Row {
     property alias text: field.text
     property string says: ""
     property alias wrong: field.wrong
+    /// Where it is written.
+    readonly property alias line: field
     signal written(string text)
 
     function step(by: int) {

@@ -9,8 +9,11 @@ Row {
     property alias text: field.text
     property string says: ""
     property alias wrong: field.wrong
+    /// Where it is written.
+    readonly property alias line: field
     signal written(string text)
     signal stepped(int by)
+    signal finished
 
     spacing: 8
 
@@ -27,6 +30,7 @@ Row {
         says: day.says
         horizontalAlignment: TextInput.AlignHCenter
         onTextEdited: day.written(text)
+        onAccepted: day.finished()
     }
     Press {
         text: "+"

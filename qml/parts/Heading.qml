@@ -4,6 +4,7 @@ import QtQuick
 import ConelineWindow
 
 Say {
+    width: parent ? Math.min(implicitWidth, parent.width - x) : implicitWidth
     font.pixelSize: Look.tiny
     font.weight: Font.DemiBold
     color: Look.quiet

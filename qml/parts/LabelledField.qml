@@ -9,6 +9,7 @@ Column {
     property string label: ""
     property string says: label
     property string text: ""
+    /// What the field needs at the plain size of text; the label may need more.
     property real wide: 128
     property string hint: ""
     readonly property alias now: field.text
@@ -18,23 +19,24 @@ Column {
         field.text = "";
     }
 
-    width: Math.max(wide, above.implicitWidth)
+    width: Math.min(parent.width, Math.max(field.implicitWidth, above.implicitWidth))
     spacing: 2
 
     Say {
         id: above
 
+        width: labelled.width
         text: labelled.label
         font.pixelSize: Look.tiny
         color: Look.quiet
-        wrapMode: Text.NoWrap
         Accessible.ignored: true
     }
     Field {
         id: field
 
         objectName: labelled.objectName === "" ? "" : labelled.objectName + "Field"
-        width: labelled.wide
+        implicitWidth: Look.wide(labelled.wide)
+        width: Math.min(implicitWidth, labelled.width)
         says: labelled.says
         text: labelled.text
         placeholderText: labelled.hint

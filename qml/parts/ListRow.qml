@@ -1,55 +1,30 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One thing in a list: its code, what it is, where it stands, and what is due.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.ItemDelegate {
+TapRow {
     id: row
 
     required property string code
     property string what: ""
     property string place: ""
     property string due: ""
-    property bool chosen: false
     property bool faint: false
-    /// What is due stands below where there is no room beside.
+    /// What is due stands below where there is no room beside; the code above where there is less.
     readonly property bool narrow: width < Look.wide(360)
+    readonly property bool tight: width < Look.wide(250)
 
-    focusPolicy: Qt.TabFocus
-    implicitHeight: Math.max(56, lines.implicitHeight + 16)
-    Accessible.role: Accessible.ListItem
+    implicitHeight: Math.max(56, lines.implicitHeight + 16 + (tight ? code.height : 0))
     Accessible.name: [row.code, row.what, row.place, row.due === "" ? "" : qsTr("due: %1").arg(row.due)].filter(part => part !== "").join(", ")
-    Keys.onReturnPressed: row.clicked()
-    Keys.onEnterPressed: row.clicked()
 
-    background: Rectangle {
-        color: row.chosen ? Look.sheet : row.down ? Look.rule : "transparent"
-
-        Rectangle {
-            width: 4
-            height: parent.height
-            visible: row.chosen
-            color: Look.link
-        }
-        Rectangle {
-            anchors.bottom: parent.bottom
-            width: parent.width
-            height: 1
-            color: Look.rule
-        }
-        Ring {
-            anchors.margins: 1
-            shown: row.visualFocus
-        }
-    }
     contentItem: Item {
         Say {
             id: code
 
             x: 16
-            width: Look.wide(92)
-            anchors.verticalCenter: parent.verticalCenter
+            y: row.tight ? lines.y - height : (parent.height - height) / 2
+            width: Math.min(Look.wide(92), row.width - 24)
             text: row.code
             wrapMode: Text.NoWrap
             font.family: Look.mono
@@ -59,11 +34,9 @@ T.ItemDelegate {
         Column {
             id: lines
 
-            anchors.left: code.right
-            anchors.leftMargin: 8
-            anchors.right: row.narrow ? parent.right : mark.left
-            anchors.rightMargin: 8
-            anchors.verticalCenter: parent.verticalCenter
+            x: row.tight ? 16 : code.x + code.width + 8
+            y: (parent.height - height + (row.tight ? code.height : 0)) / 2
+            width: (row.narrow ? parent.width : mark.x) - x - 8
 
             Say {
                 width: parent.width
@@ -89,10 +62,9 @@ T.ItemDelegate {
             id: mark
 
             visible: !row.narrow
+            x: parent.width - width - 16
             width: Math.min(implicitWidth, row.width * 0.4)
             horizontalAlignment: Text.AlignRight
-            anchors.right: parent.right
-            anchors.rightMargin: 16
             anchors.verticalCenter: parent.verticalCenter
             text: row.due === "" ? "" : "▸ " + row.due
             font.weight: Font.DemiBold

@@ -9,16 +9,31 @@ T.Button {
 
     /// "act": what is done here; "plain": another thing to do; "quiet": a way out.
     property string weight: "plain"
+    /// Not wider than this, however long its words are: then they take several lines.
+    property real most: Infinity
+    property int across: Text.AlignHCenter
     readonly property color ground: weight === "act" ? Look.act : "transparent"
 
     focusPolicy: Qt.TabFocus
-    implicitWidth: Math.max(Look.target, label.implicitWidth + 32)
+    leftPadding: 8
+    rightPadding: 8
+    implicitWidth: Math.min(most, Math.max(Look.target, Math.ceil(words.advanceWidth) + 32))
     implicitHeight: Math.max(Look.target, label.implicitHeight + 16)
     opacity: enabled ? 1 : 0.45
     Accessible.role: Accessible.Button
     Accessible.name: text
     Keys.onReturnPressed: press.clicked()
     Keys.onEnterPressed: press.clicked()
+
+    // Measured apart from the label, whose own measure changes while it is fitted into the width.
+    TextMetrics {
+        id: words
+
+        font.family: Look.sans
+        font.pixelSize: Look.plain
+        font.weight: press.weight === "quiet" ? Font.Normal : Font.DemiBold
+        text: press.text
+    }
 
     contentItem: Say {
         id: label
@@ -27,7 +42,7 @@ T.Button {
         font.weight: press.weight === "quiet" ? Look.regular : Look.strong
         color: press.weight === "act" ? Look.paper : press.weight === "quiet" || press.checked ? Look.link : Look.ink
         font.underline: press.checked
-        horizontalAlignment: Text.AlignHCenter
+        horizontalAlignment: press.across
         verticalAlignment: Text.AlignVCenter
         Accessible.ignored: true
     }

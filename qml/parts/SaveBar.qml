@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Giving a table away: as a PDF, a spreadsheet or CSV, to a path that is filled in.
+// Giving a table away: as a PDF, a spreadsheet or CSV, to a path that is filled in. Folded up it is a
+// button among others; unfolded it takes a row of its own.
 import QtQuick
 import ConelineWindow
 
@@ -13,9 +14,12 @@ Flow {
     property bool unfolded: false
     signal wanted(string path)
 
+    width: unfolded || told.visible ? parent.width : open.width
     spacing: 8
 
     Press {
+        id: open
+
         objectName: bar.objectName + "Open"
         text: qsTr("Save") + (bar.unfolded ? "  ▴" : "  ▾")
         Accessible.name: qsTr("Save")
@@ -41,7 +45,7 @@ Flow {
 
         objectName: bar.objectName + "Path"
         visible: bar.unfolded
-        width: 360
+        width: Math.min(Look.wide(360), bar.width)
         says: qsTr("the file to save in")
         onAccepted: bar.wanted(text)
     }
@@ -53,9 +57,11 @@ Flow {
         onClicked: bar.wanted(where.text)
     }
     Say {
-        height: Look.target
+        id: told
+
+        height: Math.max(Look.target, implicitHeight)
         visible: text !== ""
-        width: implicitWidth
+        width: Math.min(implicitWidth, bar.width)
         text: bar.fault !== "" ? bar.fault : bar.said
         color: bar.fault !== "" ? Look.lost : Look.ink
         verticalAlignment: Text.AlignVCenter

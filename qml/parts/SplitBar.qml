@@ -14,8 +14,10 @@ Column {
     spacing: 8
 
     Rectangle {
+        id: bar
+
         width: parent.width
-        height: 32
+        height: Math.max(32, Look.wide(26))
         color: Look.sheet
         border.color: Look.quiet
         border.width: 1
@@ -28,12 +30,32 @@ Column {
                 model: split.pieces
 
                 Rectangle {
+                    id: part
+
                     required property real share
                     required property string role
+                    required property string figure
 
                     width: (split.width - 2) * share
-                    height: 30
+                    height: bar.height - 2
                     color: role === "quiet" ? "transparent" : Look.role(role)
+
+                    Say {
+                        anchors.centerIn: parent
+                        visible: implicitWidth + 8 < part.width
+                        text: part.figure
+                        font.pixelSize: Look.tiny
+                        color: part.role === "quiet" ? Look.ink : Look.paper
+                        Accessible.ignored: true
+                    }
+                    // Pieces of one colour are told apart.
+                    Rectangle {
+                        anchors.right: parent.right
+                        visible: part.width > 4
+                        width: 1
+                        height: parent.height
+                        color: Look.paper
+                    }
                 }
             }
         }

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One thing that is due: why, since when, and the button that begins it.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.ItemDelegate {
+TapRow {
     id: row
 
     required property string code
@@ -12,7 +11,6 @@ T.ItemDelegate {
     required property string word
     required property string told
     required property string since
-    property bool chosen: false
     required property string key
     required property bool atOnce
     /// The buttons stand below where there is no room beside.
@@ -20,33 +18,9 @@ T.ItemDelegate {
     signal wanted
     signal later
 
-    focusPolicy: Qt.TabFocus
     implicitHeight: Math.max(80, lines.implicitHeight + 20 + (narrow ? begin.height + 8 : 0))
-    Accessible.role: Accessible.ListItem
     Accessible.name: told + ", " + since
-    Keys.onReturnPressed: row.clicked()
-    Keys.onEnterPressed: row.clicked()
 
-    background: Rectangle {
-        color: row.chosen ? Look.sheet : "transparent"
-
-        Rectangle {
-            width: 4
-            height: parent.height
-            visible: row.chosen
-            color: Look.link
-        }
-        Rectangle {
-            anchors.bottom: parent.bottom
-            width: parent.width
-            height: 1
-            color: Look.rule
-        }
-        Ring {
-            anchors.margins: 1
-            shown: row.visualFocus
-        }
-    }
     contentItem: Item {
         Column {
             id: lines

@@ -3,15 +3,13 @@
 import QtQuick
 import ConelineWindow
 
-ListView {
+RowList {
     id: list
 
     required property Finder finder
     property string chosen: ""
     signal opened(string code)
 
-    clip: true
-    keyNavigationEnabled: false
     model: finder.found
     header: Say {
         width: list.width

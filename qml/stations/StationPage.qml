@@ -90,15 +90,13 @@ Item {
             onClicked: place.checked = true
         }
     }
-    ListView {
+    RowList {
         id: list
 
         objectName: "stationList"
         anchors.top: head.bottom
         anchors.bottom: parent.bottom
         width: parent.width
-        clip: true
-        keyNavigationEnabled: false
         model: model.rows
         section.property: "heading"
         section.delegate: Heading {

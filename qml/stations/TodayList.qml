@@ -18,19 +18,16 @@ Item {
 
         session: page.session
     }
-    ListView {
+    RowList {
         id: list
 
         objectName: "todayList"
         anchors.fill: parent
-        clip: true
-        keyNavigationEnabled: false
         cacheBuffer: 0 // rows out of sight would be made before the first frame
         model: due.rows
         header: Item {
             width: list.width
             height: titles.height + 24
-            onHeightChanged: Qt.callLater(list.positionViewAtBeginning)
 
             Column {
                 id: titles

@@ -15,6 +15,7 @@ struct Page {
   const char* name;
   std::function<void(ShownWindow&)> go;
 };
+/// Those alone that CONELINE_PAGES names, with commas between, where it is set.
 std::vector<Page> every_page();
 
 /// Where pictures go: the folder of CONELINE_PICTURES, or that of the build.

@@ -354,7 +354,13 @@ std::vector<Page> pages() {
 } // namespace
 
 std::vector<Page> every_page() {
-  return pages();
+  auto all = pages();
+  const auto wanted = qEnvironmentVariable("CONELINE_PAGES");
+  if (!wanted.isEmpty())
+    std::erase_if(all, [names = wanted.split(',')](const Page& page) {
+      return !names.contains(QLatin1String(page.name));
+    });
+  return all;
 }
 
 QDir pictures_folder() {

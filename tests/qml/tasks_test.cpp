@@ -93,24 +93,113 @@ QString said_by(ShownWindow& shown, const char* name) {
   return item ? item->property("text").toString() : QString();
 }
 
+/// What the window says in every item of one name.
+QString all_said_by(ShownWindow& shown, const char* name) {
+  QStringList said;
+  for (auto* item : shown.items())
+    if (item->objectName() == QLatin1String(name))
+      said << item->property("text").toString();
+  return said.join('\n');
+}
+
 TEST(ByKeyboard, TheFirstConeInAnEmptyBook) {
   const tests::Scratch scratch;
   ShownWindow shown(With::no_book, wide);
+  shown.session().speech()->set_language({});
   Keyboard keys(shown);
   keys.choose("way-cone");
+  keys.choose("coneNext"); // a nursery has a name
+  EXPECT_TRUE(said_by(shown, "coneFault").contains("no name"));
   keys.write("nursery", "Hill nursery");
   keys.write("path", QString::fromStdString(scratch.at("new.coneline").string()));
+  keys.press(Qt::Key_Return);
+  EXPECT_TRUE(said_by(shown, "coneStep").startsWith("Step 2 of 4"))
+      << said_by(shown, "coneStep").toStdString();
   keys.write("field-name", "Old Sentinel");
+  keys.press(Qt::Key_Return); // a plant has a kind
+  EXPECT_TRUE(said_by(shown, "coneStep").startsWith("Step 2"));
   keys.write("field-taxon", "Cycas revoluta");
+  keys.choose("coneNext");
+  keys.choose("The scales are: loose"); // now pollen is asked about
+  EXPECT_TRUE(said_by(shown, "coneStep").startsWith("Step 3 of 5"))
+      << said_by(shown, "coneStep").toStdString();
+  keys.choose("coneNext");
+  EXPECT_TRUE(said_by(shown, "coneStep").startsWith("Step 4 of 5"))
+      << said_by(shown, "coneStep").toStdString() << said_by(shown, "coneFault").toStdString();
+  keys.choose("Has it had pollen?: of a male plant I know");
+  keys.choose("coneNext");
+  keys.write("field-male", "Blue Knight");
+  keys.press(Qt::Key_Return);
+  EXPECT_TRUE(all_said_by(shown, "coneTold").contains("pollen of Blue Knight"));
+  keys.choose("coneBack");
+  keys.go_to_field("field-male");
+  EXPECT_EQ(shown.window().activeFocusItem()->property("text"), "Blue Knight") << "asked twice";
+  keys.choose("coneNext");
+  EXPECT_FALSE(shown.session().is_open()) << "nothing is written before the last step";
   keys.choose("begin");
 
   ASSERT_TRUE(shown.session().is_open()) << shown.session().fault().toStdString();
   const auto& standing = shown.session().standing();
-  ASSERT_EQ(standing.registers.plants.size(), 1U);
+  ASSERT_EQ(standing.registers.plants.size(), 2U);
   EXPECT_EQ(standing.registers.plants[0].name, "Old Sentinel");
   EXPECT_EQ(standing.registers.title.name, "Hill nursery");
+  ASSERT_EQ(standing.pollen.size(), 1U);
+  EXPECT_EQ(standing.pollen[0].passes, 1);
   ASSERT_EQ(standing.cones.size(), 1U);
-  EXPECT_EQ(shown.get("chosen").toString(), text_of(standing.cones[0].line.cone.code));
+  const auto& cone = standing.cones[0];
+  EXPECT_EQ(cone.line.passes.size(), 1U);
+  EXPECT_EQ(cone.looks.back().scales, book::Scales::loose);
+  EXPECT_EQ(shown.get("chosen").toString(), text_of(cone.line.cone.code));
+  // Its page says what comes next and when: the second pass, and the ripe cone.
+  const auto next = all_said_by(shown, "comesNext");
+  EXPECT_TRUE(next.contains("pass 2")) << next.toStdString();
+  EXPECT_TRUE(next.contains("may be ripe")) << next.toStdString();
+  EXPECT_EQ(proof(shown).faults, std::vector<std::string>());
+}
+
+/// What somebody new does after the first cone, in a book with no tray, place or mix yet.
+TEST(ByKeyboard, ATrayIsSownInANewBook) {
+  const tests::Scratch scratch;
+  ShownWindow shown(With::no_book, wide);
+  shown.session().speech()->set_language({});
+  Keyboard keys(shown);
+  keys.choose("way-cone");
+  keys.write("nursery", "Hill nursery");
+  keys.write("path", QString::fromStdString(scratch.at("new.coneline").string()));
+  keys.press(Qt::Key_Return);
+  keys.write("field-taxon", "Cycas revoluta");
+  keys.press(Qt::Key_Return);
+  keys.choose("The scales are: coming apart");
+  keys.choose("coneNext");
+  keys.choose("coneNext"); // no pollen that is known
+  keys.choose("begin");
+  ASSERT_EQ(shown.session().standing().cones.size(), 1U);
+  keys.press(Qt::Key_F6);
+  keys.choose("deed-harvest");
+  keys.write("field-seeds", "60");
+  keys.choose("enter");
+  const auto batches = lots_of(shown, Kind::batch);
+  ASSERT_EQ(batches.size(), 1U) << said_by(shown, "formFault").toStdString();
+
+  keys.look_up(text_of(*batches.begin()));
+  keys.press(Qt::Key_F6);
+  keys.choose("deed-sow");
+  keys.write("field-seeds", "50");
+  keys.choose("first-pot"); // there is none to choose from
+  keys.write("field-name", "Seed tray");
+  keys.write("field-litres", "5");
+  keys.choose("Shape: rectangular");
+  keys.write("field-length", "400");
+  keys.write("field-width", "300");
+  keys.write("field-cells", "40");
+  keys.choose("enter");
+  keys.go_to_field("field-seeds");
+  EXPECT_EQ(shown.window().activeFocusItem()->property("text"), "50") << "asked twice";
+  keys.choose("enter");
+  std::int64_t sown = 0;
+  for (const auto& tray : lots_of(shown, Kind::tray))
+    sown += held(shown, tray, State::sown);
+  EXPECT_EQ(sown, 50) << said_by(shown, "formFault").toStdString();
   EXPECT_EQ(proof(shown).faults, std::vector<std::string>());
 }
 

@@ -111,28 +111,6 @@ Result<work::Done> run_cone(store::Book& book, Answers& answers) {
   });
 }
 
-std::vector<FieldSpec> first_cone_fields(const Subject& subject) {
-  return {words_field("name", "The plant, as you call it", {}, "such as Old Sentinel"),
-          words_field("taxon", "Kind of plant (botanical name)", {}, "such as Cycas revoluta"),
-          words_field("origin", "Where the plant came from", {}, "may stay empty"),
-          words_field("seen", "Cone first seen", shown(subject.today))};
-}
-
-Result<work::Done> run_first_cone(store::Book& book, Answers& answers) {
-  const auto taxon = answers.named("taxon");
-  const auto seen = answers.some_day("seen");
-  return answers.then([&] {
-    return book.write([&](store::Writing& writing) -> Result<work::Done> {
-      const auto plant = put_plant(writing, answers, taxon, book::Sex::female);
-      if (!plant)
-        return refuse(plant.error());
-      return put_cone(writing, plant->first, seen, {}).map([](const Code& code) {
-        return made(code);
-      });
-    });
-  });
-}
-
 std::vector<FieldSpec> pollen_fields(const Subject& subject) {
   return {words_field("collected", "Collected", shown(subject.today)),
           decimal_field("millilitres", "Millilitres", {}, "may stay empty"),
@@ -189,7 +167,6 @@ std::span<const Deed> beginning_deeds() {
            run_pollen,
            {caution::spines}},
       Deed{"new plant", "New plant", nullptr, plant_fields, nullptr, run_plant, {caution::permit}},
-      Deed{"first cone", "First cone", nullptr, first_cone_fields, nullptr, run_first_cone, {}},
       Deed{"buy in", "Buy in", nullptr, buy_fields, nullptr, run_buy, {caution::permit}}};
   return deeds;
 }

@@ -36,6 +36,8 @@ struct Deed {
   Result<work::Done> (*run)(store::Book&, Answers&);
   std::vector<const char*> cautions;
   bool (*unlikely)(const Subject&) = nullptr; ///< offered after all else where it is true
+  /// Of a form in steps: reads every answer in its turn, so that each step can be checked.
+  void (*read)(Answers&) = nullptr;
 };
 
 /// What can be done with the subject now: what is due first, what is unlikely last.
@@ -50,6 +52,7 @@ std::span<const Deed> seed_deeds();
 std::span<const Deed> growing_deeds();
 std::span<const Deed> leaving_deeds();
 std::span<const Deed> beginning_deeds();
+std::span<const Deed> first_cone_deeds();
 std::span<const Deed> nursery_deeds();
 std::span<const Deed> plant_deeds();
 

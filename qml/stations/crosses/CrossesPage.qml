@@ -13,14 +13,11 @@ Item {
 
         session: page.session
     }
-    ListView {
+    RowList {
         id: list
 
         objectName: "crossesList"
         anchors.fill: parent
-        clip: true
-        keyNavigationEnabled: false
-        boundsBehavior: Flickable.StopAtBounds
         model: choice.rows
         // Another list begins at its top; one that a cross was pinned in stays where it is.
         onCountChanged: Qt.callLater(list.positionViewAtBeginning)
@@ -37,25 +34,14 @@ Item {
                 font.pixelSize: Look.title
                 Accessible.role: Accessible.Heading
             }
-            Flow {
+            Choice {
+                objectName: "aim"
                 x: 24
                 width: parent.width - 48
-                spacing: 8
-
-                Repeater {
-                    model: choice.aims
-
-                    Press {
-                        required property string modelData
-
-                        objectName: "aim-" + modelData
-                        text: modelData
-                        checked: choice.aim === modelData
-                        Accessible.role: Accessible.RadioButton
-                        Accessible.checked: checked
-                        onClicked: choice.aim = modelData
-                    }
-                }
+                says: qsTr("what matters most")
+                choices: choice.aims
+                chosen: choice.aim
+                onPicked: value => choice.aim = value
             }
             Flow {
                 x: 24
@@ -64,7 +50,7 @@ Item {
 
                 Press {
                     objectName: "everyFemale"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     text: qsTr("as if every female cones")
                     checked: choice.everyFemale
                     Accessible.role: Accessible.CheckBox
@@ -73,7 +59,7 @@ Item {
                 }
                 Press {
                     objectName: "hybrids"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     text: qsTr("hybrids too")
                     checked: choice.hybrids
                     Accessible.role: Accessible.CheckBox
@@ -82,7 +68,7 @@ Item {
                 }
                 Press {
                     objectName: "anyRoom"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     text: qsTr("whatever the room")
                     checked: choice.anyRoom
                     Accessible.role: Accessible.CheckBox
@@ -91,7 +77,7 @@ Item {
                 }
                 Press {
                     objectName: "freeAll"
-                    width: Math.min(implicitWidth, parent.width)
+                    most: parent.width
                     visible: choice.fixed
                     text: qsTr("take back what is fixed")
                     weight: "quiet"

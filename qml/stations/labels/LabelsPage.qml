@@ -23,12 +23,10 @@ Item {
         onAsked: path.text = usualPath()
     }
     // Scrolls where large text leaves no room for the list.
-    Flickable {
+    Scroll {
         anchors.fill: parent
         contentHeight: all.height
         interactive: contentHeight > height
-        boundsBehavior: Flickable.StopAtBounds
-        clip: true
 
         Item {
             id: all
@@ -74,7 +72,7 @@ Item {
                     }
                 }
             }
-            ListView {
+            RowList {
                 id: list
 
                 objectName: "labelList"
@@ -82,9 +80,6 @@ Item {
                 anchors.topMargin: 8
                 anchors.bottom: foot.top
                 width: sheet.visible ? sheet.x - 16 : parent.width
-                clip: true
-                keyNavigationEnabled: false
-                boundsBehavior: Flickable.StopAtBounds
                 visible: !page.stocking
                 model: labels.rows
                 delegate: ListRow {
@@ -112,7 +107,7 @@ Item {
             Picture {
                 id: sheet
 
-                visible: labels.chosen > 0 && page.width > 560
+                visible: labels.chosen > 0 && page.width > Look.wide(560)
                 anchors.top: parent.top
                 anchors.topMargin: 16
                 anchors.bottom: foot.top

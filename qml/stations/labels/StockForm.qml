@@ -3,7 +3,7 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: form
 
     required property LabelPrint labels
@@ -12,9 +12,7 @@ Flickable {
     property var typed: labels.dimensions()
     readonly property var fields: [["name", qsTr("its name")], ["page_width", qsTr("page width, %1").arg(unit)], ["page_height", qsTr("page height, %1").arg(unit)], ["label_width", qsTr("label width, %1").arg(unit)], ["label_height", qsTr("label height, %1").arg(unit)], ["columns", qsTr("columns")], ["rows", qsTr("rows")], ["left", qsTr("left margin, %1").arg(unit)], ["top", qsTr("top margin, %1").arg(unit)], ["column_pitch", qsTr("column pitch, %1").arg(unit)], ["row_pitch", qsTr("row pitch, %1").arg(unit)], ["in_soil", qsTr("into the soil, %1").arg(unit)]]
 
-    clip: true
     contentHeight: column.height + 16
-    boundsBehavior: Flickable.StopAtBounds
 
     Column {
         id: column
@@ -36,13 +34,13 @@ Flickable {
                     spacing: 4
 
                     Say {
-                        width: implicitWidth
+                        width: Math.min(implicitWidth, column.width)
                         text: modelData[1]
                         color: Look.quiet
                     }
                     Field {
                         objectName: "stock-" + modelData[0]
-                        width: modelData[0] === "name" ? 320 : 132
+                        width: Math.min(Look.wide(modelData[0] === "name" ? 320 : 132), column.width)
                         says: modelData[1]
                         text: form.typed[modelData[0]]
                         onTextEdited: form.typed[modelData[0]] = text
@@ -79,21 +77,21 @@ Flickable {
             Field {
                 id: printer
 
-                width: 240
+                width: Math.min(Look.wide(240), parent.width)
                 says: qsTr("printer")
                 placeholderText: qsTr("printer")
             }
             Field {
                 id: across
 
-                width: 160
+                width: Math.min(Look.wide(160), parent.width)
                 says: qsTr("mm across")
                 placeholderText: qsTr("mm across")
             }
             Field {
                 id: down
 
-                width: 160
+                width: Math.min(Look.wide(160), parent.width)
                 says: qsTr("mm down")
                 placeholderText: qsTr("mm down")
             }

@@ -3,21 +3,19 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     Column {
         id: content
 
         x: 24
         y: 16
-        width: Math.min(parent.width - 48, 800)
+        width: Math.min(parent.width - 48, Look.wide(800))
         spacing: 12
 
         Say {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One deed as a form, in place of the lot it is done to.
+// One deed as a form, in place of the lot it is done to. Where it has nothing to choose from yet, the
+// first of it is entered on the way, and the form goes on as it was left.
 import QtQuick
 import ConelineWindow
 
@@ -9,13 +10,33 @@ Item {
     required property Session session
     property string code: ""
     property string deed: ""
+    /// The field that waits for its first choice, and the deed that makes it.
+    property string waiting: ""
+    property string onTheWay: ""
+    readonly property Form form: onTheWay === "" ? deedForm : wayForm
     signal closed
     signal entered(string made)
 
     function enter() {
-        if (deedForm.submit())
+        if (!page.form.submit())
+            return;
+        if (page.onTheWay === "") {
             page.entered(deedForm.made.length > 0 ? deedForm.made[0] : "");
+            return;
+        }
+        const name = wayForm.valueOf("name");
+        page.onTheWay = "";
+        deedForm.renew(page.waiting, name);
     }
+    function back() {
+        if (page.onTheWay === "")
+            page.closed();
+        else
+            page.onTheWay = "";
+    }
+
+    onDeedChanged: onTheWay = ""
+    onCodeChanged: onTheWay = ""
 
     Form {
         id: deedForm
@@ -24,20 +45,24 @@ Item {
         code: page.code
         deed: page.deed
     }
-    Flickable {
+    Form {
+        id: wayForm
+
+        session: page.session
+        deed: page.onTheWay
+    }
+    Scroll {
         width: parent.width
         anchors.top: parent.top
         anchors.bottom: foot.top
-        clip: true
         contentHeight: content.height + 32
-        boundsBehavior: Flickable.StopAtBounds
 
         Column {
             id: content
 
             x: 24
             y: 16
-            width: Math.min(parent.width - 48, 640)
+            width: Math.min(parent.width - 48, Look.wide(640))
             spacing: 16
 
             Flow {
@@ -46,13 +71,13 @@ Item {
 
                 Say {
                     width: Math.min(implicitWidth, content.width)
-                    text: deedForm.title
+                    text: page.form.title
                     font.pixelSize: Look.title
                     Accessible.role: Accessible.Heading
                 }
                 Say {
-                    topPadding: Look.title - Look.large
-                    visible: page.code !== ""
+                    topPadding: y > 0 ? 0 : Look.title - Look.large
+                    visible: page.code !== "" && page.onTheWay === ""
                     text: page.code
                     font.family: Look.mono
                     font.pixelSize: Look.large
@@ -61,26 +86,30 @@ Item {
             }
             SplitBar {
                 width: parent.width
-                pieces: deedForm.pieces
-                total: deedForm.piecesTotal
+                pieces: page.form.pieces
+                total: page.form.piecesTotal
             }
             Flow {
                 width: parent.width
                 spacing: 16
 
                 Repeater {
-                    model: deedForm.fields
+                    model: page.form.fields
 
                     FormField {
                         width: kind === "count" || kind === "day" ? Math.min(Look.wide(280), content.width) : content.width
-                        form: deedForm
-                        wrong: deedForm.faultField === key
+                        form: page.form
+                        wrong: page.form.faultField === key
                         onFinished: page.enter()
+                        onFirstWanted: deed => {
+                            page.waiting = key;
+                            page.onTheWay = deed;
+                        }
                     }
                 }
             }
             Repeater {
-                model: deedForm.cautions
+                model: page.form.cautions
 
                 Caution {
                     required property string modelData
@@ -109,7 +138,7 @@ Item {
             objectName: "formFault"
             width: parent.width
             visible: text !== ""
-            text: deedForm.fault
+            text: page.form.fault
             color: Look.lost
             Accessible.role: Accessible.AlertMessage
         }
@@ -125,7 +154,7 @@ Item {
             Press {
                 text: qsTr("back")
                 weight: "quiet"
-                onClicked: page.closed()
+                onClicked: page.back()
             }
         }
     }

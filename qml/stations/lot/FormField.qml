@@ -15,7 +15,21 @@ Column {
     required property string hint
     required property Form form
     property bool wrong: false
+    /// The deed that makes the first of what is to be chosen from; empty where there is some.
+    readonly property string makes: kind === "choice" && choices.length === 0 ? ({
+            "pot": "new pot",
+            "place": "new place",
+            "mix": "new mix"
+        })[key] ?? "" : ""
     signal finished
+    signal firstWanted(string deed)
+
+    /// The keyboard comes to where the answer is given.
+    function take() {
+        const inner = given.item;
+        const at = inner instanceof TextInput ? inner : inner.line ?? inner.nextItemInFocusChain(true);
+        at.forceActiveFocus(Qt.TabFocusReason);
+    }
 
     spacing: 4
 
@@ -27,9 +41,18 @@ Column {
         Accessible.ignored: true
     }
     Loader {
+        id: given
+
         objectName: "field-" + entry.key
         width: parent.width
         sourceComponent: entry.kind === "count" ? count : entry.kind === "choice" ? choice : entry.kind === "day" ? day : words
+    }
+    Press {
+        objectName: "first-" + entry.key
+        visible: entry.makes !== ""
+        most: parent.width
+        text: entry.makes === "new pot" ? qsTr("Enter a kind of tray or pot now") : entry.makes === "new place" ? qsTr("Enter a place now") : qsTr("Enter a mix now")
+        onClicked: entry.firstWanted(entry.makes)
     }
     Say {
         width: parent.width
@@ -71,6 +94,7 @@ Column {
             says: entry.label
             wrong: entry.wrong
             onWritten: text => entry.form.set(entry.key, text)
+            onFinished: entry.finished()
             onStepped: by => {
                 days.text = entry.form.dayMoved(days.text, by);
                 entry.form.set(entry.key, days.text);
@@ -81,6 +105,7 @@ Column {
         id: choice
 
         Choice {
+            objectName: "field-" + entry.key
             choices: entry.choices
             shown: entry.shown
             chosen: entry.value

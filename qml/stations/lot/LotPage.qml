@@ -17,11 +17,9 @@ Item {
         session: page.session
         code: page.code
     }
-    Flickable {
+    Scroll {
         anchors.fill: parent
-        clip: true
         contentHeight: content.height + 32
-        boundsBehavior: Flickable.StopAtBounds
 
         Column {
             id: content
@@ -43,7 +41,7 @@ Item {
                     Accessible.role: Accessible.Heading
                 }
                 Say {
-                    topPadding: Look.title - Look.plain
+                    topPadding: y > 0 ? 0 : Look.title - Look.plain
                     width: Math.min(implicitWidth, content.width)
                     text: sheet.kind
                     color: Look.quiet
@@ -92,6 +90,11 @@ Item {
                 width: parent.width
                 deeds: sheet.deeds
                 onWanted: verb => page.wanted(verb)
+            }
+            NextOfCone {
+                width: parent.width
+                session: page.session
+                code: page.code
             }
             StillToCome {
                 width: parent.width

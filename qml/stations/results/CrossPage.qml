@@ -3,7 +3,7 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property GerminationResults results
@@ -27,9 +27,7 @@ Flickable {
         return marks;
     }
 
-    clip: true
     contentHeight: content.height + 32
-    boundsBehavior: Flickable.StopAtBounds
 
     Column {
         id: content

@@ -14,23 +14,21 @@ Item {
 
         session: page.session
     }
-    ListView {
+    RowList {
         id: list
 
         width: page.tall ? parent.width : Math.round(parent.width * 0.46)
         height: page.tall ? Math.round(parent.height * 0.46) : parent.height
         visible: !nothing.visible
-        clip: true
-        keyNavigationEnabled: false
         model: results.crosses
         header: Column {
             width: list.width
-            leftPadding: 16
+            leftPadding: 24
             bottomPadding: 8
             spacing: 8
 
             Choice {
-                width: parent.width - 32
+                width: parent.width - 48
                 says: qsTr("taken together by")
                 choices: ["cross", "season", "cross and season"]
                 shown: [qsTr("cross"), qsTr("season"), qsTr("cross and season")]
@@ -38,7 +36,7 @@ Item {
                 onPicked: value => results.by = value
             }
             Choice {
-                width: parent.width - 32
+                width: parent.width - 48
                 says: qsTr("times in")
                 choices: ["days", "degree-days"]
                 shown: [qsTr("days"), qsTr("degree-days")]
@@ -46,10 +44,35 @@ Item {
                 onPicked: value => results.time = value
             }
             Say {
-                width: parent.width - 32
+                width: parent.width - 48
                 text: qsTr("By %1: the share of seed sown in which the truth lies 95 times in 100; the mark is what is likely. The highest come first.").arg(page.session.today)
                 font.pixelSize: Look.tiny
                 color: Look.quiet
+            }
+            // The scale that all bars share.
+            Item {
+                width: parent.width - 48
+                height: none.height
+
+                Say {
+                    id: none
+
+                    text: "0 %"
+                    font.pixelSize: Look.tiny
+                    color: Look.quiet
+                }
+                Say {
+                    anchors.horizontalCenter: parent.horizontalCenter
+                    text: "50 %"
+                    font.pixelSize: Look.tiny
+                    color: Look.quiet
+                }
+                Say {
+                    anchors.right: parent.right
+                    text: "100 %"
+                    font.pixelSize: Look.tiny
+                    color: Look.quiet
+                }
             }
         }
         delegate: CrossRow {
@@ -59,17 +82,17 @@ Item {
         }
         footer: Column {
             width: list.width
-            padding: 16
+            padding: 24
             spacing: 8
 
             Say {
-                width: list.width - 32
+                width: list.width - 48
                 visible: results.reckoning
                 text: qsTr("working it out …")
                 color: Look.quiet
             }
             Say {
-                width: list.width - 32
+                width: list.width - 48
                 visible: text !== ""
                 text: results.fault
                 color: Look.lost
@@ -77,18 +100,18 @@ Item {
             }
 
             Say {
-                width: list.width - 32
+                width: list.width - 48
                 visible: text !== ""
                 text: [results.remarks, results.leftOut].filter(part => part !== "").join("\n")
                 font.pixelSize: Look.tiny
                 color: Look.quiet
             }
             Heading {
-                width: list.width - 32
+                width: list.width - 48
                 text: qsTr("Save this report beside the book")
             }
             Flow {
-                width: list.width - 32
+                width: list.width - 48
                 spacing: 8
 
                 Repeater {
@@ -108,7 +131,7 @@ Item {
                 id: saved
 
                 objectName: "saved"
-                width: list.width - 32
+                width: list.width - 48
                 wrapMode: Text.WrapAnywhere
                 font.pixelSize: Look.tiny
                 Accessible.role: Accessible.AlertMessage

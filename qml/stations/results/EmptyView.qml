@@ -14,15 +14,13 @@ Item {
 
         session: page.session
     }
-    ListView {
+    RowList {
         id: list
 
         objectName: "traysToEmpty"
         x: 24
-        width: Math.min(parent.width - 48, 1200)
+        width: Math.min(parent.width - 48, Look.wide(1200))
         height: parent.height
-        clip: true
-        keyNavigationEnabled: false
         model: trays.rows
         header: Column {
             width: list.width

@@ -3,14 +3,12 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     PollenAge {
         id: ages
@@ -22,7 +20,7 @@ Flickable {
 
         x: 24
         y: 8
-        width: Math.min(parent.width - 48, 1200)
+        width: Math.min(parent.width - 48, Look.wide(1200))
         spacing: 16
 
         Say {
@@ -61,27 +59,33 @@ Flickable {
                     Row {
                         spacing: 12
 
+                        Say {
+                            id: setSaid
+
+                            text: qsTr("seed set: %1").arg(row.setText)
+                        }
                         RangeBar {
                             anchors.verticalCenter: parent.verticalCenter
+                            width: Math.min(implicitWidth, content.width - setSaid.width - 12)
                             visible: row.setLow >= 0
                             low: Math.max(0, row.setLow)
                             high: Math.max(0, row.setHigh)
-                        }
-                        Say {
-                            text: qsTr("seed set: %1").arg(row.setText)
                         }
                     }
                     Row {
                         spacing: 12
 
+                        Say {
+                            id: upSaid
+
+                            text: qsTr("germination: %1").arg(row.upText)
+                        }
                         RangeBar {
                             anchors.verticalCenter: parent.verticalCenter
+                            width: Math.min(implicitWidth, content.width - upSaid.width - 12)
                             visible: row.upLow >= 0
                             low: Math.max(0, row.upLow)
                             high: Math.max(0, row.upHigh)
-                        }
-                        Say {
-                            text: qsTr("germination: %1").arg(row.upText)
                         }
                     }
                 }

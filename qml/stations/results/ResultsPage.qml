@@ -11,48 +11,37 @@ Item {
     property string view: "crosses"
     signal opened(string code)
 
-    Flow {
+    Tabs {
         id: views
 
-        x: 16
+        objectName: "results"
+        x: 24
         y: 12
-        width: parent.width - 32
-        spacing: 8
-
-        Repeater {
-            model: [
-                {
-                    "view": "crosses",
-                    "word": qsTr("Germination")
-                },
-                {
-                    "view": "why",
-                    "word": qsTr("Why")
-                },
-                {
-                    "view": "empty",
-                    "word": qsTr("Trays to empty")
-                },
-                {
-                    "view": "pollen",
-                    "word": qsTr("Pollen")
-                },
-                {
-                    "view": "temperature",
-                    "word": qsTr("Temperature")
-                }
-            ]
-
-            Press {
-                required property var modelData
-
-                objectName: "results-" + modelData.view
-                text: modelData.word
-                checked: page.view === modelData.view
-                Accessible.role: Accessible.PageTab
-                onClicked: page.view = modelData.view
+        width: parent.width - 48
+        view: page.view
+        views: [
+            {
+                "view": "crosses",
+                "word": qsTr("Germination")
+            },
+            {
+                "view": "why",
+                "word": qsTr("Why")
+            },
+            {
+                "view": "empty",
+                "word": qsTr("Trays to empty")
+            },
+            {
+                "view": "pollen",
+                "word": qsTr("Pollen")
+            },
+            {
+                "view": "temperature",
+                "word": qsTr("Temperature")
             }
-        }
+        ]
+        onPicked: view => page.view = view
     }
     Loader {
         y: views.y + views.height + 8

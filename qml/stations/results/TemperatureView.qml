@@ -3,14 +3,12 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     TemperatureLog {
         id: log
@@ -22,7 +20,7 @@ Flickable {
 
         x: 24
         y: 8
-        width: Math.min(parent.width - 48, 1200)
+        width: Math.min(parent.width - 48, Look.wide(1200))
         spacing: 12
 
         Say {

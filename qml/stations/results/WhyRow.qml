@@ -15,7 +15,7 @@ Item {
     required property string alone
     required property string together
     required property bool reference
-    readonly property bool beside: width > 700
+    readonly property bool beside: width > Look.wide(700)
 
     height: Math.max(left.height, right.y + right.height) + 12
     Accessible.role: Accessible.ListItem

@@ -3,7 +3,7 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
@@ -19,9 +19,7 @@ Flickable {
         return marks;
     }
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     WhyResults {
         id: results
@@ -33,7 +31,7 @@ Flickable {
 
         x: 24
         y: 8
-        width: Math.min(parent.width - 48, 1200)
+        width: Math.min(parent.width - 48, Look.wide(1200))
         spacing: 12
 
         Say {
@@ -45,7 +43,7 @@ Flickable {
         Flow {
             id: asked
 
-            readonly property real half: width > 700 ? (width - 12) / 2 : width
+            readonly property real half: width > Look.wide(700) ? (width - 12) / 2 : width
 
             width: parent.width
             spacing: 12

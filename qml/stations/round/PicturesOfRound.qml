@@ -22,13 +22,11 @@ Item {
                 folder.text = drop.urls[0];
         }
     }
-    ListView {
+    RowList {
         id: list
 
         anchors.fill: parent
         anchors.margins: 24
-        clip: true
-        keyNavigationEnabled: false
         model: pictures.rest
         header: Column {
             width: list.width
@@ -135,15 +133,17 @@ Item {
                     spacing: 12
 
                     Press {
+                        id: want
+
                         objectName: "move-" + move.code
-                        width: 88
+                        width: Look.wide(96)
                         text: move.wanted ? qsTr("enter") : qsTr("leave")
                         checked: move.wanted
                         Accessible.name: qsTr("%1: enter the move").arg(move.code)
                         onClicked: pictures.want(move.index, !move.wanted)
                     }
                     Column {
-                        width: list.width - 100
+                        width: list.width - want.width - 12
 
                         Say {
                             width: parent.width

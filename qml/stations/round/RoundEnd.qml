@@ -39,14 +39,12 @@ Item {
             }
         }
     }
-    ListView {
+    RowList {
         objectName: "roundTrays"
         anchors.top: head.bottom
         anchors.topMargin: 8
         anchors.bottom: parent.bottom
         width: parent.width
-        clip: true
-        keyNavigationEnabled: false
         model: end.walk.trays
         delegate: ListRow {
             required what

@@ -33,12 +33,10 @@ Item {
         onActivated: going.walk.enter()
     }
     // Scrolls where large text leaves no room for the counters.
-    Flickable {
+    Scroll {
         anchors.fill: parent
         contentHeight: sheet.height
         interactive: contentHeight > height
-        boundsBehavior: Flickable.StopAtBounds
-        clip: true
 
         Item {
             id: sheet
@@ -168,14 +166,12 @@ Item {
                 }
             }
             // A tray whose label cannot be read is taken into the hand by a tap.
-            ListView {
+            RowList {
                 objectName: "roundToCome"
                 anchors.fill: counters
                 anchors.leftMargin: -24
                 anchors.rightMargin: -24
                 visible: !going.holding && !going.camera.active
-                clip: true
-                keyNavigationEnabled: false
                 model: going.walk.toCome
                 header: Heading {
                     x: 24

@@ -53,31 +53,31 @@ Item {
             text: qsTr("Or one place, with every tray in it")
         }
     }
-    ListView {
+    RowList {
         anchors.top: head.bottom
         anchors.topMargin: 8
         anchors.bottom: parent.bottom
         width: parent.width
-        clip: true
-        keyNavigationEnabled: false
         model: start.walk.places
         delegate: Item {
             id: row
 
             required property string code
             required property string name
-            required property string trays
+            required property int trays
 
             width: ListView.view.width
-            height: 64
+            height: at.height + 8
 
             Press {
+                id: at
+
                 objectName: "roundAt-" + row.code
                 x: 24
                 y: 4
                 width: parent.width - 48
-                height: 56
-                text: qsTr("%1: %n tray(s)", "", Number(row.trays.replace(/\D/g, ""))).arg(row.name)
+                implicitHeight: Math.max(56, implicitContentHeight + 16)
+                text: qsTr("%1: %n tray(s)", "", row.trays).arg(row.name)
                 onClicked: start.walk.begin(row.code)
             }
         }

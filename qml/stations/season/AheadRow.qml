@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One line of the plan; opened, it shows every month.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.ItemDelegate {
+TapRow {
     id: row
 
     required property int index
@@ -19,32 +18,14 @@ T.ItemDelegate {
     required property real highest
     required property string told
     property bool begins: true
-    property bool opened: false
     property bool tall: false
     property real names: 220
 
     objectName: "ahead-" + index
-    focusPolicy: Qt.TabFocus
     implicitHeight: content.height
     Accessible.role: Accessible.Button
     Accessible.name: group + ", " + name + ": " + told
-    Keys.onReturnPressed: row.clicked()
-    Keys.onEnterPressed: row.clicked()
 
-    background: Rectangle {
-        color: row.opened ? Look.sheet : "transparent"
-
-        Rectangle {
-            anchors.bottom: parent.bottom
-            width: parent.width
-            height: 1
-            color: Look.rule
-        }
-        Ring {
-            anchors.margins: 1
-            shown: row.visualFocus
-        }
-    }
     contentItem: Item {
         Column {
             id: content
@@ -52,7 +33,7 @@ T.ItemDelegate {
             width: parent.width
 
             Heading {
-                x: 16
+                x: 24
                 visible: row.begins
                 text: row.group
             }
@@ -63,9 +44,9 @@ T.ItemDelegate {
                 Column {
                     id: words
 
-                    x: 16
+                    x: 24
                     y: row.tall ? 4 : (parent.height - height) / 2
-                    width: row.tall ? parent.width - 32 : row.names - 24
+                    width: row.tall ? parent.width - 48 : row.names - 32
 
                     Say {
                         width: parent.width
@@ -80,9 +61,9 @@ T.ItemDelegate {
                     }
                 }
                 MonthStrip {
-                    x: row.tall ? 16 : row.names
+                    x: row.tall ? 24 : row.names
                     y: row.tall ? words.height + 8 : 6
-                    width: parent.width - x - 16
+                    width: parent.width - x - 24
                     height: 52
                     low: row.low
                     middle: row.middle

@@ -8,8 +8,8 @@ Item {
     id: page
 
     required property Session session
-    readonly property bool tall: width < 900
-    readonly property real names: tall ? 16 : 300
+    readonly property bool tall: width < Look.wide(900)
+    readonly property real names: tall ? 24 : Look.wide(300)
     signal opened(string code)
 
     function keepInSight() {
@@ -28,14 +28,12 @@ Item {
         // Its months take the lower half; the line that was opened stays in sight above them.
         onOpenedChanged: Qt.callLater(page.keepInSight)
     }
-    Flickable {
+    Scroll {
         id: list
 
         objectName: "aheadList"
         width: parent.width
         height: months.visible ? Math.round(parent.height * 0.5) : parent.height
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
         contentHeight: content.height
 
         Column {
@@ -61,19 +59,14 @@ Item {
                     width: parent.width - 48
                     spacing: 8
 
-                    Repeater {
-                        model: [12, 24, 36]
-
-                        Press {
-                            required property int modelData
-
-                            objectName: "horizon-" + modelData
-                            text: qsTr("%n month(s)", "", modelData)
-                            checked: ahead.horizon === modelData
-                            Accessible.role: Accessible.RadioButton
-                            Accessible.checked: checked
-                            onClicked: ahead.horizon = modelData
-                        }
+                    Choice {
+                        objectName: "horizon"
+                        width: Math.min(Look.wide(368), parent.width)
+                        says: qsTr("months ahead")
+                        choices: ["12", "24", "36"]
+                        shown: choices.map(months => qsTr("%n month(s)", "", parseInt(months)))
+                        chosen: String(ahead.horizon)
+                        onPicked: months => ahead.horizon = parseInt(months)
                     }
                     Press {
                         objectName: "aheadSowings"
@@ -104,7 +97,7 @@ Item {
 
                     Rectangle {
                         anchors.verticalCenter: parent.verticalCenter
-                        width: 200
+                        width: Math.min(200, list.width * 0.25)
                         height: 8
                         color: Look.rule
 
@@ -159,18 +152,18 @@ Item {
                 }
                 Item {
                     width: list.width
-                    height: 20
+                    height: Look.wide(20)
 
                     Repeater {
                         model: ahead.months.length
 
                         Say {
                             required property int index
-                            readonly property real room: list.width - (page.tall ? 16 : page.names) - 16
+                            readonly property real room: list.width - page.names - 24
                             readonly property int step: [1, 2, 3, 4, 6, 12, 24].find(each => each * room / ahead.months.length >= Look.wide(80)) ?? 36
 
                             visible: index % step === 0
-                            x: (page.tall ? 16 : page.names) + (list.width - (page.tall ? 16 : page.names) - 16) * index / ahead.months.length
+                            x: page.names + (list.width - page.names - 24) * index / ahead.months.length
                             text: ahead.months[index]
                             font.pixelSize: Look.tiny
                             color: Look.quiet
@@ -188,7 +181,7 @@ Item {
                     tall: page.tall
                     names: page.names
                     begins: index === 0 || ahead.rows.value(index - 1, "group") !== group
-                    opened: ahead.opened === index
+                    chosen: ahead.opened === index
                     onClicked: ahead.opened = index
                 }
             }

@@ -4,16 +4,14 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
-    readonly property real half: width > 1000 ? (content.width - 32) / 2 : content.width
+    readonly property real half: width > Look.wide(1000) ? (content.width - 32) / 2 : content.width
     signal opened(string code)
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     PlanBenches {
         id: plan
@@ -25,7 +23,7 @@ Flickable {
 
         x: 24
         y: 8
-        width: Math.min(parent.width - 48, 1200)
+        width: Math.min(parent.width - 48, Look.wide(1200))
         spacing: 12
 
         Say {
@@ -149,15 +147,20 @@ Flickable {
                         required property string place
 
                         width: page.half
-                        height: Look.target
+                        height: Math.max(free.height, pinned.height)
 
                         Say {
-                            width: parent.width - 120
+                            id: pinned
+
+                            width: parent.width - free.width - 8
                             anchors.verticalCenter: parent.verticalCenter
                             text: qsTr("%1 in %2").arg(pin.code).arg(pin.place)
                         }
                         Press {
+                            id: free
+
                             anchors.right: parent.right
+                            anchors.verticalCenter: parent.verticalCenter
                             weight: "quiet"
                             text: qsTr("let go")
                             Accessible.name: qsTr("%1 may be moved again").arg(pin.code)
@@ -176,9 +179,11 @@ Flickable {
                         label: qsTr("a lot's code")
                     }
                     Column {
-                        width: Math.min(320, parent.width)
+                        width: Math.min(Look.wide(320), parent.width)
+                        spacing: 2
 
                         Say {
+                            width: parent.width
                             text: qsTr("is to stand in")
                             font.pixelSize: Look.tiny
                             color: Look.quiet
@@ -193,13 +198,17 @@ Flickable {
                             choices: plan.placeNames
                         }
                     }
-                    Press {
-                        objectName: "pinDo"
-                        text: qsTr("Pin it")
-                        onClicked: {
-                            if (plan.pin(lot.now, where.chosen))
-                                lot.clear();
-                        }
+                }
+                Item {
+                    width: 1
+                    height: 12
+                }
+                Press {
+                    objectName: "pinDo"
+                    text: qsTr("Pin it")
+                    onClicked: {
+                        if (plan.pin(lot.now, where.chosen))
+                            lot.clear();
                     }
                 }
             }
@@ -215,7 +224,7 @@ Flickable {
                     PlaceRow {
                         width: page.half
                         months: plan.months
-                        opened: plan.opened === index
+                        chosen: plan.opened === index
                         onClicked: plan.opened = index
                     }
                 }

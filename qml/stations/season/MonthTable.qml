@@ -56,8 +56,8 @@ Item {
         clip: true
         keyNavigationEnabled: false
         boundsBehavior: Flickable.StopAtBounds
-        cellWidth: Math.floor(width / Math.max(1, Math.floor(width / 190)))
-        cellHeight: 84
+        cellWidth: Math.floor(width / Math.max(1, Math.floor(width / Look.wide(190))))
+        cellHeight: Look.wide(84)
         model: table.ahead.cells
         delegate: Item {
             id: cell
@@ -109,7 +109,7 @@ Item {
             }
         }
     }
-    ListView {
+    RowList {
         id: lots
 
         objectName: "monthLots"
@@ -119,9 +119,6 @@ Item {
         anchors.right: parent.right
         anchors.rightMargin: 16
         width: parent.width * 0.4 - 32
-        clip: true
-        keyNavigationEnabled: false
-        boundsBehavior: Flickable.StopAtBounds
         model: table.ahead.lots
         header: Say {
             width: lots.width

@@ -45,37 +45,14 @@ Column {
             label: qsTr("supplier")
             wide: 240
         }
-        Flow {
+        Choice {
+            objectName: "offer"
             width: parent.width
-            spacing: 8
-
-            Repeater {
-                model: [
-                    {
-                        "kind": "bag",
-                        "word": qsTr("by the bag")
-                    },
-                    {
-                        "kind": "bulk",
-                        "word": qsTr("by the load")
-                    },
-                    {
-                        "kind": "bale",
-                        "word": qsTr("pressed bale")
-                    }
-                ]
-
-                Press {
-                    required property var modelData
-
-                    objectName: "offer-" + modelData.kind
-                    text: modelData.word
-                    checked: form.kind === modelData.kind
-                    Accessible.role: Accessible.RadioButton
-                    Accessible.checked: checked
-                    onClicked: form.kind = modelData.kind
-                }
-            }
+            says: qsTr("how it comes")
+            choices: ["bag", "bulk", "bale"]
+            shown: [qsTr("by the bag"), qsTr("by the load"), qsTr("pressed bale")]
+            chosen: form.kind
+            onPicked: value => form.kind = value
         }
         Flow {
             width: parent.width

@@ -3,15 +3,13 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
-    readonly property real half: width > 1000 ? (content.width - 32) / 2 : content.width
+    readonly property real half: width > Look.wide(1000) ? (content.width - 32) / 2 : content.width
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     PlanOrders {
         id: orders
@@ -23,7 +21,7 @@ Flickable {
 
         x: 24
         y: 8
-        width: Math.min(parent.width - 48, 1200)
+        width: Math.min(parent.width - 48, Look.wide(1200))
         spacing: 12
 
         Say {
@@ -46,8 +44,8 @@ Flickable {
             visible: orders.lines.count > 0
 
             Say {
-                height: Look.target
-                width: implicitWidth
+                height: Math.max(Look.target, implicitHeight)
+                width: Math.min(implicitWidth, parent.width)
                 text: qsTr("How sure that nothing runs short?")
                 verticalAlignment: Text.AlignVCenter
             }
@@ -82,56 +80,8 @@ Flickable {
             Repeater {
                 model: orders.lines
 
-                Item {
-                    id: line
-
-                    required property string by
-                    required property string what
-                    required property string from
-                    required property string price
-                    required property string weight
-
+                OrderLine {
                     width: content.width
-                    height: words.height + 16
-                    Accessible.role: Accessible.ListItem
-                    Accessible.name: qsTr("order by %1: %2 of %3, %4").arg(by).arg(what).arg(from).arg(price)
-
-                    Rectangle {
-                        width: parent.width
-                        height: 1
-                        color: Look.rule
-                    }
-                    Say {
-                        y: 8
-                        width: 120
-                        text: line.by
-                        font.weight: Font.DemiBold
-                    }
-                    Column {
-                        id: words
-
-                        x: 128
-                        y: 8
-                        width: parent.width - x - 120
-
-                        Say {
-                            width: parent.width
-                            text: line.what
-                        }
-                        Say {
-                            width: parent.width
-                            text: line.from + (line.weight === "" ? "" : " · " + line.weight)
-                            font.pixelSize: Look.tiny
-                            color: Look.quiet
-                        }
-                    }
-                    Say {
-                        y: 8
-                        width: 112
-                        anchors.right: parent.right
-                        text: line.price
-                        horizontalAlignment: Text.AlignRight
-                    }
                 }
             }
         }
@@ -203,50 +153,9 @@ Flickable {
                 Repeater {
                     model: orders.offers
 
-                    Item {
-                        id: offer
-
-                        required property var model
-
+                    OfferRow {
                         width: page.half
-                        height: Math.max(Look.target, said.height) + 8
-
-                        Rectangle {
-                            width: parent.width
-                            height: 1
-                            color: Look.rule
-                        }
-                        Column {
-                            id: said
-
-                            y: 4
-                            width: parent.width - 200
-
-                            Say {
-                                width: parent.width
-                                text: offer.model.good
-                            }
-                            Say {
-                                width: parent.width
-                                text: offer.model.what
-                                font.pixelSize: Look.tiny
-                                color: Look.quiet
-                            }
-                        }
-                        Say {
-                            x: parent.width - 196
-                            y: 4
-                            width: 80
-                            text: offer.model.price
-                            horizontalAlignment: Text.AlignRight
-                        }
-                        Press {
-                            anchors.right: parent.right
-                            weight: "quiet"
-                            text: qsTr("strike")
-                            Accessible.name: qsTr("strike the offer: %1, %2").arg(offer.model.good).arg(offer.model.what)
-                            onClicked: orders.strikeOffer(offer.model.id)
-                        }
+                        onStruck: orders.strikeOffer(model.id)
                     }
                 }
                 OfferForm {

@@ -4,14 +4,12 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     PlanOtherwise {
         id: plan
@@ -23,7 +21,7 @@ Flickable {
 
         x: 24
         y: 8
-        width: Math.min(parent.width - 48, 1000)
+        width: Math.min(parent.width - 48, Look.wide(1000))
         spacing: 12
 
         Say {
@@ -54,11 +52,13 @@ Flickable {
                     id: words
 
                     anchors.verticalCenter: parent.verticalCenter
-                    width: parent.width - 120
+                    width: parent.width - forget.width - 8
                     text: change.told
                     font.weight: Font.DemiBold
                 }
                 Press {
+                    id: forget
+
                     objectName: "forget-" + change.index
                     anchors.right: parent.right
                     anchors.verticalCenter: parent.verticalCenter

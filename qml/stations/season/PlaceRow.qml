@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How full a place runs, month by month; the line above is its room.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.ItemDelegate {
+TapRow {
     id: row
 
     required property int index
@@ -12,30 +11,12 @@ T.ItemDelegate {
     required property var taken
     required property string told
     property var months: []
-    property bool opened: false
 
     objectName: "place-" + index
-    focusPolicy: Qt.TabFocus
     implicitHeight: Math.max(64, words.height + 16)
     Accessible.role: Accessible.Button
     Accessible.name: name + ": " + told
-    Keys.onReturnPressed: row.clicked()
-    Keys.onEnterPressed: row.clicked()
 
-    background: Rectangle {
-        color: row.opened ? Look.sheet : "transparent"
-
-        Rectangle {
-            anchors.bottom: parent.bottom
-            width: parent.width
-            height: 1
-            color: Look.rule
-        }
-        Ring {
-            anchors.margins: 1
-            shown: row.visualFocus
-        }
-    }
     contentItem: Item {
         Column {
             id: words

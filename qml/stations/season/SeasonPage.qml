@@ -11,48 +11,37 @@ Item {
     property string view: "ahead"
     signal opened(string code)
 
-    Flow {
+    Tabs {
         id: views
 
-        x: 16
+        objectName: "season"
+        x: 24
         y: 12
-        width: parent.width - 32
-        spacing: 8
-
-        Repeater {
-            model: [
-                {
-                    "view": "ahead",
-                    "word": qsTr("Months ahead")
-                },
-                {
-                    "view": "order",
-                    "word": qsTr("To order")
-                },
-                {
-                    "view": "benches",
-                    "word": qsTr("Benches")
-                },
-                {
-                    "view": "targets",
-                    "word": qsTr("Sow for")
-                },
-                {
-                    "view": "otherwise",
-                    "word": qsTr("What if")
-                }
-            ]
-
-            Press {
-                required property var modelData
-
-                objectName: "season-" + modelData.view
-                text: modelData.word
-                checked: page.view === modelData.view
-                Accessible.role: Accessible.PageTab
-                onClicked: page.view = modelData.view
+        width: parent.width - 48
+        view: page.view
+        views: [
+            {
+                "view": "ahead",
+                "word": qsTr("Months ahead")
+            },
+            {
+                "view": "order",
+                "word": qsTr("To order")
+            },
+            {
+                "view": "benches",
+                "word": qsTr("Benches")
+            },
+            {
+                "view": "targets",
+                "word": qsTr("Sow for")
+            },
+            {
+                "view": "otherwise",
+                "word": qsTr("What if")
             }
-        }
+        ]
+        onPicked: view => page.view = view
     }
     Loader {
         y: views.y + views.height + 8

@@ -16,68 +16,29 @@ Column {
     }
 
     spacing: 12
+    // What was typed for one change means something else in another.
+    onKindChanged: {
+        for (const field of [name, one, two])
+            field.clear();
+        what.chosen = "";
+        which.chosen = "";
+    }
 
     Heading {
         text: qsTr("Suppose")
     }
-    Flow {
+    Choice {
+        objectName: "suppose"
         width: parent.width
-        spacing: 8
-
-        Repeater {
-            model: [
-                {
-                    "kind": "survival",
-                    "word": qsTr("another survival")
-                },
-                {
-                    "kind": "pace",
-                    "word": qsTr("a hot bench")
-                },
-                {
-                    "kind": "more",
-                    "word": qsTr("a place more")
-                },
-                {
-                    "kind": "less",
-                    "word": qsTr("a place less")
-                },
-                {
-                    "kind": "mix",
-                    "word": qsTr("another mix")
-                },
-                {
-                    "kind": "cones",
-                    "word": qsTr("no cones this year")
-                },
-                {
-                    "kind": "sow",
-                    "word": qsTr("more seed")
-                },
-                {
-                    "kind": "potting",
-                    "word": qsTr("other months of potting")
-                },
-                {
-                    "kind": "sold",
-                    "word": qsTr("sold sooner or later")
-                }
-            ]
-
-            Press {
-                required property var modelData
-
-                objectName: "suppose-" + modelData.kind
-                text: modelData.word
-                checked: form.kind === modelData.kind
-                Accessible.role: Accessible.RadioButton
-                Accessible.checked: checked
-                onClicked: {
-                    form.kind = modelData.kind;
-                    if (form.kind === "cones")
-                        form.go({});
-                }
-            }
+        wide: false
+        says: qsTr("Suppose")
+        choices: ["survival", "pace", "more", "less", "mix", "cones", "sow", "potting", "sold"]
+        shown: [qsTr("another survival"), qsTr("a hot bench"), qsTr("a place more"), qsTr("a place less"), qsTr("another mix"), qsTr("no cones this year"), qsTr("more seed"), qsTr("other months of potting"), qsTr("sold sooner or later")]
+        chosen: form.kind
+        onPicked: kind => {
+            form.kind = kind;
+            if (kind === "cones")
+                form.go({});
         }
     }
     Choice {

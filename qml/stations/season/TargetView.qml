@@ -4,14 +4,12 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
 
-    clip: true
     contentHeight: content.height + 48
-    boundsBehavior: Flickable.StopAtBounds
 
     PlanTargets {
         id: plan
@@ -23,7 +21,7 @@ Flickable {
 
         x: 24
         y: 8
-        width: Math.min(parent.width - 48, 900)
+        width: Math.min(parent.width - 48, Look.wide(900))
         spacing: 12
 
         Say {
@@ -126,6 +124,8 @@ Flickable {
             width: parent.width
             says: qsTr("cross")
             choices: plan.crosses
+            // The pots are those of its own route.
+            onPicked: pot.chosen = ""
         }
         Choice {
             id: pot

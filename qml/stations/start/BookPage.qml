@@ -4,15 +4,13 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
     property string way: ""
 
-    clip: true
     contentHeight: content.height + 64
-    boundsBehavior: Flickable.StopAtBounds
 
     BookFile {
         id: file
@@ -30,7 +28,7 @@ Flickable {
 
         anchors.horizontalCenter: parent.horizontalCenter
         y: 24
-        width: Math.min(parent.width - 48, 720)
+        width: Math.min(parent.width - 48, Look.wide(720))
         spacing: 16
 
         Say {

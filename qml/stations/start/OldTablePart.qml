@@ -85,8 +85,10 @@ Column {
                 width: part.width
                 spacing: 12
 
+                readonly property bool beside: width >= Look.wide(560)
+
                 Column {
-                    width: Math.min(280, part.width)
+                    width: line.beside ? Look.wide(280) : part.width
 
                     Say {
                         width: parent.width
@@ -103,7 +105,7 @@ Column {
                 }
                 Choice {
                     objectName: "tableColumn-" + line.index
-                    width: part.width >= 560 ? part.width - 292 : part.width
+                    width: line.beside ? part.width - Look.wide(280) - 12 : part.width
                     says: qsTr("%1 holds").arg(line.column)
                     choices: old.fields
                     shown: old.fieldsShown
@@ -237,13 +239,15 @@ Column {
                 spacing: 12
 
                 Say {
-                    width: 84
+                    id: where
+
+                    width: Look.wide(84)
                     text: row.wrong ? qsTr("wrong") : qsTr("line %1").arg(row.line)
                     color: row.wrong ? Look.lost : Look.quiet
                     font.weight: row.wrong ? Font.DemiBold : Font.Normal
                 }
                 Say {
-                    width: parent.width - 96
+                    width: parent.width - where.width - 12
                     text: row.told
                     color: row.wrong ? Look.lost : Look.ink
                 }

@@ -3,16 +3,16 @@
 import QtQuick
 import ConelineWindow
 
-Flickable {
+Scroll {
     id: page
 
     required property Session session
     property string way: session.open ? "cone" : ""
+    /// While the first cone is asked, the other ways are out of the way.
+    readonly property bool asking: way === "cone" && firstCone.at > 0
     signal entered(string made)
 
-    clip: true
     contentHeight: content.height + 64
-    boundsBehavior: Flickable.StopAtBounds
 
     Beginning {
         id: beginning
@@ -24,7 +24,7 @@ Flickable {
 
         anchors.horizontalCenter: parent.horizontalCenter
         y: 32
-        width: Math.min(parent.width - 48, 640)
+        width: Math.min(parent.width - 48, Look.wide(640))
         spacing: 16
 
         Say {
@@ -66,6 +66,8 @@ Flickable {
             onWanted: page.way = page.way === "cone" ? "" : "cone"
 
             FirstCone {
+                id: firstCone
+
                 width: parent.width
                 session: page.session
                 onEntered: made => page.entered(made)
@@ -74,7 +76,7 @@ Flickable {
         StartWay {
             objectName: "way-demo"
             width: parent.width
-            visible: !page.session.open
+            visible: !page.session.open && !page.asking
             title: qsTr("Look at the demo")
             about: qsTr("An invented nursery with some seasons behind it, to try everything on.")
             unfolded: page.way === "demo"
@@ -83,7 +85,7 @@ Flickable {
         StartWay {
             objectName: "way-import"
             width: parent.width
-            visible: !page.session.open
+            visible: !page.session.open && !page.asking
             title: qsTr("Import a season folder")
             about: qsTr("A folder of CSV files, as this program exports them, becomes a new book.")
             unfolded: page.way === "import"
@@ -111,6 +113,7 @@ Flickable {
         StartWay {
             objectName: "way-table"
             width: parent.width
+            visible: !page.asking
             title: qsTr("Bring in an old spreadsheet")
             about: qsTr("Lots or parent plants from a list kept elsewhere, its columns matched by hand.")
             unfolded: page.way === "table"
@@ -124,7 +127,7 @@ Flickable {
         StartWay {
             objectName: "way-open"
             width: parent.width
-            visible: !page.session.open
+            visible: !page.session.open && !page.asking
             title: qsTr("Open a book you have")
             about: qsTr("Its file, typed or dropped on this window.")
             unfolded: page.way === "open"
@@ -146,7 +149,7 @@ Flickable {
         StartWay {
             objectName: "way-copy"
             width: parent.width
-            visible: !page.session.open
+            visible: !page.session.open && !page.asking
             title: qsTr("Go back to a copy")
             about: qsTr("A book that is damaged, lost or spoilt by a mistake, as it was before.")
             unfolded: page.way === "copy"
@@ -163,7 +166,7 @@ Flickable {
             CopiesPart {
                 width: parent.width
                 session: page.session
-                path: page.way === "copy" ? spoilt.path : ""
+                path: page.way === "copy" ? spoilt.settled : ""
             }
         }
     }

@@ -13,6 +13,23 @@ Column {
     default property alias needs: inside.data
     signal wanted
 
+    // What was unfolded above it folds up: its own title stays in sight.
+    function stayInSight() {
+        for (let above = way.parent; above; above = above.parent) {
+            if (!(above instanceof Flickable))
+                continue;
+            const top = way.mapToItem(above.contentItem, 0, 0).y;
+            if (top < above.contentY)
+                above.contentY = Math.max(0, top - 8);
+            return;
+        }
+    }
+
+    onUnfoldedChanged: {
+        if (unfolded)
+            Qt.callLater(way.stayInSight);
+    }
+
     T.AbstractButton {
         id: button
 
@@ -23,7 +40,11 @@ Column {
         Accessible.name: way.title + ". " + way.about
         Keys.onReturnPressed: way.wanted()
         Keys.onEnterPressed: way.wanted()
-        onClicked: way.wanted()
+        onClicked: {
+            // What had the keyboard may be about to fold up.
+            button.forceActiveFocus(Qt.MouseFocusReason);
+            way.wanted();
+        }
 
         background: Rectangle {
             radius: 4

@@ -30,13 +30,11 @@ Item {
         session: page.session
         batch: page.batch
     }
-    Flickable {
+    Scroll {
         anchors.top: parent.top
         anchors.bottom: foot.top
         width: parent.width
-        clip: true
         contentHeight: content.height + 24
-        boundsBehavior: Flickable.StopAtBounds
 
         Column {
             id: content
@@ -58,7 +56,7 @@ Item {
                     Accessible.role: Accessible.Heading
                 }
                 Say {
-                    topPadding: Look.title - Look.plain
+                    topPadding: y > 0 ? 0 : Look.title - Look.plain
                     width: Math.min(implicitWidth, content.width)
                     text: table.title
                     color: Look.quiet

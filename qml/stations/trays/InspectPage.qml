@@ -26,12 +26,10 @@ Item {
         tray: page.tray
     }
     // Scrolls where large text leaves no room for the counters.
-    Flickable {
+    Scroll {
         anchors.fill: parent
         contentHeight: sheet.height
         interactive: contentHeight > height
-        boundsBehavior: Flickable.StopAtBounds
-        clip: true
 
         Item {
             id: sheet
@@ -59,7 +57,7 @@ Item {
                         Accessible.role: Accessible.Heading
                     }
                     Say {
-                        topPadding: Look.title - Look.plain
+                        topPadding: y > 0 ? 0 : Look.title - Look.plain
                         width: Math.min(implicitWidth, head.width)
                         text: look.place
                         color: Look.quiet
