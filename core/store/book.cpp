@@ -19,6 +19,7 @@ class Book::File {
   explicit File(std::filesystem::path place) : path(std::move(place)) {}
   std::filesystem::path path;
   soci::session session;
+  engine::Prepared prepared{session}; // goes before its session
   std::optional<Fault> not_copied;
 };
 
@@ -64,6 +65,7 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
       return refuse(done.error());
     Book book(std::move(file));
     auto titled = book.write([&](Writing& writing) { return writing.put(title); });
+    book.file_->prepared.forget();
     book.file_->session.close();
     if (!titled) {
       remove_unfinished(unfinished);
@@ -129,7 +131,7 @@ Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& 
   try {
     way == Way::read ? engine::begin_reading(session) : engine::begin_writing(session);
     begun = true;
-    Tables tables(session, no_series_yet);
+    Tables tables(session, file_->prepared, no_series_yet);
     if (const auto series = tables.ask("SELECT series FROM book").number())
       tables.set_series(static_cast<int>(*series));
     Writing writing(tables);

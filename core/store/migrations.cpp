@@ -27,7 +27,8 @@ namespace {
 /// Within the last step, since reading an entry takes the tables of all of them.
 void chain_older(soci::session& session) {
   constexpr int any_series = 10; // the chain holds no whole codes
-  Tables tables(session, any_series);
+  engine::Prepared prepared(session);
+  Tables tables(session, prepared, any_series);
   chain_older_entries(tables);
 }
 

@@ -9,117 +9,137 @@
 
 namespace coneline::store {
 
-bool Row::has(const std::string& column) const {
-  return row_.get_indicator(column) == soci::i_ok;
+using Holds = engine::Cursor::Holds;
+
+bool Row::has(std::string_view column) const {
+  return row_.holds(row_.column(column)) != Holds::nothing;
 }
 
-std::int64_t Row::whole(const std::string& column) const {
-  switch (row_.get_properties(column).get_data_type()) {
-  case soci::dt_integer:
-    return row_.get<int>(column);
-  case soci::dt_long_long:
-    return row_.get<long long>(column);
-  case soci::dt_unsigned_long_long:
-    return static_cast<std::int64_t>(row_.get<unsigned long long>(column));
-  case soci::dt_double:
-    return static_cast<std::int64_t>(row_.get<double>(column));
-  default:
-    if (auto value = parse_whole(row_.get<std::string>(column)))
+std::int64_t Row::whole_at(int at, std::string_view column) const {
+  switch (row_.holds(at)) {
+  case Holds::whole:
+    return row_.whole(at);
+  case Holds::real:
+    return static_cast<std::int64_t>(row_.real(at));
+  case Holds::text:
+    if (auto value = parse_whole(std::string(row_.text(at))))
       return *value;
-    throw std::runtime_error(phrase("the column {} holds no whole number", column));
+    break;
+  default:
+    break;
   }
+  throw std::runtime_error(phrase("the column {} holds no whole number", column));
 }
 
-double Row::real(const std::string& column) const {
-  if (row_.get_properties(column).get_data_type() == soci::dt_double)
-    return row_.get<double>(column);
-  if (row_.get_properties(column).get_data_type() == soci::dt_string)
-    return parse_real(row_.get<std::string>(column)).value();
-  return static_cast<double>(whole(column));
+double Row::real_at(int at, std::string_view column) const {
+  if (row_.holds(at) == Holds::real)
+    return row_.real(at);
+  if (row_.holds(at) == Holds::text)
+    return parse_real(std::string(row_.text(at))).value();
+  return static_cast<double>(whole_at(at, column));
 }
 
-std::string Row::text(const std::string& column) const {
-  return row_.get<std::string>(column, {});
+std::int64_t Row::whole(std::string_view column) const {
+  return whole_at(row_.column(column), column);
 }
 
-std::optional<std::int64_t> Row::maybe_whole(const std::string& column) const {
-  return has(column) ? std::optional(whole(column)) : std::nullopt;
+double Row::real(std::string_view column) const {
+  return real_at(row_.column(column), column);
 }
 
-std::optional<double> Row::maybe_real(const std::string& column) const {
-  return has(column) ? std::optional(real(column)) : std::nullopt;
+std::string_view Row::view(std::string_view column) const {
+  return row_.text(row_.column(column));
 }
 
-Date Row::date(const std::string& column) const {
-  auto read = Date::parse(text(column));
+std::string Row::text(std::string_view column) const {
+  return std::string(view(column));
+}
+
+std::optional<std::int64_t> Row::maybe_whole(std::string_view column) const {
+  const int at = row_.column(column);
+  return row_.holds(at) == Holds::nothing ? std::nullopt : std::optional(whole_at(at, column));
+}
+
+std::optional<double> Row::maybe_real(std::string_view column) const {
+  const int at = row_.column(column);
+  return row_.holds(at) == Holds::nothing ? std::nullopt : std::optional(real_at(at, column));
+}
+
+Date Row::date(std::string_view column) const {
+  auto read = Date::parse(view(column));
   if (!read)
     throw std::runtime_error(read.error().what);
   return *read;
 }
 
-std::optional<Date> Row::maybe_date(const std::string& column) const {
+std::optional<Date> Row::maybe_date(std::string_view column) const {
   return has(column) ? std::optional(date(column)) : std::nullopt;
 }
 
 Statement& Statement::with(std::int64_t value) {
-  bound_.push_back({Bound::Type::whole, value, 0, {}, soci::i_ok});
+  bound_.emplace_back(value);
   return *this;
 }
 
 Statement& Statement::with(double value) {
-  bound_.push_back({Bound::Type::real, 0, value, {}, soci::i_ok});
+  bound_.emplace_back(value);
   return *this;
 }
 
 Statement& Statement::with(std::string value) {
   if (!is_utf8(value))
     throw NotText("a text holds bytes that are no UTF-8");
-  bound_.push_back({Bound::Type::text, 0, 0, std::move(value), soci::i_ok});
+  bound_.emplace_back(std::move(value));
   return *this;
 }
 
 Statement& Statement::with_nothing() {
-  bound_.push_back({Bound::Type::nothing, 0, 0, {}, soci::i_null});
+  bound_.emplace_back();
   return *this;
 }
 
-soci::details::prepare_temp_type Statement::prepared() {
-  auto prepared = session_.prepare << sql_;
-  for (auto& value : bound_)
-    switch (value.type) {
-    case Bound::Type::whole:
-      prepared, soci::use(value.whole, value.indicator);
-      break;
-    case Bound::Type::real:
-      prepared, soci::use(value.real, value.indicator);
-      break;
-    case Bound::Type::text:
-    case Bound::Type::nothing:
-      prepared, soci::use(value.text, value.indicator);
-      break;
-    }
-  return prepared;
+engine::Cursor Statement::asked() const {
+  return prepared_ != nullptr ? prepared_->take(sql_) : engine::Cursor(*session_, sql_);
+}
+
+void Statement::bind(engine::Cursor& cursor) const {
+  for (const auto& value : bound_) {
+    if (const auto* whole = std::get_if<std::int64_t>(&value))
+      cursor.bind(*whole);
+    else if (const auto* real = std::get_if<double>(&value))
+      cursor.bind(*real);
+    else if (const auto* text = std::get_if<std::string>(&value))
+      cursor.bind(*text);
+    else
+      cursor.bind_nothing();
+  }
 }
 
 void Statement::run() {
-  soci::statement statement = prepared();
-  statement.execute(true);
+  auto cursor = asked();
+  bind(cursor);
+  while (cursor.step()) {
+  }
 }
 
 void Statement::each(const std::function<void(const Row&)>& take) {
-  const soci::rowset<soci::row> rows = prepared();
-  for (const auto& row : rows)
-    take(Row(row));
+  auto cursor = asked();
+  bind(cursor);
+  const Row row(cursor);
+  while (cursor.step())
+    take(row);
 }
 
 std::optional<std::int64_t> Statement::number() {
-  long long value = 0;
-  soci::indicator indicator = soci::i_null;
-  auto statement_parts = prepared();
-  statement_parts, soci::into(value, indicator);
-  soci::statement statement = statement_parts;
-  if (!statement.execute(true) || indicator != soci::i_ok)
+  auto cursor = asked();
+  bind(cursor);
+  if (!cursor.step())
     return std::nullopt;
+  const auto value =
+      cursor.holds(0) == Holds::nothing ? std::nullopt : std::optional(cursor.whole(0));
+  // To the end, so that what writes has written all of it.
+  while (cursor.step()) {
+  }
   return value;
 }
 

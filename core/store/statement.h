@@ -8,48 +8,56 @@
 #include "core/base/date.h"
 #include "core/book/id.h"
 #include "core/book/words.h"
+#include "core/store/engine/prepared.h"
 
-#include <soci/soci.h>
-
-#include <deque>
 #include <functional>
 #include <optional>
 #include <stdexcept>
 #include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
 
 namespace coneline::store {
 
-/// A row with its columns by name. Numbers are read whatever type the engine gave the column.
+/// A row with its columns by name, until the next one comes. Numbers are read whatever type the
+/// engine gave the column.
 class Row {
  public:
-  explicit Row(const soci::row& row) : row_(row) {}
+  explicit Row(const engine::Cursor& row) : row_(row) {}
 
-  [[nodiscard]] std::int64_t whole(const std::string& column) const;
-  [[nodiscard]] double real(const std::string& column) const;
-  [[nodiscard]] std::string text(const std::string& column) const;
-  [[nodiscard]] bool has(const std::string& column) const; ///< is not NULL
+  [[nodiscard]] std::int64_t whole(std::string_view column) const;
+  [[nodiscard]] double real(std::string_view column) const;
+  [[nodiscard]] std::string text(std::string_view column) const; ///< empty where NULL
+  [[nodiscard]] bool has(std::string_view column) const;         ///< is not NULL
 
-  [[nodiscard]] std::optional<std::int64_t> maybe_whole(const std::string& column) const;
-  [[nodiscard]] std::optional<double> maybe_real(const std::string& column) const;
+  [[nodiscard]] std::optional<std::int64_t> maybe_whole(std::string_view column) const;
+  [[nodiscard]] std::optional<double> maybe_real(std::string_view column) const;
   /// A damaged date is a fault of the book and throws.
-  [[nodiscard]] Date date(const std::string& column) const;
-  [[nodiscard]] std::optional<Date> maybe_date(const std::string& column) const;
+  [[nodiscard]] Date date(std::string_view column) const;
+  [[nodiscard]] std::optional<Date> maybe_date(std::string_view column) const;
   template <class Id>
-  [[nodiscard]] std::optional<Id> maybe_id(const std::string& column) const {
+  [[nodiscard]] std::optional<Id> maybe_id(std::string_view column) const {
     const auto value = maybe_whole(column);
     return value ? std::optional<Id>(Id{*value}) : std::nullopt;
   }
   /// One of a closed set of words; another word is a fault of the book and throws.
   template <class Set>
-  [[nodiscard]] Set one_of(const std::string& column) const {
-    auto read = book::read_word<Set>(text(column));
-    if (!read)
-      throw std::runtime_error(read.error().what);
-    return *read;
+  [[nodiscard]] Set one_of(std::string_view column) const {
+    const auto said = view(column);
+    for (const auto& [member, name] : book::Words<Set>::all)
+      if (name == said)
+        return member;
+    throw std::runtime_error(book::read_word<Set>(said).error().what);
   }
 
  private:
-  const soci::row& row_;
+  /// A text, or nothing where NULL; anything else throws.
+  [[nodiscard]] std::string_view view(std::string_view column) const;
+  [[nodiscard]] std::int64_t whole_at(int at, std::string_view column) const;
+  [[nodiscard]] double real_at(int at, std::string_view column) const;
+
+  const engine::Cursor& row_;
 };
 
 /// A text that is no UTF-8, which no book takes.
@@ -60,7 +68,11 @@ class NotText : public std::runtime_error {
 
 class Statement {
  public:
-  Statement(soci::session& session, std::string sql) : session_(session), sql_(std::move(sql)) {}
+  /// Prepared for this once.
+  Statement(soci::session& session, std::string sql) : session_(&session), sql_(std::move(sql)) {}
+  /// Kept for the next time.
+  Statement(engine::Prepared& prepared, std::string sql)
+      : prepared_(&prepared), sql_(std::move(sql)) {}
 
   /// Values in the order of their places.
   Statement& with(std::int64_t value);
@@ -88,18 +100,14 @@ class Statement {
   std::optional<std::int64_t> number();
 
  private:
-  struct Bound {
-    enum class Type { whole, real, text, nothing } type;
-    long long whole = 0;
-    double real = 0;
-    std::string text;
-    soci::indicator indicator = soci::i_ok;
-  };
-  soci::details::prepare_temp_type prepared();
+  using Bound = std::variant<std::monostate, std::int64_t, double, std::string>;
+  [[nodiscard]] engine::Cursor asked() const;
+  void bind(engine::Cursor& cursor) const;
 
-  soci::session& session_;
+  soci::session* session_ = nullptr;
+  engine::Prepared* prepared_ = nullptr;
   std::string sql_;
-  std::deque<Bound> bound_; // a deque, since SOCI keeps references
+  std::vector<Bound> bound_;
 };
 
 } // namespace coneline::store

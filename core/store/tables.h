@@ -12,9 +12,10 @@ namespace coneline::store {
 
 class Tables {
  public:
-  Tables(soci::session& session, int series) : session_(session), series_(series) {}
+  Tables(soci::session& session, engine::Prepared& prepared, int series)
+      : session_(session), prepared_(prepared), series_(series) {}
 
-  Statement ask(std::string sql) { return {session_, std::move(sql)}; }
+  Statement ask(std::string sql) { return {prepared_, std::move(sql)}; }
   soci::session& session() { return session_; }
 
   [[nodiscard]] int series() const { return series_; }
@@ -26,6 +27,7 @@ class Tables {
 
  private:
   soci::session& session_;
+  engine::Prepared& prepared_;
   int series_;
 };
 

@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/stats/next_value.h"
+#include "core/work/one_reading.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -98,13 +99,19 @@ std::optional<Expected> seeds_expected(const ConeCourse& course,
 } // namespace
 
 std::vector<ConeCourse> cone_courses(store::Reading& reading, const book::Registers& registers) {
+  OneReading once(reading, registers);
+  return cone_courses(once);
+}
+
+std::vector<ConeCourse> cone_courses(OneReading& once) {
+  const auto& registers = once.registers();
   std::vector<ConeCourse> courses;
   std::map<book::ConeId, std::size_t> at;
-  for (auto& line : cone_lines(reading, registers)) {
+  for (auto& line : cone_lines(once)) {
     at[line.cone.id] = courses.size();
     courses.push_back({std::move(line), {}, {}, {}, {}, {}, {}, {}, {}, {}});
   }
-  for (const auto& entry : reading.standing_entries(book::Verb::check_scales))
+  for (const auto& entry : once.reading().standing_entries(book::Verb::check_scales))
     if (entry.cone)
       add_look(courses[at.at(*entry.cone)], entry);
   auto months = ripened(courses, registers);

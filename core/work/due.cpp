@@ -8,25 +8,21 @@
 
 namespace coneline::work {
 
-DueGround::DueGround(store::Reading& book, const book::Registers& all, Date on,
-                     const DueHabits& wanted)
-    : reading(book), registers(all), day(on), habits(wanted), cones(cone_courses(book, all)) {
-  for (auto& line : lot_lines(book, all))
+DueGround::DueGround(OneReading& all, Date on, const DueHabits& wanted)
+    : once(all), reading(all.reading()), registers(all.registers()), day(on), habits(wanted),
+      cones(all.cone_courses()), done_(std::make_shared<Done>()) {
+  for (const auto& line : once.lot_lines())
     if (line.total() > 0)
-      lots.push_back(std::move(line));
-  for (const auto verb : {book::Verb::inspect, book::Verb::clean, book::Verb::sow,
-                          book::Verb::store, book::Verb::want_label, book::Verb::print_label})
-    for (const auto& entry : reading.standing_entries(verb))
-      if (entry.lot && entry.date <= day) {
-        auto& before = done_[{verb, *entry.lot}];
-        ++before.times;
-        before.last = entry.date;
-      }
+      lots.emplace_back(line);
+  for (const auto verb : {book::Verb::inspect, book::Verb::clean, book::Verb::store,
+                          book::Verb::want_label, book::Verb::print_label})
+    (*done_)[verb] = store::done_to_lots(reading, verb, day);
 }
 
-DoneBefore DueGround::done(book::Verb verb, book::LotId lot) const {
-  const auto found = done_.find({verb, lot});
-  return found == done_.end() ? DoneBefore{} : found->second;
+store::DoneToLot DueGround::done(book::Verb verb, book::LotId lot) const {
+  const auto& of_verb = done_->at(verb);
+  const auto found = of_verb.find(lot);
+  return found == of_verb.end() ? store::DoneToLot{} : found->second;
 }
 
 std::string due_key(DueKind kind, const Code& code, int times) {
@@ -57,12 +53,17 @@ void say_missed(Due& due, Date day, const DueHabits& habits) {
 
 std::vector<Due> due_on(store::Reading& reading, const book::Registers& registers, Date day,
                         const DueHabits& habits) {
-  const DueGround ground(reading, registers, day, habits);
+  OneReading once(reading, registers);
+  return due_on(once, day, habits);
+}
+
+std::vector<Due> due_on(OneReading& once, Date day, const DueHabits& habits) {
+  const DueGround ground(once, day, habits);
   DueList list(ground);
   for (const auto source :
        {cones_due, pollen_due, seed_due, trays_due, pots_due, plants_due, labels_due, mix_due})
     source(ground, list);
-  const auto answers = due_answers(reading);
+  const auto answers = due_answers(once.reading());
   std::vector<Due> due;
   for (auto& each : list.take()) {
     if (const auto found = answers.find(each.key); found != answers.end()) {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/labels_to_renew.h"
 
-#include "core/work/overview.h"
+#include "core/store/sums.h"
+#include "core/work/one_reading.h"
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 
 namespace coneline::work {
@@ -14,31 +14,6 @@ namespace {
 void later(std::optional<Date>& date, Date other) {
   if (!date || *date < other)
     date = other;
-}
-
-/// The last day of a standing entry about each lot, up to a day.
-std::map<book::LotId, Date> last_entered(store::Reading& reading, Date today) {
-  const auto entries = reading.entries();
-  std::set<book::EntryId> reversed;
-  for (const auto& entry : entries)
-    if (entry.reverses)
-      reversed.insert(*entry.reverses);
-  std::map<book::LotId, Date> seen;
-  const auto note = [&](book::LotId lot, Date date) {
-    auto& last = seen.try_emplace(lot, date).first->second;
-    last = std::max(last, date);
-  };
-  for (const auto& entry : entries) {
-    if (entry.reverses || reversed.contains(entry.id) || entry.date > today)
-      continue;
-    if (entry.lot)
-      note(*entry.lot, entry.date);
-    for (const auto& movement : entry.movements) {
-      note(movement.from.lot, entry.date);
-      note(movement.to.lot, entry.date);
-    }
-  }
-  return seen;
 }
 
 } // namespace
@@ -55,11 +30,18 @@ std::map<Code, LabelHistory> label_histories(store::Reading& reading) {
 
 std::vector<LabelToRenew> labels_to_renew(store::Reading& reading, Date today, int days) {
   const auto registers = reading.registers();
-  const auto histories = label_histories(reading);
-  const auto seen = last_entered(reading, today);
-  const auto sighted = reading.last_seen(today);
+  OneReading once(reading, registers);
+  return labels_to_renew(once, label_histories(reading), today, days);
+}
+
+std::vector<LabelToRenew> labels_to_renew(OneReading& once,
+                                          const std::map<Code, LabelHistory>& histories, Date today,
+                                          int days) {
+  const auto& registers = once.registers();
+  const auto seen = store::last_entered(once.reading(), today);
+  const auto sighted = once.reading().last_seen(today);
   std::vector<std::pair<int, LabelToRenew>> found;
-  for (const auto& line : lot_lines(reading, registers)) {
+  for (const auto& line : once.lot_lines()) {
     if (line.total() == 0)
       continue;
     LabelToRenew label{line.lot.code, {}, {}, line.place, 0};

@@ -2,6 +2,7 @@
 #include "core/work/line_back.h"
 
 #include "core/base/phrase.h"
+#include "core/work/one_reading.h"
 
 #include <fmt/format.h>
 
@@ -15,11 +16,11 @@ namespace {
 
 using Flows = std::vector<store::Flow>;
 
-std::map<book::ConeId, std::vector<book::Entry>> passes(store::Reading& reading) {
+std::map<book::ConeId, std::vector<book::Entry>> by_cone(const std::vector<book::Entry>& passes) {
   std::map<book::ConeId, std::vector<book::Entry>> by_cone;
-  for (auto& entry : reading.standing_entries(book::Verb::pollinate))
+  for (const auto& entry : passes)
     if (entry.cone)
-      by_cone[*entry.cone].push_back(std::move(entry));
+      by_cone[*entry.cone].push_back(entry);
   return by_cone;
 }
 
@@ -126,21 +127,27 @@ std::optional<book::Cross> cross_of_origin(store::Reading& reading,
   const auto* cone = std::get_if<book::ConeId>(&origin);
   if (cone == nullptr)
     return std::nullopt;
-  return book::cross_of(registers, registers.cone(*cone), passes(reading)[*cone]);
+  return book::cross_of(registers, registers.cone(*cone),
+                        by_cone(reading.standing_entries(book::Verb::pollinate))[*cone]);
 }
 
 } // namespace
 
 std::map<book::Origin, OriginName> origin_names(store::Reading& reading,
                                                 const book::Registers& registers) {
-  const auto by_cone = passes(reading);
+  return origin_names(registers, reading.standing_entries(book::Verb::pollinate));
+}
+
+std::map<book::Origin, OriginName> origin_names(const book::Registers& registers,
+                                                const std::vector<book::Entry>& passes) {
+  const auto of_cone = by_cone(passes);
   std::map<book::Origin, OriginName> names;
   std::map<book::Origin, book::Cross> crosses;
   std::map<std::string, std::set<book::Cross>> of_name;
   for (const auto& cone : registers.cones) {
-    const auto found = by_cone.find(cone.id);
+    const auto found = of_cone.find(cone.id);
     const auto cross = book::cross_of(registers, cone,
-                                      found == by_cone.end() ? std::span<const book::Entry>()
+                                      found == of_cone.end() ? std::span<const book::Entry>()
                                                              : std::span(found->second));
     names[cone.id] = {book::cross_name(registers, cross), book::taxon_formula(registers, cross),
                       registers.plant(cross.seed_parent).taxon, cone.code};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/overview.h"
 
-#include "core/work/pollen.h"
+#include "core/work/one_reading.h"
 
 #include <algorithm>
 #include <numeric>
@@ -34,12 +34,17 @@ std::int64_t LotLine::total() const {
 }
 
 std::vector<LotLine> lot_lines(store::Reading& reading, const book::Registers& registers) {
-  const auto origins = origin_names(reading, registers);
-  const auto came = came_in(reading);
-  const auto places = reading.places();
+  OneReading once(reading, registers);
+  return lot_lines(once);
+}
+
+std::vector<LotLine> lot_lines(OneReading& once) {
+  const auto& origins = once.origins();
+  const auto came = came_in(once.reading());
+  const auto places = once.reading().places();
   std::vector<LotLine> lines;
   std::unordered_map<book::LotId, std::size_t> at;
-  for (auto& lot : reading.lots()) {
+  for (const auto& lot : once.lots()) {
     const auto arrived = came.find(lot.id);
     if (arrived == came.end())
       continue;
@@ -52,7 +57,7 @@ std::vector<LotLine> lot_lines(store::Reading& reading, const book::Registers& r
                      place == places.end() ? std::nullopt : std::optional(place->second),
                      arrived->second.first});
   }
-  for (const auto& [account, count] : reading.balances())
+  for (const auto& [account, count] : once.balances())
     if (const auto found = at.find(account.lot);
         found != at.end() && book::standing(account.state) == book::Standing::on_hand)
       lines[found->second].on_hand[account.state] = count;
@@ -60,13 +65,18 @@ std::vector<LotLine> lot_lines(store::Reading& reading, const book::Registers& r
 }
 
 std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers& registers) {
-  const auto origins = origin_names(reading, registers);
+  OneReading once(reading, registers);
+  return cone_lines(once);
+}
+
+std::vector<ConeLine> cone_lines(OneReading& once) {
+  const auto& origins = once.origins();
   std::map<book::ConeId, ConeLine> lines;
-  for (const auto& cone : registers.cones) {
+  for (const auto& cone : once.registers().cones) {
     const auto origin = origins.find(cone.id);
     lines[cone.id] = {cone, origin == origins.end() ? OriginName{} : origin->second, {}, {}, 0, {}};
   }
-  for (const auto& entry : reading.standing_entries(book::Verb::pollinate))
+  for (const auto& entry : once.passes())
     if (entry.cone) {
       auto& line = lines.at(*entry.cone);
       if (line.passes.empty() || line.passes.back() <= entry.date)
@@ -74,9 +84,10 @@ std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers&
       line.passes.push_back(entry.date);
       std::ranges::sort(line.passes);
     }
-  for (const auto& entry : reading.standing_entries(book::Verb::harvest))
+  for (const auto& entry : once.reading().standing_entries(book::Verb::harvest))
     for (const auto& movement : entry.movements) {
-      auto& line = lines.at(std::get<book::ConeId>(reading.lot(movement.to.lot).origin));
+      const auto& lot = book::row_of(once.lots(), movement.to.lot);
+      auto& line = lines.at(std::get<book::ConeId>(lot.origin));
       line.harvested += movement.count.value();
       line.harvested_on = line.harvested_on ? std::min(*line.harvested_on, entry.date) : entry.date;
     }
@@ -87,11 +98,16 @@ std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers&
 }
 
 OnHand on_hand(store::Reading& reading, const book::Registers& registers) {
+  OneReading once(reading, registers);
+  return on_hand(once);
+}
+
+OnHand on_hand(OneReading& once) {
   OnHand sums;
-  sums.pollen_lots = std::ranges::count_if(pollen_lines(reading, registers), &PollenLine::there);
-  for (const auto& line : cone_lines(reading, registers))
-    sums.cones += line.harvested == 0 ? 1 : 0;
-  for (const auto& [account, count] : reading.balances())
+  sums.pollen_lots = std::ranges::count_if(once.pollen_lines(), &PollenLine::there);
+  for (const auto& course : once.cone_courses())
+    sums.cones += course.line.harvested == 0 ? 1 : 0;
+  for (const auto& [account, count] : once.balances())
     switch (account.state) {
     case book::State::unsorted:
     case book::State::judged_filled:

@@ -2,6 +2,7 @@
 #include "core/work/pollen_line.h"
 
 #include "core/base/phrase.h"
+#include "core/store/sums.h"
 
 #include <fmt/format.h>
 
@@ -32,12 +33,13 @@ void read_notes(store::Reading& reading, book::Verb verb, PollenSteps& steps) {
 
 } // namespace
 
-PollenSteps pollen_steps(store::Reading& reading, const book::Registers& registers) {
+PollenSteps pollen_steps(OneReading& once) {
+  auto& reading = once.reading();
   PollenSteps steps;
   for (const auto verb :
        {book::Verb::collect_pollen, book::Verb::discard_pollen, book::Verb::test_pollen})
     read_notes(reading, verb, steps);
-  for (const auto& entry : reading.standing_entries(book::Verb::pollinate))
+  for (const auto& entry : once.passes())
     for (const auto& used : std::get<book::Pollination>(entry.detail).pollen)
       if (used.lot)
         steps.of[*used.lot].push_back(
@@ -45,18 +47,23 @@ PollenSteps pollen_steps(store::Reading& reading, const book::Registers& registe
   for (auto& [lot, list] : steps.of)
     std::ranges::stable_sort(list, {}, &PollenStep::date);
   // A lot whose first collection was made as an entry and reversed holds nothing.
-  for (const auto& entry : reading.entries())
-    if (entry.verb == book::Verb::collect_pollen && !entry.reverses) {
-      const auto& note = std::get<book::PollenNote>(entry.detail);
-      const auto& lot = registers.pollen_lot(note.lot);
-      if (!note.millilitres && entry.date == lot.collected && reading.reversed_by(entry.id))
-        steps.taken_back[note.lot] = entry.date;
-    }
+  for (const auto& entry : store::reversed_entries(reading, book::Verb::collect_pollen)) {
+    const auto& note = std::get<book::PollenNote>(entry.detail);
+    const auto& lot = once.registers().pollen_lot(note.lot);
+    if (!note.millilitres && entry.date == lot.collected)
+      steps.taken_back[note.lot] = entry.date;
+  }
   return steps;
 }
 
 std::vector<PollenLine> pollen_lines(store::Reading& reading, const book::Registers& registers) {
-  auto steps = pollen_steps(reading, registers);
+  OneReading once(reading, registers);
+  return pollen_lines(once);
+}
+
+std::vector<PollenLine> pollen_lines(OneReading& once) {
+  const auto& registers = once.registers();
+  auto steps = pollen_steps(once);
   std::vector<PollenLine> lines;
   for (const auto& lot : registers.pollen_lots) {
     PollenLine line;
@@ -116,7 +123,8 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
     return refuse(fault(phrase("{} was collected on {}, {} days after this", code,
                                lot.collected.said(), days_between(day, lot.collected)),
                         "Check the day or the pollen lot."));
-  auto steps = pollen_steps(reading, registers);
+  OneReading once(reading, registers);
+  auto steps = pollen_steps(once);
   if (steps.taken_back.contains(lot.id))
     return refuse(
         fault(phrase("the collection of {} was taken back", code), "Name another pollen lot."));

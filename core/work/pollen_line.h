@@ -2,7 +2,7 @@
 #pragma once
 // What goes into and out of a pollen lot day by day. Private to this room.
 
-#include "core/work/pollen.h"
+#include "core/work/one_reading.h"
 
 #include <map>
 
@@ -21,6 +21,6 @@ struct PollenSteps {
   std::map<book::PollenLotId, std::vector<PollenStep>> of;
   std::map<book::PollenLotId, Date> taken_back; ///< first collections that were reversed
 };
-PollenSteps pollen_steps(store::Reading& reading, const book::Registers& registers);
+PollenSteps pollen_steps(OneReading& once);
 
 } // namespace coneline::work

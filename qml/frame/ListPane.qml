@@ -15,32 +15,71 @@ Item {
     signal labelsWanted
     signal crossesWanted
 
-    TodayList {
-        anchors.fill: parent
-        visible: pane.page === "today"
-        session: pane.session
-        chosen: pane.chosen
-        onOpened: code => pane.opened(code)
-        onWanted: (code, verb) => pane.wanted(code, verb)
-    }
-    FoundList {
-        anchors.fill: parent
-        visible: pane.page === "found"
-        finder: pane.finder
-        chosen: pane.chosen
-        onOpened: code => pane.opened(code)
-    }
-    StationPage {
-        readonly property bool mine: pane.page !== "today" && pane.page !== "found"
+    WhenShown {
+        id: today
 
         anchors.fill: parent
-        visible: mine
-        session: pane.session
-        station: mine ? pane.page : ""
-        chosen: pane.chosen
-        onOpened: code => pane.opened(code)
-        onWanted: deed => pane.wanted("", deed)
-        onLabelsWanted: pane.labelsWanted()
-        onCrossesWanted: pane.crossesWanted()
+        shown: pane.page === "today"
+        file: "stations/TodayList.qml"
+        given: ({
+                "session": pane.session,
+                "chosen": pane.chosen
+            })
+    }
+    Connections {
+        target: today.item
+
+        function onOpened(code: string) {
+            pane.opened(code);
+        }
+        function onWanted(code: string, verb: string) {
+            pane.wanted(code, verb);
+        }
+    }
+    WhenShown {
+        id: found
+
+        anchors.fill: parent
+        shown: pane.page === "found"
+        file: "stations/FoundList.qml"
+        given: ({
+                "finder": pane.finder,
+                "chosen": pane.chosen
+            })
+    }
+    Connections {
+        target: found.item
+
+        function onOpened(code: string) {
+            pane.opened(code);
+        }
+    }
+    WhenShown {
+        id: station
+
+        anchors.fill: parent
+        shown: ["pollen", "cones", "seed", "trays", "pots", "out"].includes(pane.page)
+        file: "stations/StationPage.qml"
+        given: ({
+                "session": pane.session,
+                "station": shown ? pane.page : "",
+                "chosen": pane.chosen
+            })
+    }
+    Connections {
+        target: station.item
+
+        function onOpened(code: string) {
+            pane.opened(code);
+        }
+        function onWanted(deed: string) {
+            pane.wanted("", deed);
+        }
+        function onLabelsWanted() {
+            pane.labelsWanted();
+        }
+        function onCrossesWanted() {
+            pane.crossesWanted();
+        }
     }
 }

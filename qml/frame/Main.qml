@@ -7,7 +7,8 @@ Window {
     id: window
 
     required property Session session
-    property string page: "start"
+    /// Chosen when the window is made, so that no other page is made for nothing.
+    property string page: ""
     property string chosen: ""
     property string deed: ""
     property bool inHand: false
@@ -66,7 +67,7 @@ Window {
     function help() {
         window.helping = !window.helping;
         if (window.helping)
-            helpPane.focusSearch();
+            helpPane.item.focusSearch();
         else
             ready.focusField();
     }
@@ -93,7 +94,7 @@ Window {
     minimumHeight: 560
     visible: true
     color: Look.paper
-    Component.onCompleted: leaveStart()
+    Component.onCompleted: page = session.empty ? "start" : "today"
     title: session.open ? session.name + " – Coneline" : "Coneline"
 
     Binding {
@@ -257,14 +258,23 @@ Window {
                 onLetter: text => ready.take(text)
                 onOver: window.go("today")
             }
-            HelpPane {
+            WhenShown {
                 id: helpPane
 
-                visible: window.helping
+                shown: window.helping
                 width: window.tall ? parent.width : Math.round(parent.width * 0.4)
                 height: parent.height
-                wanted: [window.labelling ? "labels" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
-                onClosed: window.help()
+                file: "help/HelpPane.qml"
+                given: ({
+                        "wanted": [window.labelling ? "labels" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
+                    })
+            }
+            Connections {
+                target: helpPane.item
+
+                function onClosed() {
+                    window.help();
+                }
             }
         }
         ReadyBar {

@@ -23,54 +23,115 @@ Item {
 
     /// Counts of a tray that were not entered yet go into the book; false where they are refused.
     function settle(): bool {
-        return inspect.settle() && table.settle();
+        return (!inspect.item || inspect.item.settle()) && (!table.item || table.item.settle());
     }
 
-    TablePage {
+    WhenShown {
         id: table
 
         anchors.fill: parent
-        visible: side.inHand && side.chosen.startsWith("B")
-        session: side.session
-        batch: visible ? side.chosen : ""
-        onClosed: side.closed()
-        onLetter: text => side.letter(text)
+        shown: side.inHand && side.chosen.startsWith("B")
+        file: "stations/table/TablePage.qml"
+        given: ({
+                "session": side.session,
+                "batch": visible ? side.chosen : ""
+            })
     }
-    InspectPage {
+    Connections {
+        target: table.item
+
+        function onClosed() {
+            side.closed();
+        }
+        function onLetter(text: string) {
+            side.letter(text);
+        }
+    }
+    WhenShown {
         id: inspect
 
         anchors.fill: parent
-        visible: side.inHand && side.chosen !== "" && !table.visible
-        session: side.session
-        tray: visible ? side.chosen : ""
-        onClosed: side.closed()
-        onEntered: side.entered("")
-        onLetter: text => side.letter(text)
+        shown: side.inHand && side.chosen !== "" && !table.shown
+        file: "stations/trays/InspectPage.qml"
+        given: ({
+                "session": side.session,
+                "tray": visible ? side.chosen : ""
+            })
     }
-    DeedPage {
-        anchors.fill: parent
-        visible: side.deed !== "" && !inspect.visible && !table.visible && !side.labelling
-        session: side.session
-        code: side.chosen
-        deed: visible ? side.deed : ""
-        onClosed: side.closed()
-        onEntered: made => side.entered(made)
+    Connections {
+        target: inspect.item
+
+        function onClosed() {
+            side.closed();
+        }
+        function onEntered() {
+            side.entered("");
+        }
+        function onLetter(text: string) {
+            side.letter(text);
+        }
     }
-    LotPage {
+    WhenShown {
+        id: form
+
         anchors.fill: parent
-        visible: side.chosen !== "" && side.deed === "" && !inspect.visible && !table.visible && !side.labelling
-        session: side.session
-        code: side.chosen
-        onWanted: verb => side.wanted(verb)
-        onOpened: code => side.opened(code)
+        shown: side.deed !== "" && !inspect.shown && !table.shown && !side.labelling
+        file: "stations/lot/DeedPage.qml"
+        given: ({
+                "session": side.session,
+                "code": side.chosen,
+                "deed": visible ? side.deed : ""
+            })
     }
-    LabelsPage {
+    Connections {
+        target: form.item
+
+        function onClosed() {
+            side.closed();
+        }
+        function onEntered(made: string) {
+            side.entered(made);
+        }
+    }
+    WhenShown {
+        id: lot
+
         anchors.fill: parent
-        visible: side.labelling
-        session: side.session
-        station: visible ? side.page : ""
-        first: visible ? side.chosen : ""
-        onClosed: side.closed()
+        shown: side.chosen !== "" && side.deed === "" && !inspect.shown && !table.shown && !side.labelling
+        file: "stations/lot/LotPage.qml"
+        given: ({
+                "session": side.session,
+                "code": side.chosen
+            })
+    }
+    Connections {
+        target: lot.item
+
+        function onWanted(verb: string) {
+            side.wanted(verb);
+        }
+        function onOpened(code: string) {
+            side.opened(code);
+        }
+    }
+    WhenShown {
+        id: labels
+
+        anchors.fill: parent
+        shown: side.labelling
+        file: "stations/labels/LabelsPage.qml"
+        given: ({
+                "session": side.session,
+                "station": visible ? side.page : "",
+                "first": visible ? side.chosen : ""
+            })
+    }
+    Connections {
+        target: labels.item
+
+        function onClosed() {
+            side.closed();
+        }
     }
     NothingChosen {
         id: nothing

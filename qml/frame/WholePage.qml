@@ -19,63 +19,52 @@ Loader {
         return whole.page === "round" && whole.item && whole.item.scan(text);
     }
 
-    visible: page === "crosses" || page === "results" || page === "season" || page === "start" || page === "round" || page === "look" || page === "book"
-    active: visible
-    sourceComponent: page === "crosses" ? crosses : page === "results" ? results : page === "season" ? season : page === "round" ? round : page === "look" ? look : page === "book" ? book : start
+    readonly property var files: ({
+            "crosses": "crosses/CrossesPage.qml",
+            "results": "results/ResultsPage.qml",
+            "season": "season/SeasonPage.qml",
+            "round": "round/RoundPage.qml",
+            "look": "look/LookPage.qml",
+            "book": "start/BookPage.qml",
+            "start": "start/StartPage.qml"
+        })
 
-    Component {
-        id: crosses
-
-        CrossesPage {
-            session: whole.session
-        }
+    // By its file, since a type that is named is read before the window is there.
+    function make() {
+        const file = whole.files[whole.page];
+        const given = {
+            "session": whole.session
+        };
+        if (whole.page === "results")
+            given.tall = whole.tall;
+        if (file === undefined)
+            whole.source = "";
+        else
+            whole.setSource(Qt.resolvedUrl("../stations/" + file), given);
     }
-    Component {
-        id: results
 
-        ResultsPage {
-            session: whole.session
-            tall: whole.tall
-            onOpened: code => whole.opened(code)
-        }
+    visible: files[page] !== undefined
+    onPageChanged: make()
+    onTallChanged: {
+        if (whole.item && whole.page === "results")
+            whole.item.tall = whole.tall;
     }
-    Component {
-        id: season
 
-        SeasonPage {
-            session: whole.session
-            onOpened: code => whole.opened(code)
+    Connections {
+        target: whole.item
+        ignoreUnknownSignals: true
+
+        function onEntered(made: string) {
+            whole.entered(made);
         }
-    }
-    Component {
-        id: round
-
-        RoundPage {
-            session: whole.session
-            onLetter: text => whole.letter(text)
-            onOver: whole.over()
+        function onOpened(code: string) {
+            whole.opened(code);
         }
-    }
-    Component {
-        id: look
-
-        LookPage {
-            session: whole.session
+        function onLetter(text: string) {
+            whole.letter(text);
         }
-    }
-    Component {
-        id: book
-
-        BookPage {
-            session: whole.session
-        }
-    }
-    Component {
-        id: start
-
-        StartPage {
-            session: whole.session
-            onEntered: made => whole.entered(made)
+        function onOver() {
+            whole.over();
         }
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "core/work/one_reading.h"
 #include "core/work/reverse.h"
 #include "entry_words.h"
 #include "wording.h"
@@ -179,11 +180,12 @@ void Session::read_anew() {
     Standing now;
     now.today = today;
     now.registers = reading.registers();
-    now.lots = work::lot_lines(reading, now.registers);
-    now.cones = work::cone_courses(reading, now.registers);
-    now.pollen = work::pollen_lines(reading, now.registers);
-    now.due = work::due_on(reading, now.registers, today);
-    now.on_hand = work::on_hand(reading, now.registers);
+    work::OneReading once(reading, now.registers);
+    now.due = work::due_on(once, today);
+    now.on_hand = work::on_hand(once);
+    now.lots = once.lot_lines();
+    now.cones = once.cone_courses();
+    now.pollen = once.pollen_lines();
     return now;
   });
   if (standing)

@@ -72,11 +72,7 @@ Item {
                         objectName: "calendar"
                         text: page.calendar ? qsTr("calendar  ▴") : qsTr("calendar  ▾")
                         weight: "quiet"
-                        onClicked: {
-                            page.calendar = !page.calendar;
-                            if (page.calendar && path.text === "")
-                                path.text = due.usualCalendar();
-                        }
+                        onClicked: page.calendar = !page.calendar
                     }
                     Press {
                         objectName: "copies"
@@ -85,52 +81,61 @@ Item {
                         onClicked: page.copies = !page.copies
                     }
                 }
-                Column {
-                    width: parent.width
-                    spacing: 8
-                    visible: page.calendar
-
-                    Field {
-                        id: path
-
-                        objectName: "calendarPath"
-                        width: parent.width
-                        says: qsTr("calendar file")
-                    }
-                    Flow {
-                        width: parent.width
-                        spacing: 8
-
-                        Press {
-                            objectName: "saveCalendar"
-                            text: qsTr("Write it")
-                            weight: "act"
-                            onClicked: due.saveCalendar(path.text)
-                        }
-                        Press {
-                            objectName: "takeInCalendar"
-                            text: qsTr("Take it in")
-                            onClicked: due.takeInCalendar(path.text)
-                        }
-                    }
-                    Say {
-                        objectName: "calendarTold"
-                        width: parent.width
-                        visible: text !== ""
-                        text: due.fault === "" ? due.told : due.fault
-                        color: due.fault === "" ? Look.ink : Look.lost
-                        Accessible.role: Accessible.AlertMessage
-                    }
-                }
                 Loader {
                     width: parent.width
-                    active: page.copies
-                    visible: active
-                    sourceComponent: CopiesPart {
-                        session: page.session
-                        path: page.session.path
-                        shownAtMost: 4
+                    visible: page.calendar
+                    active: page.calendar || status === Loader.Ready
+                    sourceComponent: Column {
+                        spacing: 8
+                        onVisibleChanged: {
+                            if (visible && path.text === "")
+                                path.text = due.usualCalendar();
+                        }
+
+                        Field {
+                            id: path
+
+                            objectName: "calendarPath"
+                            width: parent.width
+                            text: due.usualCalendar()
+                            says: qsTr("calendar file")
+                        }
+                        Flow {
+                            width: parent.width
+                            spacing: 8
+
+                            Press {
+                                objectName: "saveCalendar"
+                                text: qsTr("Write it")
+                                weight: "act"
+                                onClicked: due.saveCalendar(path.text)
+                            }
+                            Press {
+                                objectName: "takeInCalendar"
+                                text: qsTr("Take it in")
+                                onClicked: due.takeInCalendar(path.text)
+                            }
+                        }
+                        Say {
+                            objectName: "calendarTold"
+                            width: parent.width
+                            visible: text !== ""
+                            text: due.fault === "" ? due.told : due.fault
+                            color: due.fault === "" ? Look.ink : Look.lost
+                            Accessible.role: Accessible.AlertMessage
+                        }
                     }
+                }
+                WhenShown {
+                    width: parent.width
+                    shown: page.copies
+                    stays: false
+                    file: "stations/start/CopiesPart.qml"
+                    given: ({
+                            "session": page.session,
+                            "path": page.session.path,
+                            "shownAtMost": 4
+                        })
                 }
             }
         }

@@ -24,7 +24,7 @@ void labels_due(const DueGround& ground, DueList& list) {
     const auto history = histories.find(code);
     return history != histories.end() && history->second.last >= day;
   };
-  for (const auto& label : labels_to_renew(ground.reading, ground.day)) {
+  for (const auto& label : labels_to_renew(ground.once, histories, ground.day)) {
     const auto last = label.printed ? std::max(*label.printed, label.seen.value_or(*label.printed))
                                     : label.seen.value_or(ground.day);
     list.add({DueKind::print_label, label.code, label.times_printed,
@@ -34,7 +34,7 @@ void labels_due(const DueGround& ground, DueList& list) {
                      label.code.text(), last.said()),
               label.place, true});
   }
-  for (const auto& line : ground.lots) {
+  for (const LotLine& line : ground.lots) {
     const auto wanted = ground.done(book::Verb::want_label, line.lot.id);
     const auto printed = ground.done(book::Verb::print_label, line.lot.id);
     if (wanted.times <= printed.times || printed_since(line.lot.code, *wanted.last))

@@ -3,35 +3,36 @@
 // What the kinds of due work share: the book as it is read once, and the list they add to. Each
 // kind is one function in a file of its own. Private to this room.
 
-#include "core/work/cone_course.h"
+#include "core/store/sums.h"
 #include "core/work/due.h"
+#include "core/work/one_reading.h"
 
 #include <climits>
 
+#include <functional>
+#include <memory>
+#include <unordered_map>
+
 namespace coneline::work {
 
-/// How often something was done to a lot or cone, and when last.
-struct DoneBefore {
-  int times = 0;
-  std::optional<Date> last;
-};
-
 struct DueGround {
-  DueGround(store::Reading& book, const book::Registers& all, Date on, const DueHabits& wanted);
+  DueGround(OneReading& all, Date on, const DueHabits& wanted);
 
+  OneReading& once;
   store::Reading& reading;
   const book::Registers& registers;
   Date day;
   DueHabits habits;
-  std::vector<ConeCourse> cones;
-  std::vector<LotLine> lots; ///< only those that hold something
+  const std::vector<ConeCourse>& cones;
+  std::vector<std::reference_wrapper<const LotLine>> lots; ///< only those that hold something
 
   [[nodiscard]] Date horizon() const { return day.plus_days(habits.days_ahead); }
   /// Up to the day.
-  [[nodiscard]] DoneBefore done(book::Verb verb, book::LotId lot) const;
+  [[nodiscard]] store::DoneToLot done(book::Verb verb, book::LotId lot) const;
 
  private:
-  std::map<std::pair<book::Verb, book::LotId>, DoneBefore> done_;
+  using Done = std::map<book::Verb, std::unordered_map<book::LotId, store::DoneToLot>>;
+  std::shared_ptr<Done> done_; // shared by copies that look further ahead
 };
 
 class DueList {

@@ -40,12 +40,15 @@ void mix_due(const DueGround& ground, DueList& list) {
   trays_due(ahead, pottings);
   pots_due(ahead, pottings);
   std::map<book::MixId, Need> needs;
+  std::unordered_map<std::string, const LotLine*> lots;
+  for (const LotLine& line : ground.lots)
+    lots.emplace(line.lot.code.text(), &line);
   for (const auto& due : pottings.take()) {
     if (due.kind != DueKind::pot && due.kind != DueKind::pot_on)
       continue;
-    const auto line = std::ranges::find_if(
-        ground.lots, [&](const auto& each) { return each.lot.code == due.code; });
-    const auto* step = line == ground.lots.end() ? nullptr : next_step(ground, *line);
+    const auto found_line = lots.find(due.code.text());
+    const auto* line = found_line == lots.end() ? nullptr : found_line->second;
+    const auto* step = line == nullptr ? nullptr : next_step(ground, *line);
     if (step == nullptr)
       continue;
     const auto plants =

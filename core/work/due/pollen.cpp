@@ -61,7 +61,7 @@ void pollen_due(const DueGround& ground, DueList& list) {
               from.plus_days(habits.days_between_passes_at_most - habits.days_between_passes),
               phrase("pollen of {}, while its cone sheds", book::plant_name(plant)), plant.place});
   }
-  for (const auto& line : pollen_lines(ground.reading, ground.registers)) {
+  for (const auto& line : ground.once.pollen_lines()) {
     if (!line.there() || !line.old_from)
       continue;
     // Old pollen that was tested since is known; it is not asked for again.

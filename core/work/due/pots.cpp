@@ -8,7 +8,7 @@
 namespace coneline::work {
 
 void pots_due(const DueGround& ground, DueList& list) {
-  for (const auto& line : ground.lots) {
+  for (const LotLine& line : ground.lots) {
     const auto* route = ground.registers.route(line.origin.taxon_id);
     if (line.lot.code.kind() != Kind::pot_group || route == nullptr || !line.since)
       continue;

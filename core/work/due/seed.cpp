@@ -57,7 +57,7 @@ void seed_due(const DueGround& ground, DueList& list) {
   for (const auto& entry : ground.reading.standing_entries(book::Verb::store))
     if (entry.lot && entry.date <= ground.day)
       kept[*entry.lot] = std::get<book::Keeping>(entry.detail);
-  for (const auto& line : ground.lots) {
+  for (const LotLine& line : ground.lots) {
     const auto& lot = line.lot;
     if (lot.code.kind() != Kind::batch)
       continue;

@@ -8,7 +8,7 @@
 namespace coneline::work {
 
 void trays_due(const DueGround& ground, DueList& list) {
-  for (const auto& line : ground.lots) {
+  for (const LotLine& line : ground.lots) {
     if (line.lot.code.kind() != Kind::tray)
       continue;
     const auto looks = ground.done(book::Verb::inspect, line.lot.id);

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// One reading of a book from which several ask. Each part is read when it is first asked for, and
+// once. Lives within the reading and sees nothing that is written meanwhile.
+//
+//   OneReading once(reading, registers);
+//   const auto due = due_on(once, today);      // both want the cones and the lots
+//   const auto sums = on_hand(once);
+
+#include "core/work/cone_course.h"
+#include "core/work/due.h"
+#include "core/work/labels_to_renew.h"
+#include "core/work/overview.h"
+#include "core/work/pollen.h"
+
+#include <map>
+#include <optional>
+#include <vector>
+
+namespace coneline::work {
+
+class OneReading {
+ public:
+  OneReading(store::Reading& reading, const book::Registers& registers)
+      : reading_(reading), registers_(registers) {}
+
+  [[nodiscard]] store::Reading& reading() { return reading_; }
+  [[nodiscard]] const book::Registers& registers() const { return registers_; }
+
+  const std::vector<book::Lot>& lots();
+  const std::vector<book::Entry>& passes(); ///< pollinations that stand
+  const std::map<book::Origin, OriginName>& origins();
+  const std::vector<store::Balance>& balances();
+  const std::vector<LotLine>& lot_lines();
+  const std::vector<ConeCourse>& cone_courses();
+  const std::vector<PollenLine>& pollen_lines();
+
+ private:
+  store::Reading& reading_;
+  const book::Registers& registers_;
+  std::optional<std::vector<book::Lot>> lots_;
+  std::optional<std::vector<book::Entry>> passes_;
+  std::optional<std::map<book::Origin, OriginName>> origins_;
+  std::optional<std::vector<store::Balance>> balances_;
+  std::optional<std::vector<LotLine>> lot_lines_;
+  std::optional<std::vector<ConeCourse>> cone_courses_;
+  std::optional<std::vector<PollenLine>> pollen_lines_;
+};
+
+/// As the functions of the same names, from what was read already.
+std::vector<LotLine> lot_lines(OneReading& once);
+std::vector<ConeLine> cone_lines(OneReading& once);
+std::vector<ConeCourse> cone_courses(OneReading& once);
+std::vector<PollenLine> pollen_lines(OneReading& once);
+OnHand on_hand(OneReading& once);
+std::vector<Due> due_on(OneReading& once, Date day, const DueHabits& habits = {});
+std::vector<LabelToRenew> labels_to_renew(OneReading& once,
+                                          const std::map<Code, LabelHistory>& histories, Date today,
+                                          int days = usual_days_unseen);
+/// With the pollinations that stand, in the order of their days.
+std::map<book::Origin, OriginName> origin_names(const book::Registers& registers,
+                                                const std::vector<book::Entry>& passes);
+
+} // namespace coneline::work
