@@ -26,6 +26,7 @@ namespace {
 
 constexpr std::int64_t one_million = 1'000'000;
 constexpr double most_megabytes = 200;
+constexpr std::size_t few_entries = 20;
 
 const Date today = Date::of(2024, 3, 1).value();
 
@@ -60,6 +61,27 @@ std::size_t show_line(store::Reading& reading) {
 std::size_t open_and_show(const std::filesystem::path& path) {
   auto book = store::Book::open(path, store::Access::write).value();
   return book.read(show_line).value();
+}
+
+/// Trays that have seed for all the times it is taken from them.
+std::vector<book::LotId> trays_with_seed(const std::filesystem::path& path, std::size_t most) {
+  constexpr std::int64_t enough = 10;
+  auto book = store::Book::open(path, store::Access::read).value();
+  std::vector<book::LotId> trays;
+  const auto balances = book.read([](store::Reading& reading) { return reading.balances(); });
+  for (const auto& [account, count] : balances.value())
+    if (account.state == book::State::sown && count >= enough && trays.size() < most)
+      trays.push_back(account.lot);
+  return trays;
+}
+
+book::Entry came_up(book::LotId tray) {
+  book::Entry entry;
+  entry.verb = book::Verb::inspect;
+  entry.date = Date::of(2026, 6, 1).value();
+  entry.lot = tray;
+  entry.movements.push_back({{tray, book::State::sown}, {tray, book::State::root}, Count::sure(1)});
+  return entry;
 }
 
 double peak_megabytes() {
@@ -98,6 +120,7 @@ class Size {
     tables_.clear();
     open_and_show(path_); // so that a copy stands beside it
     told(pairs_of_reading(), largest);
+    told(pairs_of_entries(), largest);
     if (largest)
       write_amount("memory of opening and showing the line", megabytes_of("--open", path_),
                    megabytes_of("--raw", path_), most_megabytes, "MB");
@@ -179,6 +202,28 @@ class Size {
         {named("balances of all lots, beside a sum in memory"), balances, bare_balances, 0, times},
         {named("balances of all lots"), balances, by_query, 2, times},
         {named("opening and showing the line"), shown, bare_shown, 3, times}};
+  }
+
+  /// An inspection a time, as at the bench.
+  std::vector<Pair> pairs_of_entries() {
+    std::filesystem::copy_file(path_, scratch_.at("raw.coneline"));
+    const auto trays = trays_with_seed(path_, few_entries);
+    const auto ours = [this, trays](benchmark::State& state) {
+      auto book = store::Book::open(path_, store::Access::write).value();
+      for (auto round : state)
+        for (const auto& tray : trays)
+          book.write([&](store::Writing& writing) { return writing.enter(came_up(tray)); }).value();
+    };
+    const auto bare = [this, trays](benchmark::State& state) {
+      std::vector<std::int64_t> ids;
+      for (const auto& tray : trays)
+        ids.push_back(tray.value);
+      RawSqlite raw(scratch_.at("raw.coneline"));
+      for (auto round : state)
+        enter_each(raw, ids);
+    };
+    return {
+        {named(fmt::format("{} entries, each kept by itself", trays.size())), ours, bare, 0, 3}};
   }
 
   std::int64_t movements_;

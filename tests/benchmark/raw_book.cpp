@@ -31,6 +31,23 @@ void insert_all(const std::filesystem::path& path, const std::vector<RawTable>& 
   raw.run("COMMIT");
 }
 
+void enter_each(RawSqlite& raw, const std::vector<std::int64_t>& trays) {
+  const std::string entry = "INSERT INTO entry (verb, date, lot_id, who, note, entered) VALUES "
+                            "('inspect', '2026-06-01', ?, '', '', '2026-06-01T12:00:00Z')";
+  const std::string movement =
+      "INSERT INTO movement (entry_id, from_lot, from_state, to_lot, to_state, count) "
+      "VALUES (last_insert_rowid(), ?, 'sown', ?, 'root', 1)";
+  const std::string link = "INSERT INTO entry_link (entry_id, hash) SELECT max(id), '" +
+                           std::string(64, '0') + "' FROM entry";
+  for (const auto tray : trays) {
+    raw.run("BEGIN IMMEDIATE");
+    raw.write(entry, {tray});
+    raw.write(movement, {tray, tray});
+    raw.write(link, {});
+    raw.run("COMMIT");
+  }
+}
+
 std::size_t query_balances(RawSqlite& raw) {
   return static_cast<std::size_t>(raw.read(balances));
 }

@@ -9,6 +9,9 @@ namespace coneline::tests {
 /// Inserts all rows in one transaction, and closes the file.
 void insert_all(const std::filesystem::path& path, const std::vector<RawTable>& tables);
 
+/// Writes entries of one movement each, a transaction a time: seed of a tray's own that came up.
+void enter_each(RawSqlite& raw, const std::vector<std::int64_t>& trays);
+
 /// What every lot holds in every state, by the query a hand would write; how many there are.
 std::size_t query_balances(RawSqlite& raw);
 /// The same by reading every movement once and adding up in memory.

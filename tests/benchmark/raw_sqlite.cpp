@@ -76,6 +76,8 @@ RawSqlite::RawSqlite(const std::filesystem::path& path) {
 }
 
 RawSqlite::~RawSqlite() {
+  for (const auto& [sql, statement] : kept_)
+    sqlite3_finalize(statement);
   sqlite3_close(database_);
 }
 
@@ -101,6 +103,17 @@ void RawSqlite::each(const std::string& query, const std::function<void(sqlite3_
     take(statement);
   sqlite3_finalize(statement);
   expect(result, SQLITE_DONE);
+}
+
+void RawSqlite::write(const std::string& sql, const std::vector<std::int64_t>& values) {
+  auto& statement = kept_[sql];
+  if (statement == nullptr)
+    statement = prepare(sql);
+  int place = 0;
+  for (const auto value : values)
+    expect(sqlite3_bind_int64(statement, ++place, value), SQLITE_OK);
+  expect(sqlite3_step(statement), SQLITE_DONE);
+  sqlite3_reset(statement);
 }
 
 std::int64_t RawSqlite::read(const std::string& query) {

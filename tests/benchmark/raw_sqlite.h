@@ -5,7 +5,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <functional>
-#include <span>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -31,6 +31,8 @@ class RawSqlite {
   RawSqlite& operator=(const RawSqlite&) = delete;
 
   void run(const std::string& script);
+  /// Runs one statement, which stays prepared, with whole numbers in its places.
+  void write(const std::string& sql, const std::vector<std::int64_t>& values);
   /// Steps through what a query gives and reads every value; how many rows there were.
   std::int64_t read(const std::string& query);
   /// The same, handing each row's statement on.
@@ -48,6 +50,7 @@ class RawSqlite {
   sqlite3_stmt* prepare(const std::string& sql);
   void expect(int result, int wanted);
   sqlite3* database_ = nullptr;
+  std::map<std::string, sqlite3_stmt*> kept_;
 };
 
 } // namespace coneline::tests
