@@ -5,6 +5,8 @@
 //   benchmark_book [MOVEMENTS ...]     1000 10000 100000 1000000 when none is named
 //   benchmark_book --open BOOK         opens it, shows the line, says how much memory that took
 #include "core/base/number.h"
+#include "core/exchange/export_season.h"
+#include "core/exchange/import_season.h"
 #include "core/work/cone_course.h"
 #include "core/work/due.h"
 #include "core/work/overview.h"
@@ -27,6 +29,7 @@ namespace {
 constexpr std::int64_t one_million = 1'000'000;
 constexpr double most_megabytes = 200;
 constexpr std::size_t few_entries = 20;
+constexpr std::int64_t most_in_a_folder = 100'000; // all of a folder is in memory at once
 
 const Date today = Date::of(2024, 3, 1).value();
 
@@ -169,7 +172,34 @@ class Size {
         state.ResumeTiming();
       }
     };
-    return {{named("taking in"), ours, bare, 3, times}};
+    std::vector<Pair> pairs{{named("taking in"), ours, bare, 3, times}};
+    if (movements_ <= most_in_a_folder)
+      pairs.push_back({named("taking in from a season folder"), from_folder(), bare, 0, 3});
+    return pairs;
+  }
+
+  /// What `coneline import` does: read and check the CSV files, and enter what stands in them.
+  std::function<void(benchmark::State&)> from_folder() {
+    const auto folder = scratch_.at("season");
+    auto book = store::Book::open(path_, store::Access::read).value();
+    exchange::export_season(book, folder, exchange::Existing::keep).value();
+    return [this, folder](benchmark::State& state) {
+      const auto path = scratch_.at("imported.coneline");
+      for (auto round : state) {
+        state.PauseTiming();
+        {
+          auto imported = make_empty_book(path);
+          state.ResumeTiming();
+          if (!exchange::import_season(folder, imported, exchange::Import::write)
+                   .value()
+                   .faults.none())
+            throw std::runtime_error("the season folder was not taken in");
+        }
+        state.PauseTiming();
+        std::filesystem::remove(path);
+        state.ResumeTiming();
+      }
+    };
   }
 
   std::vector<Pair> pairs_of_reading() {

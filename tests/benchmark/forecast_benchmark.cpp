@@ -2,7 +2,7 @@
 // A forecast of 2,000 lots, 36 months, 4,000 runs, against the bare cost of the binomial draws it
 // makes, in the same run of the program and on one thread each; and on two threads.
 //
-//   benchmark_forecast [LOTS]
+//   benchmark_forecast [RUNS]
 #include "core/plan/forecast.h"
 #include "core/plan/forecast_run.h"
 #include "tests/benchmark/ratio.h"
@@ -15,9 +15,9 @@
 namespace coneline::plan {
 namespace {
 
-int lots = 2000;
+constexpr int lots = 2000;
 constexpr int months = 36;
-constexpr int runs = 4000;
+int runs = 4000;
 
 const ForecastInput& nursery() {
   static const auto input = tests::invented_lots(lots, months);
@@ -75,9 +75,9 @@ tests::Pair pair(const std::string& what, int threads, bool ranges, double goal)
 int main(int count, char** words) {
   using namespace coneline;
   if (count > 1)
-    plan::lots = std::atoi(words[1]);
+    plan::runs = std::atoi(words[1]);
   static_cast<void>(plan::draws()); // made before anything is timed
-  const auto what = fmt::format("36-month forecast of {} lots", plan::lots);
+  const auto what = fmt::format("36-month forecast of {} lots, {} runs", plan::lots, plan::runs);
   tests::measure_and_write({plan::pair(what, 1, false, 2),
                             plan::pair(what + ", ranges too", 1, true, 2),
                             plan::pair(what + ", on two threads", 2, false, 0)});

@@ -46,9 +46,15 @@ int code_of(const std::exception& error) {
   return from_engine == nullptr ? SQLITE_ERROR : from_engine->result() & 0xFF;
 }
 
-void allow_uris_once() {
+/// A row that a trigger looks at is written with the pages as they were kept beside it, for the
+/// case that it is refused. As soon as one row needs more of them than this, the engine would keep
+/// those of every later row of the transaction in a file.
+constexpr int bytes_kept_of_a_row = 4 << 20;
+
+void set_up_once() {
   static const bool done = [] {
     sqlite_api::sqlite3_config(SQLITE_CONFIG_URI, 1);
+    sqlite_api::sqlite3_config(SQLITE_CONFIG_STMTJRNL_SPILL, bytes_kept_of_a_row);
     return true;
   }();
   static_cast<void>(done);
@@ -119,7 +125,7 @@ Result<void> looks_like_a_book(const std::filesystem::path& path) {
 }
 
 void open(soci::session& session, const std::filesystem::path& path, Mode mode) {
-  allow_uris_once();
+  set_up_once();
   const auto way = mode == Mode::read ? way_to_read(path) : mode == Mode::write ? "rw" : "rwc";
   session.open(soci::sqlite3, "dbname=" + uri(path, way) + " timeout=5");
   if (mode == Mode::read)
