@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/phrase.h"
+#include "core/store/filling.h"
 #include "core/store/reading.h"
-#include "core/store/sums.h"
 #include "core/store/tables.h"
 #include "sql.h"
 
@@ -13,8 +13,6 @@
 #include <map>
 
 namespace coneline::store {
-
-namespace {
 
 using Entries = std::vector<book::Entry>;
 
@@ -32,6 +30,14 @@ book::Entry entry_of(const Row& row) {
   entry.entered = row.text("entered");
   return entry;
 }
+
+book::Movement movement_of(const Row& row) {
+  return {{book::LotId{row.whole("from_lot")}, row.one_of<book::State>("from_state")},
+          {book::LotId{row.whole("to_lot")}, row.one_of<book::State>("to_state")},
+          Count::sure(row.whole("count"))};
+}
+
+namespace {
 
 /// What an entry of this verb may have noted: the place of it among Detail's alternatives.
 std::size_t may_note(book::Verb verb) {
@@ -127,7 +133,6 @@ class Fill {
 
   /// Of entries that lie apart: what their verbs may have noted.
   void apart(const Entries& entries) {
-    constexpr std::size_t few = 8;
     if (by_id_.close()) {
       between(by_id_.first(), by_id_.last());
       movements();
@@ -137,6 +142,11 @@ class Fill {
         movements();
       }
     }
+    details_of(entries);
+  }
+
+  void details_of(const Entries& entries) {
+    constexpr std::size_t few = 8;
     std::map<std::size_t, std::vector<book::EntryId>> of_kind;
     for (const auto& entry : entries)
       if (const auto kind = may_note(entry.verb); kind != 0)
@@ -162,12 +172,8 @@ class Fill {
   }
 
   void movements() {
-    each(sql::movements_between, [](const Row& row, book::Entry& entry) {
-      entry.movements.push_back(
-          {{book::LotId{row.whole("from_lot")}, row.one_of<book::State>("from_state")},
-           {book::LotId{row.whole("to_lot")}, row.one_of<book::State>("to_state")},
-           Count::sure(row.whole("count"))});
-    });
+    each(sql::movements_between,
+         [](const Row& row, book::Entry& entry) { entry.movements.push_back(movement_of(row)); });
   }
 
   void details(std::size_t kind) {
@@ -293,6 +299,11 @@ Entries filled(Tables& tables, Statement asked) {
 
 } // namespace
 
+void fill_details(Tables& tables, Entries& entries) {
+  if (!entries.empty())
+    Fill(tables, entries).details_of(entries);
+}
+
 Entries Reading::entries() {
   return filled(tables_, tables_.ask(sql::entries));
 }
@@ -335,11 +346,6 @@ Entries Reading::entries_of(book::PlantId plant) {
 
 Entries Reading::standing_entries(book::Verb verb) {
   return filled(tables_, tables_.ask(sql::standing_entries_of_verb).with(book::word(verb)));
-}
-
-Entries reversed_entries(Reading& reading, book::Verb verb) {
-  auto& tables = reading.tables();
-  return filled(tables, tables.ask(sql::reversed_entries_of_verb).with(book::word(verb)));
 }
 
 Result<book::Entry> Reading::entry(book::EntryId id) {

@@ -111,7 +111,7 @@ std::vector<ConeCourse> cone_courses(OneReading& once) {
     at[line.cone.id] = courses.size();
     courses.push_back({std::move(line), {}, {}, {}, {}, {}, {}, {}, {}, {}});
   }
-  for (const auto& entry : once.reading().standing_entries(book::Verb::check_scales))
+  for (const auto& entry : once.standing(book::Verb::check_scales))
     if (entry.cone)
       add_look(courses[at.at(*entry.cone)], entry);
   auto months = ripened(courses, registers);

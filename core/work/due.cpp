@@ -9,20 +9,11 @@
 namespace coneline::work {
 
 DueGround::DueGround(OneReading& all, Date on, const DueHabits& wanted)
-    : once(all), reading(all.reading()), registers(all.registers()), day(on), habits(wanted),
-      cones(all.cone_courses()), done_(std::make_shared<Done>()) {
+    : once(all), sweep(all.sweep(on)), registers(all.registers()), day(on), habits(wanted),
+      cones(all.cone_courses()) {
   for (const auto& line : once.lot_lines())
     if (line.total() > 0)
       lots.emplace_back(line);
-  for (const auto verb : {book::Verb::inspect, book::Verb::clean, book::Verb::store,
-                          book::Verb::want_label, book::Verb::print_label})
-    (*done_)[verb] = store::done_to_lots(reading, verb, day);
-}
-
-store::DoneToLot DueGround::done(book::Verb verb, book::LotId lot) const {
-  const auto& of_verb = done_->at(verb);
-  const auto found = of_verb.find(lot);
-  return found == of_verb.end() ? store::DoneToLot{} : found->second;
 }
 
 std::string due_key(DueKind kind, const Code& code, int times) {
@@ -63,7 +54,7 @@ std::vector<Due> due_on(OneReading& once, Date day, const DueHabits& habits) {
   for (const auto source :
        {cones_due, pollen_due, seed_due, trays_due, pots_due, plants_due, labels_due, mix_due})
     source(ground, list);
-  const auto answers = due_answers(once.reading());
+  const auto answers = due_answers(ground.sweep);
   std::vector<Due> due;
   for (auto& each : list.take()) {
     if (const auto found = answers.find(each.key); found != answers.end()) {

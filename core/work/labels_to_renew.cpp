@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/labels_to_renew.h"
 
-#include "core/store/sums.h"
 #include "core/work/one_reading.h"
 
 #include <algorithm>
@@ -38,15 +37,14 @@ std::vector<LabelToRenew> labels_to_renew(OneReading& once,
                                           const std::map<Code, LabelHistory>& histories, Date today,
                                           int days) {
   const auto& registers = once.registers();
-  const auto seen = store::last_entered(once.reading(), today);
+  const auto& sweep = once.sweep(today);
   const auto sighted = once.reading().last_seen(today);
   std::vector<std::pair<int, LabelToRenew>> found;
   for (const auto& line : once.lot_lines()) {
     if (line.total() == 0)
       continue;
     LabelToRenew label{line.lot.code, {}, {}, line.place, 0};
-    if (const auto last = seen.find(line.lot.id); last != seen.end())
-      later(label.seen, last->second);
+    label.seen = sweep.of(line.lot.id).entered;
     if (const auto sight = sighted.find(line.lot.id); sight != sighted.end())
       later(label.seen, sight->second);
     if (const auto history = histories.find(line.lot.code); history != histories.end()) {

@@ -18,16 +18,32 @@ const std::vector<book::Lot>& OneReading::lots() {
   return once(lots_, [&] { return reading_.lots(); });
 }
 
-const std::vector<book::Entry>& OneReading::passes() {
-  return once(passes_, [&] { return reading_.standing_entries(book::Verb::pollinate); });
+const store::Sweep& OneReading::sweep(Date day) {
+  using book::Verb;
+  if (!sweep_ || sweep_->day() != day)
+    sweep_.emplace(reading_, day,
+                   std::vector{Verb::pollinate, Verb::harvest, Verb::check_scales,
+                               Verb::watch_male_cone, Verb::collect_pollen, Verb::test_pollen,
+                               Verb::discard_pollen, Verb::clean, Verb::store, Verb::plan_move,
+                               Verb::want_label, Verb::print_label, Verb::put_off, Verb::dismiss});
+  return *sweep_;
+}
+
+const store::Sweep& OneReading::sweep() {
+  return sweep_ ? *sweep_ : sweep(Date());
+}
+
+const std::vector<book::Entry>& OneReading::standing(book::Verb verb) {
+  if (sweep_)
+    return sweep_->standing(verb);
+  const auto found = standing_.find(verb);
+  return found != standing_.end()
+             ? found->second
+             : standing_.emplace(verb, reading_.standing_entries(verb)).first->second;
 }
 
 const std::map<book::Origin, OriginName>& OneReading::origins() {
-  return once(origins_, [&] { return origin_names(registers_, passes()); });
-}
-
-const std::vector<store::Balance>& OneReading::balances() {
-  return once(balances_, [&] { return reading_.balances(); });
+  return once(origins_, [&] { return origin_names(registers_, standing(book::Verb::pollinate)); });
 }
 
 const std::vector<LotLine>& OneReading::lot_lines() {

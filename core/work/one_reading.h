@@ -4,9 +4,10 @@
 // once. Lives within the reading and sees nothing that is written meanwhile.
 //
 //   OneReading once(reading, registers);
-//   const auto due = due_on(once, today);      // both want the cones and the lots
+//   const auto due = due_on(once, today); // both want the cones and the lots
 //   const auto sums = on_hand(once);
 
+#include "core/store/sweep.h"
 #include "core/work/cone_course.h"
 #include "core/work/due.h"
 #include "core/work/labels_to_renew.h"
@@ -28,9 +29,13 @@ class OneReading {
   [[nodiscard]] const book::Registers& registers() const { return registers_; }
 
   const std::vector<book::Lot>& lots();
-  const std::vector<book::Entry>& passes(); ///< pollinations that stand
+  /// Sums with what is counted up to the day.
+  const store::Sweep& sweep(Date day);
+  /// Of the day that was asked for last, or any.
+  const store::Sweep& sweep();
+  /// Entries of the verb that stand, in the order of their days.
+  const std::vector<book::Entry>& standing(book::Verb verb);
   const std::map<book::Origin, OriginName>& origins();
-  const std::vector<store::Balance>& balances();
   const std::vector<LotLine>& lot_lines();
   const std::vector<ConeCourse>& cone_courses();
   const std::vector<PollenLine>& pollen_lines();
@@ -39,9 +44,9 @@ class OneReading {
   store::Reading& reading_;
   const book::Registers& registers_;
   std::optional<std::vector<book::Lot>> lots_;
-  std::optional<std::vector<book::Entry>> passes_;
+  std::optional<store::Sweep> sweep_;
+  std::map<book::Verb, std::vector<book::Entry>> standing_; ///< asked for before any sweep
   std::optional<std::map<book::Origin, OriginName>> origins_;
-  std::optional<std::vector<store::Balance>> balances_;
   std::optional<std::vector<LotLine>> lot_lines_;
   std::optional<std::vector<ConeCourse>> cone_courses_;
   std::optional<std::vector<PollenLine>> pollen_lines_;

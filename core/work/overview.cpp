@@ -8,26 +8,6 @@
 
 namespace coneline::work {
 
-namespace {
-
-struct Came {
-  std::int64_t in = 0;
-  std::optional<Date> first;
-};
-
-/// What came into each lot from outside it, by entries that stand.
-std::map<book::LotId, Came> came_in(store::Reading& reading) {
-  std::map<book::LotId, Came> came;
-  for (const auto& arrival : reading.arrivals()) {
-    auto& lot = came[arrival.lot];
-    lot.in += arrival.count;
-    lot.first = lot.first ? std::min(*lot.first, arrival.date) : arrival.date;
-  }
-  return came;
-}
-
-} // namespace
-
 std::int64_t LotLine::total() const {
   return std::accumulate(on_hand.begin(), on_hand.end(), std::int64_t{0},
                          [](std::int64_t sum, const auto& held) { return sum + held.second; });
@@ -40,27 +20,18 @@ std::vector<LotLine> lot_lines(store::Reading& reading, const book::Registers& r
 
 std::vector<LotLine> lot_lines(OneReading& once) {
   const auto& origins = once.origins();
-  const auto came = came_in(once.reading());
-  const auto places = once.reading().places();
+  const auto& sweep = once.sweep();
   std::vector<LotLine> lines;
-  std::unordered_map<book::LotId, std::size_t> at;
   for (const auto& lot : once.lots()) {
-    const auto arrived = came.find(lot.id);
-    if (arrived == came.end())
+    const auto& sums = sweep.of(lot.id);
+    if (sums.came_in == 0)
       continue;
-    const auto place = places.find(lot.id);
-    at[lot.id] = lines.size();
-    lines.push_back({lot,
-                     origins.at(lot.origin),
-                     {},
-                     arrived->second.in,
-                     place == places.end() ? std::nullopt : std::optional(place->second),
-                     arrived->second.first});
+    LotLine line{lot, origins.at(lot.origin), {}, sums.came_in, sums.place, sums.since};
+    for (const auto& [state, word] : book::Words<book::State>::all)
+      if (sums.of(state) != 0 && book::standing(state) == book::Standing::on_hand)
+        line.on_hand[state] = sums.of(state);
+    lines.push_back(std::move(line));
   }
-  for (const auto& [account, count] : once.balances())
-    if (const auto found = at.find(account.lot);
-        found != at.end() && book::standing(account.state) == book::Standing::on_hand)
-      lines[found->second].on_hand[account.state] = count;
   return lines;
 }
 
@@ -76,7 +47,7 @@ std::vector<ConeLine> cone_lines(OneReading& once) {
     const auto origin = origins.find(cone.id);
     lines[cone.id] = {cone, origin == origins.end() ? OriginName{} : origin->second, {}, {}, 0, {}};
   }
-  for (const auto& entry : once.passes())
+  for (const auto& entry : once.standing(book::Verb::pollinate))
     if (entry.cone) {
       auto& line = lines.at(*entry.cone);
       if (line.passes.empty() || line.passes.back() <= entry.date)
@@ -84,7 +55,7 @@ std::vector<ConeLine> cone_lines(OneReading& once) {
       line.passes.push_back(entry.date);
       std::ranges::sort(line.passes);
     }
-  for (const auto& entry : once.reading().standing_entries(book::Verb::harvest))
+  for (const auto& entry : once.standing(book::Verb::harvest))
     for (const auto& movement : entry.movements) {
       const auto& lot = book::row_of(once.lots(), movement.to.lot);
       auto& line = lines.at(std::get<book::ConeId>(lot.origin));
@@ -107,28 +78,17 @@ OnHand on_hand(OneReading& once) {
   sums.pollen_lots = std::ranges::count_if(once.pollen_lines(), &PollenLine::there);
   for (const auto& course : once.cone_courses())
     sums.cones += course.line.harvested == 0 ? 1 : 0;
-  for (const auto& [account, count] : once.balances())
-    switch (account.state) {
-    case book::State::unsorted:
-    case book::State::judged_filled:
-    case book::State::judged_empty:
-      sums.seeds += count;
-      break;
-    case book::State::sown:
-    case book::State::root:
-    case book::State::leaf:
-      sums.in_trays += count;
-      break;
-    case book::State::plant:
-      sums.in_pots += count;
-      break;
-    case book::State::sold:
-    case book::State::planted_out:
-      sums.out += count;
-      break;
-    default:
-      break;
-    }
+  const auto all = [&](std::initializer_list<book::State> states) {
+    std::int64_t sum = 0;
+    for (const auto state : states)
+      sum += once.sweep().total(state);
+    return sum;
+  };
+  using book::State;
+  sums.seeds = all({State::unsorted, State::judged_filled, State::judged_empty});
+  sums.in_trays = all({State::sown, State::root, State::leaf});
+  sums.in_pots = all({State::plant});
+  sums.out = all({State::sold, State::planted_out});
   return sums;
 }
 

@@ -2,7 +2,6 @@
 #include "core/work/pollen_line.h"
 
 #include "core/base/phrase.h"
-#include "core/store/sums.h"
 
 #include <fmt/format.h>
 
@@ -24,8 +23,8 @@ const book::PollenStore* store_of(const book::Registers& registers, const std::s
   return found;
 }
 
-void read_notes(store::Reading& reading, book::Verb verb, PollenSteps& steps) {
-  for (const auto& entry : reading.standing_entries(verb)) {
+void read_notes(OneReading& once, book::Verb verb, PollenSteps& steps) {
+  for (const auto& entry : once.standing(verb)) {
     const auto& note = std::get<book::PollenNote>(entry.detail);
     steps.of[note.lot].push_back({entry.date, verb, note.millilitres, note});
   }
@@ -34,12 +33,11 @@ void read_notes(store::Reading& reading, book::Verb verb, PollenSteps& steps) {
 } // namespace
 
 PollenSteps pollen_steps(OneReading& once) {
-  auto& reading = once.reading();
   PollenSteps steps;
   for (const auto verb :
        {book::Verb::collect_pollen, book::Verb::discard_pollen, book::Verb::test_pollen})
-    read_notes(reading, verb, steps);
-  for (const auto& entry : once.passes())
+    read_notes(once, verb, steps);
+  for (const auto& entry : once.standing(book::Verb::pollinate))
     for (const auto& used : std::get<book::Pollination>(entry.detail).pollen)
       if (used.lot)
         steps.of[*used.lot].push_back(
@@ -47,7 +45,7 @@ PollenSteps pollen_steps(OneReading& once) {
   for (auto& [lot, list] : steps.of)
     std::ranges::stable_sort(list, {}, &PollenStep::date);
   // A lot whose first collection was made as an entry and reversed holds nothing.
-  for (const auto& entry : store::reversed_entries(reading, book::Verb::collect_pollen)) {
+  for (const auto& entry : once.sweep().reversed(book::Verb::collect_pollen)) {
     const auto& note = std::get<book::PollenNote>(entry.detail);
     const auto& lot = once.registers().pollen_lot(note.lot);
     if (!note.millilitres && entry.date == lot.collected)

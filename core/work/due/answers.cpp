@@ -65,10 +65,10 @@ Result<Done> move_now(store::Writing& writing, const Due& due, const Noted& note
 
 } // namespace
 
-std::map<std::string, Answered> due_answers(store::Reading& reading) {
+std::map<std::string, Answered> due_answers(const store::Sweep& sweep) {
   std::vector<book::Entry> entries;
   for (const auto verb : {book::Verb::put_off, book::Verb::dismiss})
-    std::ranges::move(reading.standing_entries(verb), std::back_inserter(entries));
+    std::ranges::copy(sweep.standing(verb), std::back_inserter(entries));
   std::ranges::sort(entries, {}, &book::Entry::id);
   std::map<std::string, Answered> answers;
   for (const auto& entry : entries) {
@@ -170,7 +170,7 @@ Result<Done> plan_move(store::Book& book, const Code& plant, const Code& place,
 
 std::vector<Settled> settled_since(store::Reading& reading, const book::Registers& registers,
                                    Date first, Date day) {
-  const auto answers = due_answers(reading);
+  const auto answers = due_answers(OneReading(reading, registers).sweep());
   std::vector<Settled> settled;
   const auto add = [&](const std::string& key, Date date, std::string told, bool dismissed) {
     if (date < first || date > day)

@@ -19,7 +19,7 @@ struct Wanted {
 } // namespace
 
 void labels_due(const DueGround& ground, DueList& list) {
-  const auto histories = label_histories(ground.reading);
+  const auto histories = label_histories(ground.once.reading());
   const auto printed_since = [&](const Code& code, Date day) {
     const auto history = histories.find(code);
     return history != histories.end() && history->second.last >= day;
@@ -44,12 +44,12 @@ void labels_due(const DueGround& ground, DueList& list) {
               true});
   }
   std::map<book::ConeId, Wanted> cones;
-  for (const auto& entry : ground.reading.standing_entries(book::Verb::want_label))
+  for (const auto& entry : ground.sweep.standing(book::Verb::want_label))
     if (entry.cone && entry.date <= ground.day) {
       ++cones[*entry.cone].wanted;
       cones[*entry.cone].since = entry.date;
     }
-  for (const auto& entry : ground.reading.standing_entries(book::Verb::print_label))
+  for (const auto& entry : ground.sweep.standing(book::Verb::print_label))
     if (entry.cone && entry.date <= ground.day)
       ++cones[*entry.cone].printed;
   for (const auto& [id, label] : cones) {

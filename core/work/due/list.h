@@ -3,15 +3,12 @@
 // What the kinds of due work share: the book as it is read once, and the list they add to. Each
 // kind is one function in a file of its own. Private to this room.
 
-#include "core/store/sums.h"
 #include "core/work/due.h"
 #include "core/work/one_reading.h"
 
 #include <climits>
 
 #include <functional>
-#include <memory>
-#include <unordered_map>
 
 namespace coneline::work {
 
@@ -19,7 +16,7 @@ struct DueGround {
   DueGround(OneReading& all, Date on, const DueHabits& wanted);
 
   OneReading& once;
-  store::Reading& reading;
+  const store::Sweep& sweep;
   const book::Registers& registers;
   Date day;
   DueHabits habits;
@@ -28,11 +25,9 @@ struct DueGround {
 
   [[nodiscard]] Date horizon() const { return day.plus_days(habits.days_ahead); }
   /// Up to the day.
-  [[nodiscard]] store::DoneToLot done(book::Verb verb, book::LotId lot) const;
-
- private:
-  using Done = std::map<book::Verb, std::unordered_map<book::LotId, store::DoneToLot>>;
-  std::shared_ptr<Done> done_; // shared by copies that look further ahead
+  [[nodiscard]] const store::DoneToLot& done(book::Verb verb, book::LotId lot) const {
+    return sweep.of(lot).times(verb);
+  }
 };
 
 class DueList {
@@ -66,7 +61,8 @@ void plants_due(const DueGround& ground, DueList& list);
 void pollen_due(const DueGround& ground, DueList& list);
 void pots_due(const DueGround& ground, DueList& list);
 void seed_due(const DueGround& ground, DueList& list);
-void trays_due(const DueGround& ground, DueList& list);
+void seedlings_due(const DueGround& ground, DueList& list); ///< of trays, to be potted
+void trays_due(const DueGround& ground, DueList& list);     ///< looks, and seedlings
 
 std::string due_key(DueKind kind, const Code& code, int times);
 
@@ -76,6 +72,6 @@ struct Answered {
   bool dismissed = false;
   int times_put_off = 0;
 };
-std::map<std::string, Answered> due_answers(store::Reading& reading);
+std::map<std::string, Answered> due_answers(const store::Sweep& sweep);
 
 } // namespace coneline::work

@@ -37,15 +37,15 @@ void mix_due(const DueGround& ground, DueList& list) {
   auto ahead = ground;
   ahead.habits.days_ahead = ground.habits.days_ahead + ground.habits.days_of_mix;
   DueList pottings(ahead);
-  trays_due(ahead, pottings);
+  seedlings_due(ahead, pottings);
   pots_due(ahead, pottings);
   std::map<book::MixId, Need> needs;
   std::unordered_map<std::string, const LotLine*> lots;
-  for (const LotLine& line : ground.lots)
-    lots.emplace(line.lot.code.text(), &line);
-  for (const auto& due : pottings.take()) {
-    if (due.kind != DueKind::pot && due.kind != DueKind::pot_on)
-      continue;
+  const auto all = pottings.take();
+  if (!all.empty())
+    for (const LotLine& line : ground.lots)
+      lots.emplace(line.lot.code.text(), &line);
+  for (const auto& due : all) {
     const auto found_line = lots.find(due.code.text());
     const auto* line = found_line == lots.end() ? nullptr : found_line->second;
     const auto* step = line == nullptr ? nullptr : next_step(ground, *line);

@@ -22,9 +22,9 @@ std::optional<Window> moving_window(book::Hemisphere hemisphere, Date day) {
 
 void plants_due(const DueGround& ground, DueList& list) {
   std::map<book::PlantId, std::pair<book::Entry, int>> meant; // the last one, and how many
-  for (auto& entry : ground.reading.standing_entries(book::Verb::plan_move)) {
+  for (const auto& entry : ground.sweep.standing(book::Verb::plan_move)) {
     auto& [last, times] = meant[std::get<book::PlantNote>(entry.detail).plant];
-    last = std::move(entry);
+    last = entry;
     ++times;
   }
   for (const auto& [id, plan] : meant) {

@@ -21,7 +21,7 @@ struct Shedding {
 /// The last shedding of each male plant.
 std::map<book::PlantId, Shedding> sheddings(const DueGround& ground) {
   std::map<book::PlantId, Shedding> of;
-  for (const auto& entry : ground.reading.standing_entries(book::Verb::watch_male_cone)) {
+  for (const auto& entry : ground.sweep.standing(book::Verb::watch_male_cone)) {
     const auto& note = std::get<book::PlantNote>(entry.detail);
     if (entry.date > ground.day)
       continue;
@@ -34,7 +34,7 @@ std::map<book::PlantId, Shedding> sheddings(const DueGround& ground) {
       of.insert_or_assign(note.plant, Shedding{entry.date, {}, {}, 0});
     }
   }
-  for (const auto& entry : ground.reading.standing_entries(book::Verb::collect_pollen)) {
+  for (const auto& entry : ground.sweep.standing(book::Verb::collect_pollen)) {
     const auto plant =
         ground.registers.pollen_lot(std::get<book::PollenNote>(entry.detail).lot).plant;
     const auto found = of.find(plant);

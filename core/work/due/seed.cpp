@@ -13,7 +13,7 @@ namespace {
 class Soaking {
  public:
   explicit Soaking(const DueGround& ground) {
-    for (const auto& entry : ground.reading.standing_entries(book::Verb::clean)) {
+    for (const auto& entry : ground.sweep.standing(book::Verb::clean)) {
       if (!entry.lot || entry.date > ground.day)
         continue;
       auto& soak = soaks_[*entry.lot];
@@ -54,7 +54,7 @@ class Soaking {
 void seed_due(const DueGround& ground, DueList& list) {
   const Soaking soaking(ground);
   std::map<book::LotId, book::Keeping> kept;
-  for (const auto& entry : ground.reading.standing_entries(book::Verb::store))
+  for (const auto& entry : ground.sweep.standing(book::Verb::store))
     if (entry.lot && entry.date <= ground.day)
       kept[*entry.lot] = std::get<book::Keeping>(entry.detail);
   for (const LotLine& line : ground.lots) {

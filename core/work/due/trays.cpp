@@ -9,18 +9,26 @@ namespace coneline::work {
 
 void trays_due(const DueGround& ground, DueList& list) {
   for (const LotLine& line : ground.lots) {
-    if (line.lot.code.kind() != Kind::tray)
+    const auto sown = line.on_hand.find(book::State::sown);
+    if (line.lot.code.kind() != Kind::tray || sown == line.on_hand.end())
       continue;
-    const auto looks = ground.done(book::Verb::inspect, line.lot.id);
+    const auto& looks = ground.done(book::Verb::inspect, line.lot.id);
     const auto last = looks.last ? *looks.last : line.since.value_or(ground.day);
-    if (const auto sown = line.on_hand.find(book::State::sown); sown != line.on_hand.end())
-      list.add({DueKind::inspect, line.lot.code, looks.times,
-                last.plus_days(ground.habits.days_between_looks), std::nullopt,
-                phrase("{} seeds of {}: look for roots and leaves", sown->second, line.origin.name),
-                line.place});
+    list.add({DueKind::inspect, line.lot.code, looks.times,
+              last.plus_days(ground.habits.days_between_looks), std::nullopt,
+              phrase("{} seeds of {}: look for roots and leaves", sown->second, line.origin.name),
+              line.place});
+  }
+  seedlings_due(ground, list);
+}
+
+void seedlings_due(const DueGround& ground, DueList& list) {
+  for (const LotLine& line : ground.lots) {
     const auto leaves = line.on_hand.find(book::State::leaf);
+    if (line.lot.code.kind() != Kind::tray || leaves == line.on_hand.end() || !line.since)
+      continue;
     const auto* route = ground.registers.route(line.origin.taxon_id);
-    if (leaves == line.on_hand.end() || route == nullptr || !line.since)
+    if (route == nullptr)
       continue;
     const auto& months = route->steps.front().months;
     list.add({DueKind::pot, line.lot.code, 0, line.since->plus_part_months(months.low),

@@ -1,0 +1,1 @@
+SELECT reverses FROM entry WHERE reverses IS NOT NULL
