@@ -30,7 +30,7 @@ const std::vector<Drawn>& draws() {
     std::vector<Drawn> drawn;
     const auto ways = ways_of(nursery());
     Run run(ways, nursery());
-    for (std::uint64_t number = 0; number < runs / 100; ++number) {
+    for (std::uint64_t number = 0; number < static_cast<std::uint64_t>(runs / 100); ++number) {
       Stream stream(1, number);
       stream.keep(&drawn);
       run.walk(stream);
@@ -66,7 +66,7 @@ void forecast(benchmark::State& state, int threads, bool ranges) {
 
 tests::Pair pair(const std::string& what, int threads, bool ranges, double goal) {
   return {what, [=](benchmark::State& state) { forecast(state, threads, ranges); }, bare_draws,
-          goal, 5};
+          goal, 3};
 }
 
 } // namespace

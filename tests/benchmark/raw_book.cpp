@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/benchmark/raw_book.h"
 
+#include <algorithm>
 #include <sqlite3.h>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace coneline::tests {
 
@@ -102,6 +104,68 @@ std::size_t raw_line(const std::filesystem::path& path) {
     rows += raw.read(query);
   raw.run("COMMIT");
   return static_cast<std::size_t>(rows);
+}
+
+namespace {
+
+struct SweptEntry {
+  std::string date;
+  bool stands = false;
+};
+
+/// What is known of a lot after a sweep.
+struct SweptLot {
+  std::unordered_map<std::string, std::int64_t> holds; ///< by state
+  std::unordered_map<std::string, std::int64_t> done;  ///< times, by verb
+  std::string first;
+  std::string last;
+
+  void on(const std::string& date) {
+    if (first.empty() || date < first)
+      first = date;
+    last = std::max(last, date);
+  }
+};
+
+std::string text(sqlite3_stmt* row, int column) {
+  return reinterpret_cast<const char*>(sqlite3_column_text(row, column));
+}
+
+} // namespace
+
+std::size_t swept_line(const std::filesystem::path& path) {
+  RawSqlite raw(path);
+  raw.run("BEGIN");
+  std::unordered_set<std::int64_t> reversed;
+  raw.each("SELECT reverses FROM entry WHERE reverses IS NOT NULL",
+           [&](sqlite3_stmt* row) { reversed.insert(sqlite3_column_int64(row, 0)); });
+  std::unordered_map<std::int64_t, SweptEntry> entries;
+  std::unordered_map<std::int64_t, SweptLot> lots;
+  raw.each("SELECT id, verb, date, lot_id, place_id, reverses FROM entry", [&](sqlite3_stmt* row) {
+    const auto id = sqlite3_column_int64(row, 0);
+    const bool stands =
+        sqlite3_column_type(row, 5) == SQLITE_NULL && (reversed.empty() || !reversed.contains(id));
+    const auto& entry = entries.emplace(id, SweptEntry{text(row, 2), stands}).first->second;
+    if (!stands || sqlite3_column_type(row, 3) == SQLITE_NULL)
+      return;
+    auto& lot = lots[sqlite3_column_int64(row, 3)];
+    ++lot.done[text(row, 1)];
+    lot.on(entry.date);
+  });
+  raw.each("SELECT entry_id, from_lot, from_state, to_lot, to_state, count FROM movement",
+           [&](sqlite3_stmt* row) {
+             const auto& entry = entries.at(sqlite3_column_int64(row, 0));
+             const auto count = sqlite3_column_int64(row, 5);
+             for (const auto& [at, by] : {std::pair(1, -count), {3, count}}) {
+               auto& lot = lots[sqlite3_column_int64(row, at)];
+               lot.holds[text(row, at + 1)] += by;
+               if (entry.stands)
+                 lot.on(entry.date);
+             }
+           });
+  raw.read("SELECT * FROM lot");
+  raw.run("COMMIT");
+  return lots.size();
 }
 
 } // namespace coneline::tests
