@@ -80,7 +80,7 @@ lxw_worksheet* workbook_add_worksheet(lxw_workbook* workbook, const char* sheetn
 lxw_error workbook_close(lxw_workbook* workbook) {
   return library<&::workbook_close>("workbook_close")(workbook);
 }
-endif lxw_workbook* workbook_new(const char* filename) {
+lxw_workbook* workbook_new(const char* filename) {
   return library<&::workbook_new>("workbook_new")(filename);
 }
 void worksheet_freeze_panes(lxw_worksheet* worksheet, lxw_row_t row, lxw_col_t col) {
@@ -96,8 +96,8 @@ lxw_error worksheet_set_column(lxw_worksheet* worksheet, lxw_col_t first_col, lx
   return library<&::worksheet_set_column>("worksheet_set_column")(worksheet, first_col, last_col,
                                                                   width, format);
 }
-endif lxw_error worksheet_write_number(lxw_worksheet* worksheet, lxw_row_t row, lxw_col_t col,
-                                       double number, lxw_format* format) {
+lxw_error worksheet_write_number(lxw_worksheet* worksheet, lxw_row_t row, lxw_col_t col,
+                                 double number, lxw_format* format) {
   return library<&::worksheet_write_number>("worksheet_write_number")(worksheet, row, col, number,
                                                                       format);
 }

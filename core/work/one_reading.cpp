@@ -58,4 +58,19 @@ const std::vector<PollenLine>& OneReading::pollen_lines() {
   return once(pollen_lines_, [&] { return work::pollen_lines(*this); });
 }
 
+std::vector<LotLine> OneReading::take_lot_lines() {
+  static_cast<void>(lot_lines());
+  return std::move(*std::exchange(lot_lines_, std::nullopt));
+}
+
+std::vector<ConeCourse> OneReading::take_cone_courses() {
+  static_cast<void>(cone_courses());
+  return std::move(*std::exchange(cone_courses_, std::nullopt));
+}
+
+std::vector<PollenLine> OneReading::take_pollen_lines() {
+  static_cast<void>(pollen_lines());
+  return std::move(*std::exchange(pollen_lines_, std::nullopt));
+}
+
 } // namespace coneline::work

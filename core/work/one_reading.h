@@ -40,6 +40,11 @@ class OneReading {
   const std::vector<ConeCourse>& cone_courses();
   const std::vector<PollenLine>& pollen_lines();
 
+  /// The last one to ask takes them along.
+  std::vector<LotLine> take_lot_lines();
+  std::vector<ConeCourse> take_cone_courses();
+  std::vector<PollenLine> take_pollen_lines();
+
  private:
   store::Reading& reading_;
   const book::Registers& registers_;

@@ -11,6 +11,8 @@ Rectangle {
     /// What is to be said of the scan itself, such as a scanner set to another keyboard.
     property string note: ""
     property alias finder: finder
+    readonly property int edge: Text.AlignLeft
+    readonly property int farEdge: Text.AlignRight
     signal opened(string code)
     signal foundSeveral
     signal bookWanted
@@ -159,7 +161,7 @@ Rectangle {
                     objectName: "lastTold"
                     width: parent.width - end.width - 8 - (undo.visible ? undo.width + 8 : 0)
                     anchors.verticalCenter: parent.verticalCenter
-                    horizontalAlignment: bar.tall ? Text.AlignLeft : Text.AlignRight
+                    horizontalAlignment: bar.tall ? bar.edge : bar.farEdge
                     text: bar.session.fault !== "" ? bar.session.fault : bar.session.told !== "" ? qsTr("last: %1").arg(bar.session.told) : ""
                     color: bar.session.fault !== "" ? Look.lost : Look.quiet
                     Accessible.role: Accessible.AlertMessage

@@ -16,6 +16,8 @@ T.AbstractButton {
     property bool tall: false
     property bool last: false
     property bool chosen: false
+    readonly property int edge: Text.AlignLeft
+    readonly property int centre: Text.AlignHCenter
     readonly property int knot: chosen ? 24 : 18
     readonly property int thick: 2 + Math.round(thickness * 12)
     readonly property real middle: tall ? 30 : height * 0.28
@@ -60,15 +62,15 @@ T.AbstractButton {
 
             Say {
                 width: parent.width
-                horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
+                horizontalAlignment: station.tall ? station.edge : station.centre
                 text: station.word
-                font.weight: station.chosen ? Font.Bold : Font.Normal
+                font.weight: station.chosen ? Look.bold : Look.regular
                 color: station.chosen ? Look.link : Look.ink
                 Accessible.ignored: true
             }
             Say {
                 width: parent.width
-                horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
+                horizontalAlignment: station.tall ? station.edge : station.centre
                 text: station.onHand
                 font.pixelSize: Look.tiny
                 color: Look.quiet
@@ -77,7 +79,7 @@ T.AbstractButton {
             Say {
                 visible: station.due > 0
                 width: parent.width
-                horizontalAlignment: station.tall ? Text.AlignLeft : Text.AlignHCenter
+                horizontalAlignment: station.tall ? station.edge : station.centre
                 text: qsTr("%n due", "", station.due)
                 font.pixelSize: Look.tiny
                 font.weight: Font.DemiBold

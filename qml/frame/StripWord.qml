@@ -28,7 +28,7 @@ T.AbstractButton {
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
                 text: spot.word
-                font.weight: spot.chosen ? Font.Bold : Font.Normal
+                font.weight: spot.chosen ? Look.bold : Look.regular
                 color: spot.chosen ? Look.link : Look.ink
                 Accessible.ignored: true
             }
@@ -38,7 +38,7 @@ T.AbstractButton {
                 visible: spot.figure !== ""
                 text: spot.figure
                 font.pixelSize: Look.tiny
-                font.weight: spot.urgent ? Font.DemiBold : Font.Normal
+                font.weight: spot.urgent ? Look.strong : Look.regular
                 color: spot.urgent ? Look.act : Look.quiet
                 Accessible.ignored: true
             }

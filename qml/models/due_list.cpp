@@ -1,42 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "due_list.h"
 
-#include "by_code.h"
 #include "core/exchange/book_calendar.h"
 #include "core/report/whole_file.h"
-#include "station.h"
 #include "wording.h"
 
 #include <QFileInfo>
 
 namespace coneline::window {
 
-namespace {
-
-QString place_of(const Standing& standing, const ByCode<work::LotLine>& lots, const Code& code) {
-  if (const auto* line = lots.find(code))
-    return place_name(standing.registers, line->place);
-  if (const auto* plant = book::coded(standing.registers.plants, code))
-    return place_name(standing.registers, plant->place);
-  if (const auto* line = standing.cone(code))
-    return place_name(standing.registers, standing.registers.plant(line->cone.plant).place);
-  return place_name(standing.registers, std::nullopt);
-}
-
-QString since(const work::Due& due, Date today) {
-  if (!due.missed.empty())
-    return text(due.missed);
-  if (due.to && *due.to > today)
-    return shown(due.from) + QChar(0x2013) + shown(*due.to);
-  const auto days = days_between(due.from, today);
-  return days <= 0 ? phrased("today") : phrased("since {}", shown(due.from));
-}
-
-} // namespace
-
-DueList::DueList(QObject* parent)
-    : QObject(parent),
-      rows_({"code", "verb", "told", "heading", "since", "key", "atOnce", "word"}, this) {
+DueList::DueList(QObject* parent) : QObject(parent), rows_(this) {
   connect(this, &DueList::asked, this, &DueList::read);
 }
 
@@ -57,19 +30,7 @@ bool DueList::doNow(const QString& key) {
 void DueList::read() {
   if (!session_)
     return;
-  const auto& standing = session_->standing();
-  const ByCode<work::LotLine> lots(standing.lots,
-                                   [](const work::LotLine& line) { return line.lot.code; });
-  std::vector<Rows::Row> rows;
-  for (const auto& due : by_day_ ? work::by_day(standing.due) : standing.due) {
-    const auto place = place_of(standing, lots, due.code);
-    const auto when = since(due, session_->today());
-    rows.push_back({text(due.code.text()), verb_of(due.kind), text(due.told),
-                    by_day_ ? shown(due.from) : place,
-                    by_day_ ? place + (due.missed.empty() ? QString() : ", " + when) : when,
-                    text(due.key), due.done_at_once, phrased_of(plain(verb_of(due.kind)))});
-  }
-  rows_.replace(std::move(rows));
+  rows_.show(*session_, by_day_ ? DueRows::Order::by_day : DueRows::Order::as_walked);
 }
 
 QString DueList::usualCalendar() const {

@@ -2,6 +2,7 @@
 #pragma once
 // Everything due today, in walking order or by day, and its way to a calendar and back.
 
+#include "due_rows.h"
 #include "session.h"
 
 namespace coneline::window {
@@ -11,14 +12,14 @@ class DueList : public QObject {
   QML_ELEMENT
   Q_PROPERTY(coneline::window::Session* session MEMBER session_ WRITE set_session NOTIFY asked)
   Q_PROPERTY(bool byDay MEMBER by_day_ NOTIFY asked)
-  Q_PROPERTY(coneline::window::Rows* rows READ rows CONSTANT)
+  Q_PROPERTY(coneline::window::DueRows* rows READ rows CONSTANT)
   Q_PROPERTY(QString told READ told NOTIFY toldChanged)
   Q_PROPERTY(QString fault READ fault NOTIFY toldChanged)
 
  public:
   explicit DueList(QObject* parent = nullptr);
   void set_session(Session* session);
-  [[nodiscard]] Rows* rows() { return &rows_; }
+  [[nodiscard]] DueRows* rows() { return &rows_; }
 
   /// Makes the entry of what needs nothing more. False where it cannot be made.
   Q_INVOKABLE bool doNow(const QString& key);
@@ -43,7 +44,7 @@ class DueList : public QObject {
 
   Session* session_ = nullptr;
   bool by_day_ = false;
-  Rows rows_;
+  DueRows rows_;
   QString told_;
   QString fault_;
 };

@@ -183,9 +183,9 @@ void Session::read_anew() {
     work::OneReading once(reading, now.registers);
     now.due = work::due_on(once, today);
     now.on_hand = work::on_hand(once);
-    now.lots = once.lot_lines();
-    now.cones = once.cone_courses();
-    now.pollen = once.pollen_lines();
+    now.lots = once.take_lot_lines();
+    now.cones = once.take_cone_courses();
+    now.pollen = once.take_pollen_lines();
     return now;
   });
   if (standing)

@@ -24,7 +24,7 @@ T.Button {
         id: label
 
         text: press.text
-        font.weight: press.weight === "quiet" ? Font.Normal : Font.DemiBold
+        font.weight: press.weight === "quiet" ? Look.regular : Look.strong
         color: press.weight === "act" ? Look.paper : press.weight === "quiet" || press.checked ? Look.link : Look.ink
         font.underline: press.checked
         horizontalAlignment: Text.AlignHCenter

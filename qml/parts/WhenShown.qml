@@ -16,7 +16,7 @@ Loader {
     property bool complete: false
 
     function make() {
-        if (later.shown && later.complete && later.status === Loader.Null)
+        if (later.shown && later.complete && later.item === null)
             later.setSource(Qt.resolvedUrl("../" + later.file), later.given);
     }
 

@@ -25,6 +25,7 @@ Item {
         anchors.fill: parent
         clip: true
         keyNavigationEnabled: false
+        cacheBuffer: 0 // rows out of sight would be made before the first frame
         model: due.rows
         header: Item {
             width: list.width
@@ -84,7 +85,7 @@ Item {
                 Loader {
                     width: parent.width
                     visible: page.calendar
-                    active: page.calendar || status === Loader.Ready
+                    active: page.calendar || item !== null
                     sourceComponent: Column {
                         spacing: 8
                         onVisibleChanged: {

@@ -26,6 +26,11 @@ QtObject {
 
     readonly property int target: 48
     readonly property int motion: mode === "sun" ? 0 : 120
+    // Weights as numbers: an enumeration named in an expression is put together anew for its whole
+    // type when it is first used, which takes milliseconds of a start.
+    readonly property int regular: Font.Normal
+    readonly property int strong: Font.DemiBold
+    readonly property int bold: Font.Bold
     readonly property string sans: "Noto Sans"
     readonly property string mono: "Noto Sans Mono"
 

@@ -3,6 +3,7 @@
 // the seeds add up; a refused verb leaves the book's files byte for byte as they were. RC_PARAMS
 // sets how many histories are tried.
 #include "core/store/proof.h"
+#include "core/store/sweep.h"
 #include "core/work/clean.h"
 #include "core/work/harvest.h"
 #include "core/work/inspect.h"
@@ -19,9 +20,11 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <fstream>
 #include <iostream>
 #include <iterator>
+#include <map>
 
 namespace coneline::work {
 namespace {
@@ -67,6 +70,7 @@ class History {
         groups_.push_back(code);
     }
     seeds_add_up();
+    one_pass_agrees();
   }
 
   std::int64_t admitted = 0;
@@ -197,6 +201,48 @@ class History {
     }
     RC_ASSERT(given == in_.at(first_.cone));
     RC_ASSERT(there == given);
+  }
+
+  /// The sums of one pass against the queries that ask for each of them.
+  void one_pass_agrees() {
+    book_
+        .read([](store::Reading& reading) {
+          const std::vector<book::Verb> kept{book::Verb::sow, book::Verb::inspect,
+                                             book::Verb::sort};
+          const store::Sweep sweep(reading, day("2026-02-20"), kept);
+          std::map<book::Account, std::int64_t> left;
+          std::map<book::LotId, std::int64_t> came_in;
+          for (const auto& lot : reading.lots())
+            for (const auto& [state, word] : book::Words<State>::all)
+              if (const auto count = sweep.of(lot.id).of(state); count != 0)
+                left[{lot.id, state}] = count;
+          for (const auto& [account, count] : reading.balances())
+            RC_ASSERT(left[account] == count);
+          RC_ASSERT(left.size() == reading.balances().size());
+          for (const auto& arrival : reading.arrivals()) {
+            came_in[arrival.lot] += arrival.count;
+            RC_ASSERT(sweep.of(arrival.lot).since <= arrival.date);
+          }
+          const auto places = reading.places();
+          for (const auto& lot : reading.lots()) {
+            const auto& sums = sweep.of(lot.id);
+            const auto place = places.find(lot.id);
+            RC_ASSERT(sums.came_in == came_in[lot.id]);
+            RC_ASSERT(sums.place ==
+                      (place == places.end() ? std::nullopt : std::optional(place->second)));
+          }
+          for (const auto verb : kept) {
+            const auto asked = reading.standing_entries(verb);
+            const auto& swept = sweep.standing(verb);
+            RC_ASSERT(std::ranges::equal(asked, swept, {}, &book::Entry::id, &book::Entry::id));
+            for (std::size_t i = 0; i < asked.size(); ++i) {
+              RC_ASSERT(asked[i].movements == swept[i].movements);
+              RC_ASSERT(asked[i].detail.index() == swept[i].detail.index());
+            }
+          }
+          return 0;
+        })
+        .value();
   }
 
   std::filesystem::path path_;
