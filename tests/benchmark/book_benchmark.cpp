@@ -224,6 +224,10 @@ class Size {
       for (auto round : state)
         benchmark::DoNotOptimize(open_and_show(path_));
     };
+    const auto swept = [this](benchmark::State& state) {
+      for (auto round : state)
+        benchmark::DoNotOptimize(swept_line(path_));
+    };
     const auto bare_shown = [this](benchmark::State& state) {
       for (auto round : state)
         benchmark::DoNotOptimize(raw_line(path_));
@@ -231,7 +235,8 @@ class Size {
     return {
         {named("balances of all lots, beside a sum in memory"), balances, bare_balances, 2, times},
         {named("balances of all lots"), balances, by_query, 2, times},
-        {named("opening and showing the line"), shown, bare_shown, 3, times}};
+        {named("opening and showing the line"), shown, bare_shown, 3, times},
+        {named("opening and showing the line, beside sums in memory"), shown, swept, 0, times}};
   }
 
   /// An inspection a time, as at the bench.
