@@ -7,10 +7,7 @@
 #include "core/base/number.h"
 #include "core/exchange/export_season.h"
 #include "core/exchange/import_season.h"
-#include "core/work/cone_course.h"
-#include "core/work/due.h"
-#include "core/work/overview.h"
-#include "core/work/pollen.h"
+#include "core/work/one_reading.h"
 #include "tests/benchmark/large_book_file.h"
 #include "tests/benchmark/ratio.h"
 #include "tests/benchmark/raw_book.h"
@@ -52,11 +49,12 @@ std::vector<stats::Tray> trays_with(std::int64_t movements) {
 /// What the window reads when it opens a book.
 std::size_t show_line(store::Reading& reading) {
   const auto registers = reading.registers();
-  const auto lots = work::lot_lines(reading, registers);
-  const auto cones = work::cone_courses(reading, registers);
-  const auto pollen = work::pollen_lines(reading, registers);
-  const auto due = work::due_on(reading, registers, today);
-  const auto sums = work::on_hand(reading, registers);
+  work::OneReading once(reading, registers);
+  const auto due = work::due_on(once, today);
+  const auto sums = work::on_hand(once);
+  const auto lots = once.take_lot_lines();
+  const auto cones = once.take_cone_courses();
+  const auto pollen = once.take_pollen_lines();
   return lots.size() + cones.size() + pollen.size() + due.size() +
          static_cast<std::size_t>(sums.in_trays);
 }
