@@ -39,6 +39,10 @@
         <translation>simulando 4000 futuros</translation>
     </message>
     <message>
+        <source>months ahead</source>
+        <translation>meses por delante</translation>
+    </message>
+    <message>
         <source>stop</source>
         <translation>parar</translation>
     </message>
@@ -233,6 +237,10 @@
         <translation>Volver a la copia de %1, %2</translation>
     </message>
     <message>
+        <source>Looking into the copies …</source>
+        <translation>Revisando las copias…</translation>
+    </message>
+    <message>
         <source>No copy stands beside this book.</source>
         <translation>No hay ninguna copia junto a este libro.</translation>
     </message>
@@ -319,6 +327,10 @@
     <message>
         <source>take back what is fixed</source>
         <translation>quitar lo fijado</translation>
+    </message>
+    <message>
+        <source>what matters most</source>
+        <translation>lo que más importa</translation>
     </message>
     <message>
         <source>whatever the room</source>
@@ -581,12 +593,79 @@
         <translation>Anotar el primer cono</translation>
     </message>
     <message>
+        <source>Is it so?</source>
+        <translation>¿Es así?</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Polen</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2: %3</source>
+        <translation>Paso %1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>The cone</source>
+        <translation>El cono</translation>
+    </message>
+    <message>
         <source>The file of the book</source>
         <translation>El archivo del libro</translation>
     </message>
     <message>
+        <source>The nursery has no name yet. Write one; it can be changed later.</source>
+        <translation>El vivero aún no tiene nombre. Escriba uno; se puede cambiar después.</translation>
+    </message>
+    <message>
         <source>The nursery's name</source>
         <translation>El nombre del vivero</translation>
+    </message>
+    <message>
+        <source>The plant that bears the cone</source>
+        <translation>La planta que lleva el cono</translation>
+    </message>
+    <message>
+        <source>Where the pollen came from, and when</source>
+        <translation>De dónde vino el polen, y cuándo</translation>
+    </message>
+    <message>
+        <source>Your nursery</source>
+        <translation>Su vivero</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>its cone, first seen on %1; the scales are %2</source>
+        <translation>su cono, visto por primera vez el %1; las escamas están %2</translation>
+    </message>
+    <message>
+        <source>pollen of %1 on %2, put in %3</source>
+        <translation>polen de %1 el %2, método: %3</translation>
+    </message>
+    <message>
+        <source>pollen of a father nobody knows on %1, put in %2</source>
+        <translation>polen de un padre desconocido el %1, método: %2</translation>
+    </message>
+</context>
+<context>
+    <name>FormField</name>
+    <message>
+        <source>Enter a kind of tray or pot now</source>
+        <translation>Anotar ahora un tipo de bandeja o maceta</translation>
+    </message>
+    <message>
+        <source>Enter a mix now</source>
+        <translation>Anotar ahora una mezcla</translation>
+    </message>
+    <message>
+        <source>Enter a place now</source>
+        <translation>Anotar ahora un lugar</translation>
     </message>
 </context>
 <context>
@@ -813,10 +892,6 @@
         <translation>Mover</translation>
     </message>
     <message>
-        <source>Name the plant that bears the cone and its taxon, and when the cone was first seen. The plant goes into the register, the cone gets a code for its label. Then pollinate it from the page of the cone.</source>
-        <translation>Nombre la planta que lleva el cono y su taxón, y cuándo se vio el cono por primera vez. La planta pasa al registro, el cono recibe un código para su etiqueta. Después polinícelo desde la página del cono.</translation>
-    </message>
-    <message>
         <source>Name, taxon, sex once a cone showed it, origin and papers. What is set right later leaves what stood before in the book.</source>
         <translation>Nombre, taxón, sexo una vez que lo mostró un cono, origen y documentos. Lo que se corrige después deja en el libro lo que constaba antes.</translation>
     </message>
@@ -831,6 +906,10 @@
     <message>
         <source>One pass over a cone whose scales are loose. Repeat it every second or third day until the cone tightens (common practice). Enter each pass with its own pollen and, where you know it, the amount.</source>
         <translation>Una pasada por un cono con las escamas sueltas. Repítala cada dos o tres días hasta que el cono se apriete (práctica común). Anote cada pasada con su propio polen y, si la sabe, la cantidad.</translation>
+    </message>
+    <message>
+        <source>One question after the other: the plant that bears the cone, what is seen of the cone, the pollen it had and when. Nothing is written before the last step; back changes an answer. The page of the cone then says what comes next, and when.</source>
+        <translation>Una pregunta tras otra: la planta que lleva el cono, lo que se ve del cono, el polen que tuvo y cuándo. No se escribe nada antes del último paso; con «atrás» se cambia una respuesta. La página del cono dice después qué sigue, y cuándo.</translation>
     </message>
     <message>
         <source>Out</source>
@@ -1259,6 +1338,13 @@
     </message>
 </context>
 <context>
+    <name>NextOfCone</name>
+    <message>
+        <source>What comes next</source>
+        <translation>Qué sigue</translation>
+    </message>
+</context>
+<context>
     <name>NothingChosen</name>
     <message>
         <source>A new cone, or pollen collected, is begun on the page of its plant.</source>
@@ -1336,6 +1422,10 @@
         <translation>envío, por pedido</translation>
     </message>
     <message>
+        <source>how it comes</source>
+        <translation>cómo viene</translation>
+    </message>
+    <message>
         <source>pressed bale</source>
         <translation>bala prensada</translation>
     </message>
@@ -1365,6 +1455,17 @@
     </message>
 </context>
 <context>
+    <name>OfferRow</name>
+    <message>
+        <source>strike</source>
+        <translation>tachar</translation>
+    </message>
+    <message>
+        <source>strike the offer: %1, %2</source>
+        <translation>tachar la oferta: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>OldTablePart</name>
     <message>
         <source>%1 holds</source>
@@ -1385,6 +1486,10 @@
     <message>
         <source>Read it</source>
         <translation>Leerla</translation>
+    </message>
+    <message>
+        <source>Stop, %1 % done</source>
+        <translation>Detener, %1 % hecho</translation>
     </message>
     <message>
         <source>Take it in</source>
@@ -1427,6 +1532,18 @@
         <translation>línea %1</translation>
     </message>
     <message>
+        <source>parent</source>
+        <translation>progenitor</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>maceta</translation>
+    </message>
+    <message>
+        <source>seed</source>
+        <translation>semilla</translation>
+    </message>
+    <message>
         <source>such as %1</source>
         <translation>como %1</translation>
     </message>
@@ -1435,12 +1552,23 @@
         <translation>el nombre del vivero</translation>
     </message>
     <message>
+        <source>tray</source>
+        <translation>bandeja</translation>
+    </message>
+    <message>
         <source>what the rows are</source>
         <translation>qué son las filas</translation>
     </message>
     <message>
         <source>wrong</source>
         <translation>mal</translation>
+    </message>
+</context>
+<context>
+    <name>OrderLine</name>
+    <message>
+        <source>order by %1: %2 of %3, %4</source>
+        <translation>pedir hasta el %1: %2 de %3, %4</translation>
     </message>
 </context>
 <context>
@@ -1480,18 +1608,6 @@
     <message>
         <source>lift 25 kg at most, close to the body; dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
         <translation>levante a lo sumo 25 kg, pegado al cuerpo; la mezcla seca suelta polvo y puede llevar Legionella: humedézcala, use mascarilla y guantes.</translation>
-    </message>
-    <message>
-        <source>order by %1: %2 of %3, %4</source>
-        <translation>pedir hasta el %1: %2 de %3, %4</translation>
-    </message>
-    <message>
-        <source>strike</source>
-        <translation>tachar</translation>
-    </message>
-    <message>
-        <source>strike the offer: %1, %2</source>
-        <translation>tachar la oferta: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -1717,14 +1833,6 @@
     <message>
         <source> to %1</source>
         <translation> a %1</translation>
-    </message>
-    <message>
-        <source>%1, before a newer program</source>
-        <translation>%1, antes de un programa más nuevo</translation>
-    </message>
-    <message>
-        <source>not good: %1</source>
-        <translation>no sirve: %1</translation>
     </message>
     <message>
         <source>sale of %1: %2%3, entry %4</source>
@@ -2776,8 +2884,16 @@
 <context>
     <name>coneline::window::BookCopies</name>
     <message>
+        <source>%1, before a newer program</source>
+        <translation>%1, antes de un programa más nuevo</translation>
+    </message>
+    <message>
         <source>The book was put back. What stood there is kept.</source>
         <translation>El libro se repuso. Lo que había allí se conserva.</translation>
+    </message>
+    <message>
+        <source>not good: %1</source>
+        <translation>no sirve: %1</translation>
     </message>
 </context>
 <context>
@@ -2951,24 +3067,12 @@
 <context>
     <name>coneline::window::PlanAhead</name>
     <message>
-        <source>%1 in %2: %3 %4 expected, from</source>
-        <translation>%1 en %2: se esperan %3 %4, de</translation>
-    </message>
-    <message>
-        <source>A load by light class is a quotient of all lots; open the load of a place.</source>
-        <translation>La carga por clase de luz es un cociente de todos los lotes; abra la carga de un lugar.</translation>
-    </message>
-    <message>
         <source>Bench by light</source>
         <translation>Mesa por luz</translation>
     </message>
     <message>
         <source>Bench by place</source>
         <translation>Mesa por lugar</translation>
-    </message>
-    <message>
-        <source>Copied; paste it into a spreadsheet.</source>
-        <translation>Copiado; péguelo en una hoja de cálculo.</translation>
     </message>
     <message>
         <source>Finished mix</source>
@@ -2999,74 +3103,12 @@
         <translation>Listas, por cruce</translation>
     </message>
     <message>
-        <source>Saved in %1</source>
-        <translation>Guardado en %1</translation>
-    </message>
-    <message>
         <source>Without a place yet</source>
         <translation>Todavía sin lugar</translation>
-    </message>
-    <message>
-        <source>most in %1: %2 %3</source>
-        <translation>lo máximo en %1: %2 %3</translation>
-    </message>
-    <message>
-        <source>nothing</source>
-        <translation>nada</translation>
-    </message>
-    <message>
-        <source>over full with %1 %</source>
-        <translation>rebasado con %1 %</translation>
-    </message>
-</context>
-<context>
-    <name>coneline::window::PlanBenches</name>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>Copied; paste it into a spreadsheet.</source>
-        <translation>Copiado; péguelo en una hoja de cálculo.</translation>
-    </message>
-    <message>
-        <source>Saved in %1</source>
-        <translation>Guardado en %1</translation>
-    </message>
-    <message>
-        <source>most in %1: %2 % of its room</source>
-        <translation>lo máximo en %1: %2 % de su espacio</translation>
-    </message>
-    <message>
-        <source>stands empty</source>
-        <translation>está vacío</translation>
     </message>
 </context>
 <context>
     <name>coneline::window::PlanOrders</name>
-    <message numerus="yes">
-        <source> · %n day(s)</source>
-        <translation>
-            <numerusform> · %n día</numerusform>
-            <numerusform> · %n días</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source> · at least %1</source>
-        <translation> · al menos %1</translation>
-    </message>
-    <message>
-        <source> · delivery %1</source>
-        <translation> · envío %1</translation>
-    </message>
-    <message>
-        <source>%1 in 12 months</source>
-        <translation>%1 en 12 meses</translation>
-    </message>
-    <message>
-        <source>%1 in all, for the next twelve months</source>
-        <translation>%1 en total, para los próximos doce meses</translation>
-    </message>
     <message numerus="yes">
         <source>%n bag(s)</source>
         <translation>
@@ -3093,22 +3135,6 @@
         <translation>, %1 sueltos</translation>
     </message>
     <message>
-        <source>Copied; paste it into a spreadsheet.</source>
-        <translation>Copiado; péguelo en una hoja de cálculo.</translation>
-    </message>
-    <message>
-        <source>Nothing has to be ordered for the next twelve months.</source>
-        <translation>No hay que pedir nada para los próximos doce meses.</translation>
-    </message>
-    <message>
-        <source>Nothing runs short in %1 of 100 futures. No list costs less than %2 (gap %3 %).</source>
-        <translation>No falta nada en %1 de 100 futuros. Ninguna lista cuesta menos de %2 (diferencia %3 %).</translation>
-    </message>
-    <message>
-        <source>Saved in %1</source>
-        <translation>Guardado en %1</translation>
-    </message>
-    <message>
         <source>bag of %1</source>
         <translation>saco de %1</translation>
     </message>
@@ -3122,22 +3148,14 @@
     </message>
 </context>
 <context>
-    <name>coneline::window::PlanOtherwise</name>
+    <name>coneline::window::PlanPart</name>
     <message>
-        <source>%1 %2, now %3 %</source>
-        <translation>%1 %2, ahora %3 %</translation>
+        <source>Copied; paste it into a spreadsheet.</source>
+        <translation>Copiado; péguelo en una hoja de cálculo.</translation>
     </message>
     <message>
-        <source>Taken into the book: %1</source>
-        <translation>Pasado al libro: %1</translation>
-    </message>
-    <message>
-        <source>everything fits</source>
-        <translation>todo cabe</translation>
-    </message>
-    <message>
-        <source>over full with %1 % in %2</source>
-        <translation>rebasado con %1 % en %2</translation>
+        <source>Saved in %1</source>
+        <translation>Guardado en %1</translation>
     </message>
 </context>
 <context>
@@ -3149,14 +3167,6 @@
     <message>
         <source> That takes cones: pollinate %1, %2 applications in all.</source>
         <translation> Para eso hacen falta conos: polinice %1, %2 aplicaciones en total.</translation>
-    </message>
-    <message>
-        <source>%1 plants of %2 in %3 by %4, %5 % sure</source>
-        <translation>%1 plantas de %2 en %3 hasta %4, con %5 % de seguridad</translation>
-    </message>
-    <message>
-        <source>%1 – %2 – %3 of what is in the line will be there; alone it is enough in %4 of 100 futures.</source>
-        <translation>De lo que está en camino habrá %1 – %2 – %3; eso solo basta en %4 de 100 futuros.</translation>
     </message>
     <message>
         <source>, or %1 this month</source>
@@ -3171,28 +3181,8 @@
         <translation>; están disponibles.</translation>
     </message>
     <message>
-        <source>By which month? Write it such as 2029-10.</source>
-        <translation>¿Hasta qué mes? Escríbalo como 2029-10.</translation>
-    </message>
-    <message>
-        <source>Choose a cross.</source>
-        <translation>Elija un cruce.</translation>
-    </message>
-    <message>
-        <source>Choose a pot.</source>
-        <translation>Elija una maceta.</translation>
-    </message>
-    <message>
         <source>Harvest by %1.</source>
         <translation>Coseche hasta el %1.</translation>
-    </message>
-    <message>
-        <source>How many plants? '%1' is no number of them.</source>
-        <translation>¿Cuántas plantas? «%1» no es un número de ellas.</translation>
-    </message>
-    <message>
-        <source>How sure? Write per cent above 0 and below 100, such as 90.</source>
-        <translation>¿Con qué seguridad? Escriba un por ciento mayor que 0 y menor que 100, como 90.</translation>
     </message>
     <message>
         <source>No sowing from today on reaches it: choose a later month, a smaller pot, fewer plants or less assurance.</source>
@@ -3335,8 +3325,20 @@
         <translation> (anulado)</translation>
     </message>
     <message>
+        <source> As of {}.</source>
+        <translation> Al {}.</translation>
+    </message>
+    <message>
+        <source> It leans on {}.</source>
+        <translation> Se apoya en {}.</translation>
+    </message>
+    <message>
         <source> Most in {}: {}.</source>
         <translation> Lo máximo en {}: {}.</translation>
+    </message>
+    <message>
+        <source> Still to come leans on {}.</source>
+        <translation> Lo que falta por venir se apoya en {}.</translation>
     </message>
     <message>
         <source> The book's own history weighs in: the plan reckons with {:.3g} % instead of {:.3g} %.</source>
@@ -3443,10 +3445,6 @@
         <translation>«{}» ni siquiera puede faltar</translation>
     </message>
     <message>
-        <source>'{}' could not be written whole</source>
-        <translation>«{}» no pudo escribirse entero</translation>
-    </message>
-    <message>
         <source>'{}' could not be written: {}</source>
         <translation>«{}» no pudo escribirse: {}</translation>
     </message>
@@ -3457,6 +3455,10 @@
     <message>
         <source>'{}' has a year of fewer than four digits</source>
         <translation>«{}» tiene un año de menos de cuatro cifras</translation>
+    </message>
+    <message>
+        <source>'{}' has copies of another book beside it</source>
+        <translation>«{}» tiene al lado copias de otro libro</translation>
     </message>
     <message>
         <source>'{}' has no good copy</source>
@@ -3703,6 +3705,10 @@
         <translation>«{}» fue escrito por un programa más nuevo: su versión es {}, este programa conoce la {}</translation>
     </message>
     <message>
+        <source>'{}' was written to while it was moved</source>
+        <translation>se escribió en «{}» mientras se trasladaba</translation>
+    </message>
+    <message>
         <source>'{}' with a side of {} mm</source>
         <translation>«{}» con un lado de {} mm</translation>
     </message>
@@ -3803,6 +3809,10 @@
         <translation>. Tome o copie la foto de nuevo</translation>
     </message>
     <message>
+        <source>0 to 100 %</source>
+        <translation>0 a 100 %</translation>
+    </message>
+    <message>
         <source>1 other cross of the taxon</source>
         <translation>otro cruce del taxón</translation>
     </message>
@@ -3823,6 +3833,10 @@
         <translation>: desde el suelo; el libro no conoce su hemisferio, así que usted dirá cuándo acaba el invierno</translation>
     </message>
     <message>
+        <source>; half of the roots had it {:.0f} days or less after they were seen, the earliest root taken to be the first to leaf</source>
+        <translation>; la mitad de las raíces la tuvo a los {:.0f} días o menos de verse, suponiendo que la primera raíz es la primera en dar hoja</translation>
+    </message>
+    <message>
         <source>; more likely than not from {}</source>
         <translation>; más probable que no desde {}</translation>
     </message>
@@ -3841,6 +3855,10 @@
     <message>
         <source>; this placing costs {:.2f}, none costs less than {:.2f} (a move costs 1, a lot without a place 5 a month and more).</source>
         <translation>; esta colocación cuesta {:.2f}, ninguna cuesta menos de {:.2f} (un traslado cuesta 1, un lote sin lugar 5 al mes y más).</translation>
+    </message>
+    <message>
+        <source>; too few roots have theirs to say after how many days</source>
+        <translation>; muy pocas raíces la tienen para decir a los cuántos días</translation>
     </message>
     <message>
         <source>; {} weighings left out</source>
@@ -3967,6 +3985,10 @@
         <translation>Añadir un documento</translation>
     </message>
     <message>
+        <source>Add a row for every offer.</source>
+        <translation>Añada una fila por cada oferta.</translation>
+    </message>
+    <message>
         <source>Add it to the header.</source>
         <translation>Añádala al encabezado.</translation>
     </message>
@@ -3977,6 +3999,10 @@
     <message>
         <source>Add them up.</source>
         <translation>Súmelos.</translation>
+    </message>
+    <message>
+        <source>All parts of cycads are poisonous, seed most of all: gloves, and keep children and animals away from seed and waste.</source>
+        <translation>Todas las partes de las cícadas son venenosas, la semilla más que ninguna: guantes, y niños y animales lejos de semilla y desechos.</translation>
     </message>
     <message>
         <source>All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and children away; if any was eaten, see a vet or doctor at once.</source>
@@ -4039,12 +4065,20 @@
         <translation>Se espera a lo sumo {}.</translation>
     </message>
     <message>
+        <source>At {:g} %.</source>
+        <translation>Al {:g} %.</translation>
+    </message>
+    <message>
         <source>August</source>
         <translation>agosto</translation>
     </message>
     <message>
         <source>BEGIN:{} without its END</source>
         <translation>BEGIN:{} sin su END</translation>
+    </message>
+    <message>
+        <source>Begin again when there is time.</source>
+        <translation>Empiece de nuevo cuando haya tiempo.</translation>
     </message>
     <message>
         <source>Begin another one.</source>
@@ -4059,6 +4093,10 @@
         <translation>Lista de mesas</translation>
     </message>
     <message>
+        <source>Beside the needed ones there may be expansion, delivery_cents, lead_days, least and kilograms.</source>
+        <translation>Además de las necesarias puede haber expansion, delivery_cents, lead_days, least y kilograms.</translation>
+    </message>
+    <message>
         <source>Both ends are numbers of 0 or more.</source>
         <translation>Ambos extremos son números de 0 o más.</translation>
     </message>
@@ -4071,12 +4109,24 @@
         <translation>Comprado</translation>
     </message>
     <message>
+        <source>Bought in: {}</source>
+        <translation>Comprado: {}</translation>
+    </message>
+    <message>
         <source>Buy in</source>
         <translation>Comprar</translation>
     </message>
     <message>
+        <source>By tray</source>
+        <translation>Por bandeja</translation>
+    </message>
+    <message>
         <source>By whom</source>
         <translation>Por quién</translation>
+    </message>
+    <message>
+        <source>CITES Resolution Conf. 11.11 (as summed up for growers)</source>
+        <translation>Resolución CITES Conf. 11.11 (resumida para viveristas)</translation>
     </message>
     <message>
         <source>Can be emptied</source>
@@ -4085,6 +4135,10 @@
     <message>
         <source>Change that one.</source>
         <translation>Cambie ese.</translation>
+    </message>
+    <message>
+        <source>Check both days.</source>
+        <translation>Revise los dos días.</translation>
     </message>
     <message>
         <source>Check both parents.</source>
@@ -4167,6 +4221,10 @@
         <translation>Compruebe el día.</translation>
     </message>
     <message>
+        <source>Check the days.</source>
+        <translation>Revise los días.</translation>
+    </message>
+    <message>
         <source>Check the digits.</source>
         <translation>Compruebe las cifras.</translation>
     </message>
@@ -4181,10 +4239,6 @@
     <message>
         <source>Check the folder, its rights and the room left on the disk.</source>
         <translation>Compruebe la carpeta, sus permisos y el espacio libre del disco.</translation>
-    </message>
-    <message>
-        <source>Check the folder.</source>
-        <translation>Compruebe la carpeta.</translation>
     </message>
     <message>
         <source>Check the name.</source>
@@ -4275,10 +4329,6 @@
         <translation>Limpiar</translation>
     </message>
     <message>
-        <source>Close it there first; it stays where it is until then.</source>
-        <translation>Ciérrelo allí primero; hasta entonces queda donde está.</translation>
-    </message>
-    <message>
         <source>Close it there, then do it again. Nothing was changed.</source>
         <translation>Ciérrelo allí y repítalo. No se cambió nada.</translation>
     </message>
@@ -4335,8 +4385,16 @@
         <translation>Corríjalo o añada esa fila.</translation>
     </message>
     <message>
+        <source>Correct it.</source>
+        <translation>Corríjalo.</translation>
+    </message>
+    <message>
         <source>Correct its name, or take it out.</source>
         <translation>Corrija su nombre o quítelo.</translation>
+    </message>
+    <message>
+        <source>Correct the count, or name another tray.</source>
+        <translation>Corrija la cantidad o indique otra bandeja.</translation>
     </message>
     <message>
         <source>Correct the parents of one of them.</source>
@@ -4345,6 +4403,10 @@
     <message>
         <source>Correct the plant's sex.</source>
         <translation>Corrija el sexo de la planta.</translation>
+    </message>
+    <message>
+        <source>Correct the seedlings or the seeds sown.</source>
+        <translation>Corrija las plántulas o las semillas sembradas.</translation>
     </message>
     <message>
         <source>Correct the text in the book, then export again.</source>
@@ -4405,6 +4467,10 @@
     <message>
         <source>Crosses that share a letter cannot be told apart: the difference between their shares may be chance. Every pair is compared, with the spread between trays counted in and Holm's adjustment over all pairs. Cannot be told apart does not mean equal.</source>
         <translation>Los cruces que comparten letra no pueden distinguirse: la diferencia entre sus proporciones puede ser azar. Se compara cada par, contando la dispersión entre bandejas y el ajuste de Holm sobre todos los pares. Que no se distingan no significa que sean iguales.</translation>
+    </message>
+    <message>
+        <source>Curve: {}, {}.</source>
+        <translation>Curva: {}, {}.</translation>
     </message>
     <message>
         <source>Cut a few of those judged filled open too, so that the batch can be reckoned.</source>
@@ -4485,6 +4551,10 @@
     <message>
         <source>END:{} without its BEGIN</source>
         <translation>END:{} sin su BEGIN</translation>
+    </message>
+    <message>
+        <source>Each differs from every other beyond chance.</source>
+        <translation>Cada uno difiere de todos los demás más de lo que explica el azar.</translation>
     </message>
     <message>
         <source>Each is written once.</source>
@@ -4571,6 +4641,10 @@
         <translation>Anote lo que se hizo; la marca no lo dice.</translation>
     </message>
     <message>
+        <source>Every disposal of the same origin</source>
+        <translation>Cada salida del mismo origen</translation>
+    </message>
+    <message>
         <source>Everything finds room in every future drawn.</source>
         <translation>Todo halla sitio en cada futuro simulado.</translation>
     </message>
@@ -4615,6 +4689,10 @@
         <translation>Primer cono</translation>
     </message>
     <message>
+        <source>First leaf: {} seeds, {} of those sown{}.</source>
+        <translation>Primera hoja: {} semillas, {} de las sembradas{}.</translation>
+    </message>
+    <message>
         <source>First seen</source>
         <translation>Visto por primera vez</translation>
     </message>
@@ -4639,8 +4717,40 @@
         <translation>De quién</translation>
     </message>
     <message>
+        <source>Germinated, of the seed sown, by {} since sowing</source>
+        <translation>Germinada, de la semilla sembrada, por {} desde la siembra</translation>
+    </message>
+    <message>
         <source>Germinates</source>
         <translation>Germina</translation>
+    </message>
+    <message>
+        <source>Germination by cross</source>
+        <translation>Germinación por cruce</translation>
+    </message>
+    <message>
+        <source>Germination by cross and season</source>
+        <translation>Germinación por cruce y temporada</translation>
+    </message>
+    <message>
+        <source>Germination by season</source>
+        <translation>Germinación por temporada</translation>
+    </message>
+    <message>
+        <source>Germination per cross</source>
+        <translation>Germinación por cruce</translation>
+    </message>
+    <message>
+        <source>Germination per cross and season</source>
+        <translation>Germinación por cruce y temporada</translation>
+    </message>
+    <message>
+        <source>Germination per season</source>
+        <translation>Germinación por temporada</translation>
+    </message>
+    <message>
+        <source>Germination, {}, {}</source>
+        <translation>Germinación, {}, {}</translation>
     </message>
     <message>
         <source>Give 0 for pots that touch.</source>
@@ -4765,6 +4875,10 @@
     <message>
         <source>Give an amount above 0, or none.</source>
         <translation>Dé una cantidad mayor que 0, o ninguna.</translation>
+    </message>
+    <message>
+        <source>Give another name, or another folder.</source>
+        <translation>Dé otro nombre u otra carpeta.</translation>
     </message>
     <message>
         <source>Give another name.</source>
@@ -4971,6 +5085,10 @@
         <translation>Granos contados</translation>
     </message>
     <message>
+        <source>Grown under controlled conditions from cultivated parental stock of legal origin. A nursery shows parents with origin and papers, pollinations, harvest, every disposal and an unbroken line from parent to plant.</source>
+        <translation>Cultivada en condiciones controladas a partir de un plantel parental cultivado de origen legal. Un vivero muestra padres con origen y documentos, polinizaciones, cosecha, cada salida y una línea sin interrupción de los padres a la planta.</translation>
+    </message>
+    <message>
         <source>Half of them between {} and {}.</source>
         <translation>La mitad entre el {} y el {}.</translation>
     </message>
@@ -4979,12 +5097,24 @@
         <translation>Cosechar</translation>
     </message>
     <message>
+        <source>Harvest and counts</source>
+        <translation>Cosecha y recuentos</translation>
+    </message>
+    <message>
+        <source>Has it had pollen?</source>
+        <translation>¿Ya recibió polen?</translation>
+    </message>
+    <message>
         <source>Here the code of a batch, tray or pot group is expected.</source>
         <translation>Aquí se espera el código de una partida, bandeja o grupo de macetas.</translation>
     </message>
     <message>
         <source>Here the code of a {} is expected.</source>
         <translation>Aquí se espera el código de: {}.</translation>
+    </message>
+    <message>
+        <source>How it came up</source>
+        <translation>Cómo nació</translation>
     </message>
     <message>
         <source>How long it lasts</source>
@@ -5019,8 +5149,16 @@
         <translation>Revisar</translation>
     </message>
     <message>
+        <source>Invented data: this nursery and its counts are made up.</source>
+        <translation>Datos inventados: este vivero y sus recuentos no son reales.</translation>
+    </message>
+    <message>
         <source>Is it a scanner's log?</source>
         <translation>¿Es un registro de un lector?</translation>
+    </message>
+    <message>
+        <source>Is the {} '{}' the same as '{}'? Both would stand in the book.</source>
+        <translation>¿Es {} «{}» lo mismo que «{}»? Ambos quedarían en el libro.</translation>
     </message>
     <message>
         <source>Is this the right file?</source>
@@ -5065,6 +5203,10 @@
     <message>
         <source>It needs at least its header: {}.</source>
         <translation>Necesita al menos su encabezado: {}.</translation>
+    </message>
+    <message>
+        <source>It needs good, supplier, form, litres and cents.</source>
+        <translation>Necesita good, supplier, form, litres y cents.</translation>
     </message>
     <message>
         <source>It really holds, {}</source>
@@ -5171,8 +5313,16 @@
         <translation>Dura años, al menos</translation>
     </message>
     <message>
+        <source>Leave the row out, or give another name.</source>
+        <translation>Deje fuera la fila o dé otro nombre.</translation>
+    </message>
+    <message>
         <source>Left</source>
         <translation>Queda</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Excluidas</translation>
     </message>
     <message>
         <source>Length to stand on, {}</source>
@@ -5185,6 +5335,10 @@
     <message>
         <source>Light</source>
         <translation>Luz</translation>
+    </message>
+    <message>
+        <source>Listings and rules</source>
+        <translation>Listados y normas</translation>
     </message>
     <message>
         <source>Litres of each part</source>
@@ -5333,6 +5487,10 @@
     <message>
         <source>Move</source>
         <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Move it by hand to where the book stands.</source>
+        <translation>Llévela a mano a donde está el libro.</translation>
     </message>
     <message>
         <source>Move it to</source>
@@ -5495,6 +5653,10 @@
         <translation>Lugar nuevo</translation>
     </message>
     <message>
+        <source>New places have no measures yet: enter their length and width, so that room can be reckoned.</source>
+        <translation>Los lugares nuevos aún no tienen medidas: anote su largo y su ancho para poder calcular el espacio.</translation>
+    </message>
+    <message>
         <source>New plant</source>
         <translation>Planta nueva</translation>
     </message>
@@ -5523,8 +5685,20 @@
         <translation>Sin conos: no se siembran unas {:.0f} semillas de {} conos.</translation>
     </message>
     <message>
+        <source>No curve: all that came up was seen at one look.</source>
+        <translation>Sin curva: todo lo nacido se vio en una sola revisión.</translation>
+    </message>
+    <message>
+        <source>No curve: nothing came up.</source>
+        <translation>Sin curva: no nació nada.</translation>
+    </message>
+    <message>
         <source>No day lacks a temperature.</source>
         <translation>A ningún día le falta temperatura.</translation>
+    </message>
+    <message>
+        <source>No first leaf seen yet.</source>
+        <translation>Aún no se ha visto ninguna primera hoja.</translation>
     </message>
     <message>
         <source>No floaters on the table.</source>
@@ -5533,6 +5707,10 @@
     <message>
         <source>No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 futures; {:g} were asked for.</source>
         <translation>Ninguna lista cuesta menos de {} (diferencia {:.2f} %). No falta nada en {:.1f} de 100 futuros; se pidieron {:g}.</translation>
+    </message>
+    <message>
+        <source>No more expected.</source>
+        <translation>No se espera más.</translation>
     </message>
     <message>
         <source>No place of the book is measured, so room is not asked about.</source>
@@ -5545,6 +5723,14 @@
     <message>
         <source>No seed is left in the trays.</source>
         <translation>No queda semilla en las bandejas.</translation>
+    </message>
+    <message>
+        <source>No tray had been sown by then.</source>
+        <translation>Hasta entonces no se había sembrado ninguna bandeja.</translation>
+    </message>
+    <message>
+        <source>No tray has been looked at yet.</source>
+        <translation>Aún no se ha revisado ninguna bandeja.</translation>
     </message>
     <message>
         <source>No tray to compare: none was looked at by then.</source>
@@ -5663,6 +5849,10 @@
         <translation>Documento que se tacha</translation>
     </message>
     <message>
+        <source>Papers: {}</source>
+        <translation>Documentos: {}</translation>
+    </message>
+    <message>
         <source>Parent plants</source>
         <translation>Plantas progenitoras</translation>
     </message>
@@ -5735,6 +5925,10 @@
         <translation>Polen</translation>
     </message>
     <message>
+        <source>Pollen collected on</source>
+        <translation>Polen recogido el</translation>
+    </message>
+    <message>
         <source>Pollen of {}</source>
         <translation>Polen de {}</translation>
     </message>
@@ -5743,8 +5937,16 @@
         <translation>Planta padre</translation>
     </message>
     <message>
+        <source>Pollen put in on</source>
+        <translation>Polen puesto el</translation>
+    </message>
+    <message>
         <source>Pollinate</source>
         <translation>Polinizar</translation>
+    </message>
+    <message>
+        <source>Pollinations</source>
+        <translation>Polinizaciones</translation>
     </message>
     <message>
         <source>Pot</source>
@@ -5803,8 +6005,16 @@
         <translation>Ponga primero el número menor.</translation>
     </message>
     <message>
+        <source>Ranges at {:g} %: {}. Mean and T50 are times to the look at which seed was seen, of the seed that came up.</source>
+        <translation>Intervalos al {:g} %: {}. La media y T50 son tiempos hasta la revisión en que se vio, de la semilla que nació.</translation>
+    </message>
+    <message>
         <source>Ranges leave one future in ten below and one in ten above.</source>
         <translation>Los rangos dejan un futuro de cada diez por debajo y uno de cada diez por encima.</translation>
+    </message>
+    <message>
+        <source>Ranking</source>
+        <translation>Clasificación</translation>
     </message>
     <message>
         <source>Ready plants stay in their pots until they are sold, and no sale is foreseen: they keep taking room.</source>
@@ -5839,8 +6049,20 @@
         <translation>No se pregunta por el espacio en las mesas.</translation>
     </message>
     <message>
+        <source>Room: what the measured places offer less what stands there on the day; what will be sold or planted out until the plants are there is not foreseen.</source>
+        <translation>Espacio: lo que ofrecen los lugares medidos menos lo que hay en ellos ese día; no se prevé lo que se venda o se plante fuera hasta que lleguen las plantas.</translation>
+    </message>
+    <message>
         <source>Run 'coneline check' on the book, and see to the disk.</source>
         <translation>Ejecute 'coneline check' con el libro y revise el disco.</translation>
+    </message>
+    <message>
+        <source>Rutherford et al., CITES and Cycads: a user's guide, Kew, slide 26</source>
+        <translation>Rutherford et al., CITES and Cycads: a user's guide, Kew, diapositiva 26</translation>
+    </message>
+    <message>
+        <source>Rutherford et al., CITES and Cycads: a user's guide, Kew, slide 26 (all other cycads)</source>
+        <translation>Rutherford et al., CITES and Cycads: a user's guide, Kew, diapositiva 26 (todas las demás cícadas)</translation>
     </message>
     <message>
         <source>Save the file as UTF-8.</source>
@@ -5911,10 +6133,6 @@
         <translation>Plan de temporada</translation>
     </message>
     <message>
-        <source>See what 'coneline check' says of the book.</source>
-        <translation>Mire qué dice 'coneline check' del libro.</translation>
-    </message>
-    <message>
         <source>See whether the disk has room.</source>
         <translation>Mire si el disco tiene sitio.</translation>
     </message>
@@ -5981,6 +6199,18 @@
     <message>
         <source>Shape</source>
         <translation>Forma</translation>
+    </message>
+    <message>
+        <source>Share of the seed sown that had germinated, by time since sowing</source>
+        <translation>Proporción germinada de la semilla sembrada, según el tiempo desde la siembra</translation>
+    </message>
+    <message>
+        <source>Share of the seed sown that had germinated, with fitted curve, its range, and where it may end</source>
+        <translation>Proporción germinada de la semilla sembrada, con la curva ajustada, su intervalo y dónde puede acabar</translation>
+    </message>
+    <message>
+        <source>Share of the seed sown. The trays of a cross are taken together, times counted from each one's sowing; trays sown later count with what has come up so far.</source>
+        <translation>Proporción de la semilla sembrada. Las bandejas de un cruce se toman juntas, con los tiempos contados desde la siembra de cada una; las sembradas después cuentan con lo nacido hasta ahora.</translation>
     </message>
     <message>
         <source>Show it with fewer dots an inch.</source>
@@ -6051,6 +6281,10 @@
         <translation>Indíquela con --unit C o --unit F.</translation>
     </message>
     <message>
+        <source>Still expected: {}–{}, likely {}.</source>
+        <translation>Aún se esperan: {}–{}, probable {}.</translation>
+    </message>
+    <message>
         <source>Store</source>
         <translation>Guardar</translation>
     </message>
@@ -6089,6 +6323,10 @@
     <message>
         <source>Take another; 'coneline copies' tells which are good. Nothing was changed.</source>
         <translation>Tome otra; 'coneline copies' dice cuáles son buenas. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>Precauciones</translation>
     </message>
     <message>
         <source>Take fewer trays.</source>
@@ -6175,6 +6413,10 @@
         <translation>Que la semilla de '{}' nazca antes o después no se escribe: el libro lo aprende de los recuentos.</translation>
     </message>
     <message>
+        <source>The book did NOT prove when this was printed: see what is missing.</source>
+        <translation>El libro NO pudo comprobarse al imprimir esto: vea qué falta.</translation>
+    </message>
+    <message>
         <source>The book has no measured place of this light class.</source>
         <translation>El libro no tiene ningún lugar medido de esta clase de luz.</translation>
     </message>
@@ -6203,6 +6445,10 @@
         <translation>La portada del libro es una sola fila.</translation>
     </message>
     <message>
+        <source>The file has: {}.</source>
+        <translation>El archivo tiene: {}.</translation>
+    </message>
+    <message>
         <source>The first number is from 0 to {}.</source>
         <translation>El primer número va de 0 a {}.</translation>
     </message>
@@ -6215,12 +6461,20 @@
         <translation>La clase es</translation>
     </message>
     <message>
+        <source>The line from parent to plant</source>
+        <translation>La línea de los padres a la planta</translation>
+    </message>
+    <message>
         <source>The list of possible crosses shows those there are.</source>
         <translation>La lista de cruces posibles muestra los que hay.</translation>
     </message>
     <message>
         <source>The male cone is</source>
         <translation>El cono masculino está</translation>
+    </message>
+    <message>
+        <source>The male plant, as you call it</source>
+        <translation>La planta macho, como usted la llama</translation>
     </message>
     <message>
         <source>The names of the columns stand in one row; say its line.</source>
@@ -6239,12 +6493,12 @@
         <translation>Los padres son</translation>
     </message>
     <message>
-        <source>The plant, as you call it</source>
-        <translation>La planta, como usted la llama</translation>
-    </message>
-    <message>
         <source>The range lies within the floaters.</source>
         <translation>El intervalo cabe entre las que flotan.</translation>
+    </message>
+    <message>
+        <source>The record</source>
+        <translation>El registro</translation>
     </message>
     <message>
         <source>The route's survival weighs as {:g} plants against the book's own history, a season strays as {:g} plants would.</source>
@@ -6293,6 +6547,10 @@
     <message>
         <source>They were</source>
         <translation>Eran</translation>
+    </message>
+    <message>
+        <source>This is no legal advice. Listings change; the data above have the day on which they were looked up. The authority decides.</source>
+        <translation>Esto no es asesoría legal. Los listados cambian; los datos de arriba llevan el día en que se consultaron. Decide la autoridad.</translation>
     </message>
     <message>
         <source>Throw pollen away</source>
@@ -6403,6 +6661,10 @@
         <translation>Qué está pendiente</translation>
     </message>
     <message>
+        <source>What is missing</source>
+        <translation>Qué falta</translation>
+    </message>
+    <message>
         <source>What is not sown yet is not in them.</source>
         <translation>Lo que aún no está sembrado no está en ellos.</translation>
     </message>
@@ -6435,8 +6697,16 @@
         <translation>De dónde viene esto</translation>
     </message>
     <message>
+        <source>Whether a plant is a hybrid or a pure species has legal weight; each parent's listing is shown.</source>
+        <translation>Que una planta sea híbrida o de especie pura tiene peso legal; se muestra el listado de cada padre.</translation>
+    </message>
+    <message>
         <source>Whether the float test holds for {} is not known: cut some floaters open first.</source>
         <translation>No se sabe si la prueba de flotación vale para {}: abra antes algunas que flotan.</translation>
+    </message>
+    <message>
+        <source>Whoever holds this paper can have it shown later that the entries behind it were not changed: 'coneline check --link' with the link above.</source>
+        <translation>Quien tenga este documento puede pedir después que se demuestre que las anotaciones que lo respaldan no se cambiaron: «coneline check --link» con el eslabón de arriba.</translation>
     </message>
     <message>
         <source>Why it is set right</source>
@@ -6445,6 +6715,10 @@
     <message>
         <source>Width, {}</source>
         <translation>Ancho, {}</translation>
+    </message>
+    <message>
+        <source>Wilson</source>
+        <translation>Wilson</translation>
     </message>
     <message>
         <source>Without '{}' ({:.2f} m²{}); {} lots that stand there need another place.</source>
@@ -6527,6 +6801,10 @@
         <translation>Escriba cada uno como nombre=cantidad, como corteza=4.</translation>
     </message>
     <message>
+        <source>Write how many there are, or leave the row out.</source>
+        <translation>Escriba cuántas hay o deje fuera la fila.</translation>
+    </message>
+    <message>
         <source>Write how many there are.</source>
         <translation>Escriba cuántas hay.</translation>
     </message>
@@ -6567,6 +6845,10 @@
         <translation>Escríbalo como 2027-05.</translation>
     </message>
     <message>
+        <source>Write its botanical name.</source>
+        <translation>Escriba su nombre botánico.</translation>
+    </message>
+    <message>
         <source>Write its name and its parts, as bark=4,sand=1.</source>
         <translation>Escriba su nombre y sus componentes, como corteza=4,arena=1.</translation>
     </message>
@@ -6583,6 +6865,10 @@
         <translation>Escriba seed (semilla), tray (bandeja), pot (maceta) o parent (planta madre o padre).</translation>
     </message>
     <message>
+        <source>Write since when it is there.</source>
+        <translation>Escriba desde cuándo está.</translation>
+    </message>
+    <message>
         <source>Write the botanical name.</source>
         <translation>Escriba el nombre botánico.</translation>
     </message>
@@ -6593,6 +6879,10 @@
     <message>
         <source>Write the cross as the book names it, or a taxon for a cross that is not in the book yet.</source>
         <translation>Escriba el cruce como lo nombra el libro, o un taxón para un cruce que aún no está en el libro.</translation>
+    </message>
+    <message>
+        <source>Write the day, as near as is known, or give one day for all rows.</source>
+        <translation>Escriba el día, tan cerca como se sepa, o dé un día para todas las filas.</translation>
     </message>
     <message>
         <source>Write the number alone, without its unit.</source>
@@ -6607,12 +6897,28 @@
         <translation>Escriba la planta madre, ×, y la planta padre.</translation>
     </message>
     <message>
+        <source>Write what a pack costs.</source>
+        <translation>Escriba cuánto cuesta un envase.</translation>
+    </message>
+    <message>
         <source>Write what a square metre costs a month.</source>
         <translation>Escriba lo que cuesta un metro cuadrado al mes.</translation>
     </message>
     <message>
+        <source>Write what it is called.</source>
+        <translation>Escriba cómo se llama.</translation>
+    </message>
+    <message>
+        <source>Write when it was sown.</source>
+        <translation>Escriba cuándo se sembró.</translation>
+    </message>
+    <message>
         <source>Write which one it is in, by its name.</source>
         <translation>Escriba en cuál está, por su nombre.</translation>
+    </message>
+    <message>
+        <source>Write which plant bore the cone.</source>
+        <translation>Escriba qué planta dio el cono.</translation>
     </message>
     <message>
         <source>Write year-month-day, such as 2026-03-09.</source>
@@ -6639,6 +6945,10 @@
         <translation>un byte que no es texto UTF-8</translation>
     </message>
     <message>
+        <source>a certain name</source>
+        <translation>un nombre seguro</translation>
+    </message>
+    <message>
         <source>a code such as P1742, or words</source>
         <translation>un código como P1742, o palabras</translation>
     </message>
@@ -6653,6 +6963,10 @@
     <message>
         <source>a count cannot be below zero, and this is {}</source>
         <translation>un recuento no puede ser menor que cero, y este es {}</translation>
+    </message>
+    <message>
+        <source>a count of 0 or none</source>
+        <translation>una cantidad de 0 o ninguna</translation>
     </message>
     <message>
         <source>a day not yet in sight</source>
@@ -6743,10 +7057,6 @@
         <translation>aquí va un número mayor que 0</translation>
     </message>
     <message>
-        <source>a number is missing</source>
-        <translation>falta un número</translation>
-    </message>
-    <message>
         <source>a pack of {:g} kg</source>
         <translation>un envase de {:g} kg</translation>
     </message>
@@ -6757,6 +7067,10 @@
     <message>
         <source>a page of {} × {} mm is too small for a ruler of 20 mm</source>
         <translation>una página de {} × {} mm es demasiado pequeña para una regla de 20 mm</translation>
+    </message>
+    <message>
+        <source>a parent plant without a name</source>
+        <translation>una planta progenitora sin nombre</translation>
     </message>
     <message>
         <source>a part has no name</source>
@@ -6783,12 +7097,24 @@
         <translation>una colocación de {} meses</translation>
     </message>
     <message>
+        <source>a plant called '{}' is there already</source>
+        <translation>ya hay una planta llamada «{}»</translation>
+    </message>
+    <message>
         <source>a plant is its own ancestor: {}</source>
         <translation>una planta es su propio antepasado: {}</translation>
     </message>
     <message>
         <source>a plant worth {:g}</source>
         <translation>una planta que vale {:g}</translation>
+    </message>
+    <message>
+        <source>a pollen parent without a seed parent</source>
+        <translation>un padre del polen sin madre de la semilla</translation>
+    </message>
+    <message>
+        <source>a pollen parent without the day of pollination</source>
+        <translation>un padre del polen sin el día de la polinización</translation>
     </message>
     <message>
         <source>a pollen store without a name</source>
@@ -7023,8 +7349,20 @@
         <translation>una seguridad de {:g}</translation>
     </message>
     <message>
+        <source>an empty cell</source>
+        <translation>una celda vacía</translation>
+    </message>
+    <message>
         <source>an offer or good without a {}</source>
         <translation>una oferta o un material sin {}</translation>
+    </message>
+    <message>
+        <source>an offer without a price</source>
+        <translation>una oferta sin precio</translation>
+    </message>
+    <message>
+        <source>an unnamed supplier</source>
+        <translation>un proveedor sin nombre</translation>
     </message>
     <message>
         <source>and also</source>
@@ -7033,6 +7371,10 @@
     <message>
         <source>and {} more</source>
         <translation>y {} más</translation>
+    </message>
+    <message>
+        <source>artificially propagated</source>
+        <translation>propagada artificialmente</translation>
     </message>
     <message>
         <source>as a French keyboard (AZERTY) gives them</source>
@@ -7059,6 +7401,10 @@
         <translation>a {}</translation>
     </message>
     <message>
+        <source>average</source>
+        <translation>media</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation>saco</translation>
     </message>
@@ -7083,6 +7429,22 @@
         <translation>mesa</translation>
     </message>
     <message>
+        <source>bench without a place</source>
+        <translation>mesa sin lugar</translation>
+    </message>
+    <message>
+        <source>benches</source>
+        <translation>mesas</translation>
+    </message>
+    <message>
+        <source>beta-binomial, one tray: spread unknown</source>
+        <translation>beta-binomial, una bandeja: dispersión desconocida</translation>
+    </message>
+    <message>
+        <source>beta-binomial, spread averaged over</source>
+        <translation>beta-binomial, promediada sobre la dispersión</translation>
+    </message>
+    <message>
         <source>between day {:g} and day {:g}</source>
         <translation>entre el día {:g} y el día {:g}</translation>
     </message>
@@ -7091,8 +7453,16 @@
         <translation>azul</translation>
     </message>
     <message>
+        <source>both parents in one cell: Old Gate × Tall Male</source>
+        <translation>ambos padres en una celda: Old Gate × Tall Male</translation>
+    </message>
+    <message>
         <source>bought in</source>
         <translation>comprado</translation>
+    </message>
+    <message>
+        <source>bought {}</source>
+        <translation>comprada {}</translation>
     </message>
     <message>
         <source>bought {} from {}{}</source>
@@ -7143,8 +7513,20 @@
         <translation>limpiadas</translation>
     </message>
     <message>
+        <source>clipped</source>
+        <translation>recortada</translation>
+    </message>
+    <message>
         <source>closed</source>
         <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>code of the cone or purchase; of trays only</source>
+        <translation>código del cono o de la compra; solo de bandejas</translation>
+    </message>
+    <message>
+        <source>code of the tray; of trays only</source>
+        <translation>código de la bandeja; solo de bandejas</translation>
     </message>
     <message>
         <source>collect pollen</source>
@@ -7167,8 +7549,24 @@
         <translation>deshaciéndose</translation>
     </message>
     <message>
+        <source>common practice, no source</source>
+        <translation>práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>common practice, no source: the book has no cone of the taxon</source>
+        <translation>práctica común, sin fuente: el libro no tiene ningún cono del taxón</translation>
+    </message>
+    <message>
         <source>cone</source>
         <translation>cono</translation>
+    </message>
+    <message>
+        <source>cone {} is in the book</source>
+        <translation>el cono {} está en el libro</translation>
+    </message>
+    <message>
+        <source>cone · {} · {}</source>
+        <translation>cono · {} · {}</translation>
     </message>
     <message>
         <source>container</source>
@@ -7195,8 +7593,16 @@
         <translation>cruce</translation>
     </message>
     <message>
+        <source>cross-season</source>
+        <translation>cruce y temporada</translation>
+    </message>
+    <message>
         <source>cut</source>
         <translation>abierta</translation>
+    </message>
+    <message>
+        <source>day of sowing, year-month-day; of trays only</source>
+        <translation>día de siembra, año-mes-día; solo de bandejas</translation>
     </message>
     <message>
         <source>day {}</source>
@@ -7207,8 +7613,20 @@
         <translation>el día {} es anterior a la siembra</translation>
     </message>
     <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>days to the last look without temperature, in a report by degree-days; of trays only</source>
+        <translation>días sin temperatura hasta la última revisión, en un informe por grados-día; solo de bandejas</translation>
+    </message>
+    <message>
         <source>dead</source>
         <translation>muerta</translation>
+    </message>
+    <message>
+        <source>degree-days</source>
+        <translation>grados-día</translation>
     </message>
     <message>
         <source>degree-days above {:g} °C</source>
@@ -7303,8 +7721,16 @@
         <translation>vacío: dentro de un mes</translation>
     </message>
     <message>
+        <source>empty: on the same day</source>
+        <translation>vacío: el mismo día</translation>
+    </message>
+    <message>
         <source>empty: what the book holds of the taxon</source>
         <translation>vacío: lo que el libro dice del taxón</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <translation>es</translation>
     </message>
     <message>
         <source>entry {}</source>
@@ -7387,6 +7813,10 @@
         <translation>primera pasada el {}</translation>
     </message>
     <message>
+        <source>first seen {}</source>
+        <translation>visto por primera vez {}</translation>
+    </message>
+    <message>
         <source>fitted curve</source>
         <translation>curva ajustada</translation>
     </message>
@@ -7427,12 +7857,24 @@
         <translation>clase de helada</translation>
     </message>
     <message>
+        <source>germinated of sown</source>
+        <translation>germinadas de las sembradas</translation>
+    </message>
+    <message>
+        <source>germination</source>
+        <translation>germinación</translation>
+    </message>
+    <message>
         <source>go</source>
         <translation>salen</translation>
     </message>
     <message>
         <source>goes hand in hand with {}</source>
         <translation>va de la mano con {}</translation>
+    </message>
+    <message>
+        <source>good seed of this taxon floats too</source>
+        <translation>la semilla buena de este taxón también flota</translation>
     </message>
     <message>
         <source>good seed of {} floats too</source>
@@ -7475,6 +7917,10 @@
         <translation>cosechadas</translation>
     </message>
     <message>
+        <source>harvested {}</source>
+        <translation>cosechada {}</translation>
+    </message>
+    <message>
         <source>harvested {}: {} seeds</source>
         <translation>cosechado el {}: {} semillas</translation>
     </message>
@@ -7490,6 +7936,426 @@
         <translation>tener sustrato listo</translation>
     </message>
     <message>
+        <source>heading: CITES appendix</source>
+        <translation>apéndice CITES</translation>
+    </message>
+    <message>
+        <source>heading: about</source>
+        <translation>acerca de</translation>
+    </message>
+    <message>
+        <source>heading: alike</source>
+        <translation>iguales</translation>
+    </message>
+    <message>
+        <source>heading: as</source>
+        <translation>como</translation>
+    </message>
+    <message>
+        <source>heading: as of</source>
+        <translation>al día</translation>
+    </message>
+    <message>
+        <source>heading: authority</source>
+        <translation>autoridad</translation>
+    </message>
+    <message>
+        <source>heading: book</source>
+        <translation>libro</translation>
+    </message>
+    <message>
+        <source>heading: bought</source>
+        <translation>comprado</translation>
+    </message>
+    <message>
+        <source>heading: buyer</source>
+        <translation>comprador</translation>
+    </message>
+    <message>
+        <source>heading: by</source>
+        <translation>por</translation>
+    </message>
+    <message>
+        <source>heading: came</source>
+        <translation>llegó</translation>
+    </message>
+    <message>
+        <source>heading: came in</source>
+        <translation>entraron</translation>
+    </message>
+    <message>
+        <source>heading: cannot be told apart</source>
+        <translation>no pueden distinguirse</translation>
+    </message>
+    <message>
+        <source>heading: charts</source>
+        <translation>gráficos</translation>
+    </message>
+    <message>
+        <source>heading: column</source>
+        <translation>columna</translation>
+    </message>
+    <message>
+        <source>heading: columns</source>
+        <translation>columnas</translation>
+    </message>
+    <message>
+        <source>heading: cone</source>
+        <translation>cono</translation>
+    </message>
+    <message>
+        <source>heading: containers</source>
+        <translation>recipientes</translation>
+    </message>
+    <message>
+        <source>heading: count</source>
+        <translation>cantidad</translation>
+    </message>
+    <message>
+        <source>heading: cross</source>
+        <translation>cruce</translation>
+    </message>
+    <message>
+        <source>heading: crosses</source>
+        <translation>cruces</translation>
+    </message>
+    <message>
+        <source>heading: crosses alike</source>
+        <translation>cruces iguales</translation>
+    </message>
+    <message>
+        <source>heading: curves</source>
+        <translation>curvas</translation>
+    </message>
+    <message>
+        <source>heading: date</source>
+        <translation>fecha</translation>
+    </message>
+    <message>
+        <source>heading: day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>heading: days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>heading: empty</source>
+        <translation>vacía</translation>
+    </message>
+    <message>
+        <source>heading: ended here</source>
+        <translation>acabaron aquí</translation>
+    </message>
+    <message>
+        <source>heading: entry</source>
+        <translation>anotación</translation>
+    </message>
+    <message>
+        <source>heading: first day</source>
+        <translation>primer día</translation>
+    </message>
+    <message>
+        <source>heading: fitted</source>
+        <translation>ajustada</translation>
+    </message>
+    <message>
+        <source>heading: for month</source>
+        <translation>para el mes</translation>
+    </message>
+    <message>
+        <source>heading: form</source>
+        <translation>forma</translation>
+    </message>
+    <message>
+        <source>heading: from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>heading: good</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>heading: is</source>
+        <translation>es</translation>
+    </message>
+    <message>
+        <source>heading: issued</source>
+        <translation>expedido</translation>
+    </message>
+    <message>
+        <source>heading: kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>heading: last link</source>
+        <translation>último eslabón</translation>
+    </message>
+    <message>
+        <source>heading: leaves</source>
+        <translation>hojas</translation>
+    </message>
+    <message>
+        <source>heading: left out</source>
+        <translation>excluida</translation>
+    </message>
+    <message>
+        <source>heading: litres</source>
+        <translation>litros</translation>
+    </message>
+    <message>
+        <source>heading: looked up</source>
+        <translation>consultado</translation>
+    </message>
+    <message>
+        <source>heading: looks</source>
+        <translation>revisiones</translation>
+    </message>
+    <message>
+        <source>heading: lot</source>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>heading: may end</source>
+        <translation>puede acabar</translation>
+    </message>
+    <message>
+        <source>heading: mean</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>heading: meaning</source>
+        <translation>significado</translation>
+    </message>
+    <message>
+        <source>heading: method</source>
+        <translation>método</translation>
+    </message>
+    <message>
+        <source>heading: missing</source>
+        <translation>si falta</translation>
+    </message>
+    <message>
+        <source>heading: month</source>
+        <translation>mes</translation>
+    </message>
+    <message>
+        <source>heading: name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>heading: note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>heading: number</source>
+        <translation>número</translation>
+    </message>
+    <message>
+        <source>heading: nursery</source>
+        <translation>vivero</translation>
+    </message>
+    <message>
+        <source>heading: on hand</source>
+        <translation>existencias</translation>
+    </message>
+    <message>
+        <source>heading: order by</source>
+        <translation>pedir antes del</translation>
+    </message>
+    <message>
+        <source>heading: origin</source>
+        <translation>origen</translation>
+    </message>
+    <message>
+        <source>heading: over</source>
+        <translation>excede</translation>
+    </message>
+    <message>
+        <source>heading: packs</source>
+        <translation>envases</translation>
+    </message>
+    <message>
+        <source>heading: paper</source>
+        <translation>documento</translation>
+    </message>
+    <message>
+        <source>heading: papers</source>
+        <translation>documentos</translation>
+    </message>
+    <message>
+        <source>heading: place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>heading: pollen</source>
+        <translation>polen</translation>
+    </message>
+    <message>
+        <source>heading: pot</source>
+        <translation>maceta</translation>
+    </message>
+    <message>
+        <source>heading: price</source>
+        <translation>precio</translation>
+    </message>
+    <message>
+        <source>heading: printed</source>
+        <translation>impreso</translation>
+    </message>
+    <message>
+        <source>heading: range</source>
+        <translation>intervalo</translation>
+    </message>
+    <message>
+        <source>heading: range of the curve</source>
+        <translation>intervalo de la curva</translation>
+    </message>
+    <message>
+        <source>heading: removed</source>
+        <translation>retiradas</translation>
+    </message>
+    <message>
+        <source>heading: said of parents and papers</source>
+        <translation>dicho de padres y documentos</translation>
+    </message>
+    <message>
+        <source>heading: season</source>
+        <translation>temporada</translation>
+    </message>
+    <message>
+        <source>heading: seeds</source>
+        <translation>semillas</translation>
+    </message>
+    <message>
+        <source>heading: seeds or plants</source>
+        <translation>semillas o plantas</translation>
+    </message>
+    <message>
+        <source>heading: seen</source>
+        <translation>visto</translation>
+    </message>
+    <message>
+        <source>heading: sex</source>
+        <translation>sexo</translation>
+    </message>
+    <message>
+        <source>heading: share</source>
+        <translation>proporción</translation>
+    </message>
+    <message>
+        <source>heading: share of sown</source>
+        <translation>proporción de la sembrada</translation>
+    </message>
+    <message>
+        <source>heading: sold</source>
+        <translation>vendidas</translation>
+    </message>
+    <message>
+        <source>heading: source</source>
+        <translation>fuente</translation>
+    </message>
+    <message>
+        <source>heading: sown</source>
+        <translation>sembradas</translation>
+    </message>
+    <message>
+        <source>heading: sown on</source>
+        <translation>sembrada el</translation>
+    </message>
+    <message>
+        <source>heading: state</source>
+        <translation>estado</translation>
+    </message>
+    <message>
+        <source>heading: step</source>
+        <translation>paso</translation>
+    </message>
+    <message>
+        <source>heading: still to come</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>heading: supplier</source>
+        <translation>proveedor</translation>
+    </message>
+    <message>
+        <source>heading: taken together by</source>
+        <translation>agrupado por</translation>
+    </message>
+    <message>
+        <source>heading: taxon</source>
+        <translation>taxón</translation>
+    </message>
+    <message>
+        <source>heading: temperature</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>heading: text</source>
+        <translation>texto</translation>
+    </message>
+    <message>
+        <source>heading: this line</source>
+        <translation>esta línea</translation>
+    </message>
+    <message>
+        <source>heading: time_unit</source>
+        <translation>time_unit</translation>
+    </message>
+    <message>
+        <source>heading: times in</source>
+        <translation>tiempos en</translation>
+    </message>
+    <message>
+        <source>heading: to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>heading: to know</source>
+        <translation>conviene saber</translation>
+    </message>
+    <message>
+        <source>heading: tray</source>
+        <translation>bandeja</translation>
+    </message>
+    <message>
+        <source>heading: trays</source>
+        <translation>bandejas</translation>
+    </message>
+    <message>
+        <source>heading: type</source>
+        <translation>tipo</translation>
+    </message>
+    <message>
+        <source>heading: unit</source>
+        <translation>unidad</translation>
+    </message>
+    <message>
+        <source>heading: up</source>
+        <translation>nacidas</translation>
+    </message>
+    <message>
+        <source>heading: went on</source>
+        <translation>siguieron</translation>
+    </message>
+    <message>
+        <source>heading: what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>heading: whole</source>
+        <translation>entero</translation>
+    </message>
+    <message>
+        <source>heading: yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>heading: yes/no</source>
+        <translation>sí/no</translation>
+    </message>
+    <message>
         <source>hemisphere</source>
         <translation>hemisferio</translation>
     </message>
@@ -7500,6 +8366,22 @@
     <message>
         <source>house</source>
         <translation>invernadero</translation>
+    </message>
+    <message>
+        <source>how many more will ever come up, lower end of its range; of crosses only</source>
+        <translation>cuántas más nacerán, extremo bajo de su intervalo; solo de cruces</translation>
+    </message>
+    <message>
+        <source>how many: seeds, seeds sown, or plants</source>
+        <translation>cuántas: semillas, semillas sembradas o plantas</translation>
+    </message>
+    <message>
+        <source>how the range was worked out</source>
+        <translation>cómo se calculó el intervalo</translation>
+    </message>
+    <message>
+        <source>hybrids</source>
+        <translation>híbridos</translation>
     </message>
     <message>
         <source>in</source>
@@ -7554,6 +8436,14 @@
         <translation>su primera pasada fue hace {} días</translation>
     </message>
     <message>
+        <source>its standard error</source>
+        <translation>su error estándar</translation>
+    </message>
+    <message>
+        <source>its standard error; empty at its limit 1</source>
+        <translation>su error estándar; vacío en su límite 1</translation>
+    </message>
+    <message>
         <source>its taxon has no route</source>
         <translation>su taxón no tiene ruta</translation>
     </message>
@@ -7580,6 +8470,10 @@
     <message>
         <source>kept from {} until {}, {} days earlier</source>
         <translation>guardada del {} al {}, {} días antes</translation>
+    </message>
+    <message>
+        <source>kg a square metre</source>
+        <translation>kg por metro cuadrado</translation>
     </message>
     <message>
         <source>kind</source>
@@ -7626,6 +8520,10 @@
         <translation>salen {} meses después de estar listas</translation>
     </message>
     <message>
+        <source>leaves of sown</source>
+        <translation>hojas de las sembradas</translation>
+    </message>
+    <message>
         <source>left as they are</source>
         <translation>quedan como están</translation>
     </message>
@@ -7644,6 +8542,10 @@
     <message>
         <source>less than a year old</source>
         <translation>menos de un año</translation>
+    </message>
+    <message>
+        <source>letters: crosses that share one cannot be told apart at the confidence, by Holm's adjustment over all pairs; of crosses only</source>
+        <translation>letras: los cruces que comparten una no pueden distinguirse con esa confianza, con el ajuste de Holm sobre todos los pares; solo de cruces</translation>
     </message>
     <message>
         <source>light class</source>
@@ -7670,8 +8572,32 @@
         <translation>litros</translation>
     </message>
     <message>
+        <source>litres needed</source>
+        <translation>litros necesarios</translation>
+    </message>
+    <message>
+        <source>litres of a tray or pot that the book lacks</source>
+        <translation>litros de una bandeja o maceta que falta en el libro</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>carga</translation>
+    </message>
+    <message>
         <source>log</source>
         <translation>registro</translation>
+    </message>
+    <message>
+        <source>log-logistic</source>
+        <translation>log-logística</translation>
+    </message>
+    <message>
+        <source>log-logistic, weibull or log-normal: F(t) = germinable · H(shape · ln(t / scale)); of crosses only</source>
+        <translation>log-logística, weibull o log-normal: F(t) = germinable · H(shape · ln(t / scale)); solo de cruces</translation>
+    </message>
+    <message>
+        <source>log-normal</source>
+        <translation>log-normal</translation>
     </message>
     <message>
         <source>looked at, nothing new</source>
@@ -7702,6 +8628,14 @@
         <translation>el lote {} no consta en las cuentas</translation>
     </message>
     <message>
+        <source>lower end of its range</source>
+        <translation>extremo bajo de su intervalo</translation>
+    </message>
+    <message>
+        <source>lower end of its range at the confidence</source>
+        <translation>extremo bajo de su intervalo con esa confianza</translation>
+    </message>
+    <message>
         <source>lowest</source>
         <translation>mínima</translation>
     </message>
@@ -7722,6 +8656,10 @@
         <translation>media</translation>
     </message>
     <message>
+        <source>mean days</source>
+        <translation>media, días</translation>
+    </message>
+    <message>
         <source>mean kinship, summed over the crosses</source>
         <translation>parentesco medio, sumado sobre los cruces</translation>
     </message>
@@ -7730,8 +8668,20 @@
         <translation>temperatura media, °C</translation>
     </message>
     <message>
-        <source>measured</source>
-        <translation>medido</translation>
+        <source>mean time from sowing to the look at which seed was seen, of the seed that came up</source>
+        <translation>tiempo medio de la siembra a la revisión en que se vio, de la semilla que nació</translation>
+    </message>
+    <message>
+        <source>mean {}</source>
+        <translation>media, {}</translation>
+    </message>
+    <message>
+        <source>mean °C·d</source>
+        <translation>media, °C·d</translation>
+    </message>
+    <message>
+        <source>median; empty before half of the roots have their leaf</source>
+        <translation>mediana; vacía antes de que la mitad de las raíces tenga su hoja</translation>
     </message>
     <message>
         <source>medium</source>
@@ -7758,8 +8708,8 @@
         <translation>mezcla de plantas y parentesco</translation>
     </message>
     <message>
-        <source>month</source>
-        <translation>mes</translation>
+        <source>mm across a tray or pot that the book lacks</source>
+        <translation>mm de ancho de una bandeja o maceta que falta en el libro</translation>
     </message>
     <message>
         <source>month of sowing</source>
@@ -7786,8 +8736,16 @@
         <translation>nombre</translation>
     </message>
     <message>
+        <source>name or hybrid formula</source>
+        <translation>nombre o fórmula del híbrido</translation>
+    </message>
+    <message>
         <source>needs of {} months</source>
         <translation>necesidades de {} meses</translation>
+    </message>
+    <message>
+        <source>neither germinated nor removed</source>
+        <translation>ni germinadas ni retiradas</translation>
     </message>
     <message>
         <source>no amount collected into {}</source>
@@ -7804,6 +8762,10 @@
     <message>
         <source>no cross fits within the pollen and the room there are, with what is pinned{}</source>
         <translation>ningún cruce cabe en el polen y el espacio que hay, con lo fijado{}</translation>
+    </message>
+    <message>
+        <source>no day</source>
+        <translation>ningún día</translation>
     </message>
     <message>
         <source>no female has a cone that takes pollen now or will</source>
@@ -7826,6 +8788,10 @@
         <translation>no se encontró un encabezado con una columna de fecha y hora y otra de temperatura</translation>
     </message>
     <message>
+        <source>no header: no row with two filled cells</source>
+        <translation>sin encabezado: ninguna fila con dos celdas llenas</translation>
+    </message>
+    <message>
         <source>no labels to print</source>
         <translation>no hay etiquetas que imprimir</translation>
     </message>
@@ -7844,6 +8810,10 @@
     <message>
         <source>no other cross of the taxon</source>
         <translation>ningún otro cruce del taxón</translation>
+    </message>
+    <message>
+        <source>no papers are recorded</source>
+        <translation>no constan documentos</translation>
     </message>
     <message>
         <source>no place</source>
@@ -7954,12 +8924,20 @@
         <translation>ninguno</translation>
     </message>
     <message>
+        <source>none expected</source>
+        <translation>no se espera ninguna</translation>
+    </message>
+    <message>
         <source>none of the {} floaters of {} was cut open, and {}</source>
         <translation>ninguna de las {} que flotan de {} se abrió, y {}</translation>
     </message>
     <message>
         <source>none of the {} possible crosses may be proposed ({})</source>
         <translation>ninguno de los {} cruces posibles puede proponerse ({})</translation>
+    </message>
+    <message>
+        <source>none recorded</source>
+        <translation>no consta ninguno</translation>
     </message>
     <message>
         <source>none was cut open of those called {}</source>
@@ -7996,6 +8974,18 @@
     <message>
         <source>not pollinated yet</source>
         <translation>todavía no polinizado</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>no consta</translation>
+    </message>
+    <message>
+        <source>not sown</source>
+        <translation>sin sembrar</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>todavía no</translation>
     </message>
     <message>
         <source>note</source>
@@ -8058,6 +9048,10 @@
         <translation>aquí no hay nada</translation>
     </message>
     <message>
+        <source>nothing that the program asks for</source>
+        <translation>nada de lo que pide el programa</translation>
+    </message>
+    <message>
         <source>nothing to accept for {}: {}</source>
         <translation>nada que aceptar para {}: {}</translation>
     </message>
@@ -8078,8 +9072,32 @@
         <translation>número, día o autoridad de {} no constan</translation>
     </message>
     <message>
+        <source>of a father nobody knows</source>
+        <translation>de un padre desconocido</translation>
+    </message>
+    <message>
+        <source>of a male plant I know</source>
+        <translation>de una planta macho que conozco</translation>
+    </message>
+    <message>
         <source>of a moment that had another</source>
         <translation>de un momento que ya tenía otra</translation>
+    </message>
+    <message>
+        <source>of a parent plant: male or female</source>
+        <translation>de una planta progenitora: macho o hembra</translation>
+    </message>
+    <message>
+        <source>of a tray: how many are up</source>
+        <translation>de una bandeja: cuántas han nacido</translation>
+    </message>
+    <message>
+        <source>of every range</source>
+        <translation>de cada intervalo</translation>
+    </message>
+    <message>
+        <source>of the seed sown, sooner or later</source>
+        <translation>de la semilla sembrada, tarde o temprano</translation>
     </message>
     <message>
         <source>of them filled</source>
@@ -8154,6 +9172,14 @@
         <translation>o por peso: gramos de 100 semillas</translation>
     </message>
     <message>
+        <source>orders</source>
+        <translation>pedidos</translation>
+    </message>
+    <message>
+        <source>origin</source>
+        <translation>origen</translation>
+    </message>
+    <message>
         <source>out of range</source>
         <translation>fuera de rango</translation>
     </message>
@@ -8162,8 +9188,24 @@
         <translation>experiencia propia</translation>
     </message>
     <message>
+        <source>page {}</source>
+        <translation>página {}</translation>
+    </message>
+    <message>
         <source>page {} could not be begun</source>
         <translation>la página {} no pudo empezarse</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>documento</translation>
+    </message>
+    <message>
+        <source>papers</source>
+        <translation>documentos</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>parte</translation>
     </message>
     <message>
         <source>part shade</source>
@@ -8186,6 +9228,14 @@
         <translation>lugar</translation>
     </message>
     <message>
+        <source>place by share among all crosses, 1 the highest; of crosses only</source>
+        <translation>puesto por proporción entre todos los cruces, 1 el más alto; solo de cruces</translation>
+    </message>
+    <message>
+        <source>place load</source>
+        <translation>carga por lugar</translation>
+    </message>
+    <message>
         <source>plan move</source>
         <translation>planear traslado</translation>
     </message>
@@ -8198,12 +9248,24 @@
         <translation>plantar fuera</translation>
     </message>
     <message>
+        <source>plant {}: {}, {}, {}</source>
+        <translation>planta {}: {}, {}, {}</translation>
+    </message>
+    <message>
         <source>planted out</source>
         <translation>plantada fuera</translation>
     </message>
     <message>
         <source>plants</source>
         <translation>plantas</translation>
+    </message>
+    <message>
+        <source>plants into</source>
+        <translation>plantas a maceta</translation>
+    </message>
+    <message>
+        <source>plants standing</source>
+        <translation>plantas en pie</translation>
     </message>
     <message>
         <source>pollen lot</source>
@@ -8226,12 +9288,20 @@
         <translation>planta padre</translation>
     </message>
     <message>
+        <source>pollen parent of {}</source>
+        <translation>padre del polen de {}</translation>
+    </message>
+    <message>
         <source>pollen parents</source>
         <translation>padres del polen</translation>
     </message>
     <message>
         <source>pollen that germinated in its test, %</source>
         <translation>polen que germinó en su prueba, %</translation>
+    </message>
+    <message>
+        <source>pollen · {} · {}</source>
+        <translation>polen · {} · {}</translation>
     </message>
     <message>
         <source>pollinate</source>
@@ -8262,6 +9332,10 @@
         <translation>trasplantadas</translation>
     </message>
     <message>
+        <source>potted {}</source>
+        <translation>en maceta {}</translation>
+    </message>
+    <message>
         <source>print label</source>
         <translation>imprimir etiqueta</translation>
     </message>
@@ -8290,8 +9364,28 @@
         <translation>aplazado hasta el {}: {}</translation>
     </message>
     <message>
+        <source>range of the curve</source>
+        <translation>intervalo de la curva</translation>
+    </message>
+    <message>
+        <source>range of the curve, high</source>
+        <translation>intervalo de la curva, alto</translation>
+    </message>
+    <message>
+        <source>range of the curve, low</source>
+        <translation>intervalo de la curva, bajo</translation>
+    </message>
+    <message>
         <source>reading took longer than {} s and was given up. Save the picture smaller</source>
         <translation>la lectura tardó más de {} s y se abandonó. Guarde la foto más pequeña</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>lecturas</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>listas</translation>
     </message>
     <message>
         <source>recount</source>
@@ -8313,8 +9407,12 @@
         <translation>recontado: {} más, sin explicación</translation>
     </message>
     <message>
-        <source>recounts {} {} that nothing explains</source>
-        <translation>los recuentos hallan {} {} que nada explica</translation>
+        <source>recounts found missing {} that nothing explains</source>
+        <translation>los recuentos hallaron {} de menos que nada explica</translation>
+    </message>
+    <message>
+        <source>recounts found more by {} that nothing explains</source>
+        <translation>los recuentos hallaron {} de más que nada explica</translation>
     </message>
     <message>
         <source>rectangular</source>
@@ -8345,12 +9443,20 @@
         <translation>sitio para {:g} litros</translation>
     </message>
     <message>
+        <source>room taken, %</source>
+        <translation>espacio ocupado, %</translation>
+    </message>
+    <message>
         <source>root</source>
         <translation>raíz</translation>
     </message>
     <message>
         <source>round</source>
         <translation>redonda</translation>
+    </message>
+    <message>
+        <source>route</source>
+        <translation>ruta</translation>
     </message>
     <message>
         <source>row {} of the book's {} has a text that is no UTF-8</source>
@@ -8377,6 +9483,10 @@
         <translation>lectura</translation>
     </message>
     <message>
+        <source>season of sowing; empty for a cross over all seasons</source>
+        <translation>temporada de siembra; vacía para un cruce en todas las temporadas</translation>
+    </message>
+    <message>
         <source>seed of {}</source>
         <translation>semilla de {}</translation>
     </message>
@@ -8389,12 +9499,44 @@
         <translation>planta madre</translation>
     </message>
     <message>
+        <source>seed parent of {}</source>
+        <translation>madre de la semilla de {}</translation>
+    </message>
+    <message>
+        <source>seed parent × pollen parents, or the season in a report by season</source>
+        <translation>madre de la semilla × padres del polen, o la temporada en un informe por temporada</translation>
+    </message>
+    <message>
+        <source>seed sown</source>
+        <translation>semilla sembrada</translation>
+    </message>
+    <message>
+        <source>seed taken out that had not germinated</source>
+        <translation>semilla retirada que no había germinado</translation>
+    </message>
+    <message>
         <source>seed test</source>
         <translation>prueba de semilla</translation>
     </message>
     <message>
+        <source>seed that germinated by as_of: root, or leaf, seen</source>
+        <translation>semilla germinada hasta as_of: raíz u hoja vistas</translation>
+    </message>
+    <message>
+        <source>seed with its first leaf</source>
+        <translation>semilla con su primera hoja</translation>
+    </message>
+    <message>
+        <source>seed, tray, pot or parent</source>
+        <translation>seed, tray, pot o parent</translation>
+    </message>
+    <message>
         <source>seedlings</source>
         <translation>plántulas</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation>semillas</translation>
     </message>
     <message>
         <source>seeds counted by hand and by weight</source>
@@ -8407,6 +9549,10 @@
     <message>
         <source>seen at each look</source>
         <translation>visto en cada revisión</translation>
+    </message>
+    <message>
+        <source>seen at the looks</source>
+        <translation>visto en las revisiones</translation>
     </message>
     <message>
         <source>sell</source>
@@ -8437,6 +9583,10 @@
         <translation>sexo</translation>
     </message>
     <message>
+        <source>sex not known</source>
+        <translation>sexo desconocido</translation>
+    </message>
+    <message>
         <source>sex not known yet</source>
         <translation>sexo aún desconocido</translation>
     </message>
@@ -8453,12 +9603,24 @@
         <translation>forma</translation>
     </message>
     <message>
+        <source>share of sown, {:g} % range</source>
+        <translation>proporción de la sembrada, intervalo del {:g} %</translation>
+    </message>
+    <message>
+        <source>share of the seed sown</source>
+        <translation>proporción de la semilla sembrada</translation>
+    </message>
+    <message>
         <source>shedding</source>
         <translation>soltando polen</translation>
     </message>
     <message>
         <source>since</source>
         <translation>desde</translation>
+    </message>
+    <message>
+        <source>since when it is there: sown, potted, bought</source>
+        <translation>desde cuándo está: sembrada, en maceta, comprada</translation>
     </message>
     <message>
         <source>since {}</source>
@@ -8479,6 +9641,10 @@
     <message>
         <source>sold after {} months</source>
         <translation>vendidas a los {} meses</translation>
+    </message>
+    <message>
+        <source>some of the pollen came from a father that is not known</source>
+        <translation>parte del polen vino de un padre desconocido</translation>
     </message>
     <message>
         <source>some or all of it not known</source>
@@ -8521,6 +9687,14 @@
         <translation>sembrada</translation>
     </message>
     <message>
+        <source>sown {}</source>
+        <translation>sembrada {}</translation>
+    </message>
+    <message>
+        <source>sown {}, {} up</source>
+        <translation>sembrada {}, {} nacidas</translation>
+    </message>
+    <message>
         <source>spent</source>
         <translation>agotado</translation>
     </message>
@@ -8531,6 +9705,14 @@
     <message>
         <source>split off</source>
         <translation>separadas</translation>
+    </message>
+    <message>
+        <source>spread between trays: beta-binomial correlation; of crosses with two trays and more</source>
+        <translation>dispersión entre bandejas: correlación beta-binomial; de cruces con dos bandejas o más</translation>
+    </message>
+    <message>
+        <source>square metres</source>
+        <translation>metros cuadrados</translation>
     </message>
     <message>
         <source>state</source>
@@ -8553,6 +9735,10 @@
         <translation>se quedan en sus macetas</translation>
     </message>
     <message>
+        <source>steepness</source>
+        <translation>pendiente</translation>
+    </message>
+    <message>
         <source>step {} of the route of '{}' is survived by {}</source>
         <translation>al paso {} de la ruta de «{}» sobrevive {}</translation>
     </message>
@@ -8571,6 +9757,10 @@
     <message>
         <source>still to sort</source>
         <translation>por clasificar</translation>
+    </message>
+    <message>
+        <source>stopped: nothing came into the book</source>
+        <translation>detenido: nada entró en el libro</translation>
     </message>
     <message>
         <source>store</source>
@@ -8629,6 +9819,10 @@
         <translation>proveedor</translation>
     </message>
     <message>
+        <source>survival</source>
+        <translation>supervivencia</translation>
+    </message>
+    <message>
         <source>taken back</source>
         <translation>anulado</translation>
     </message>
@@ -8673,6 +9867,10 @@
         <translation>el libro no lo sabe</translation>
     </message>
     <message>
+        <source>the book does not prove; its first fault: {}</source>
+        <translation>el libro no puede comprobarse; su primera falta: {}</translation>
+    </message>
+    <message>
         <source>the book has it on {} since then</source>
         <translation>el libro la tiene en {} desde entonces</translation>
     </message>
@@ -8695,6 +9893,10 @@
     <message>
         <source>the book refused it: {}</source>
         <translation>el libro lo rechazó: {}</translation>
+    </message>
+    <message>
+        <source>the botanical name</source>
+        <translation>el nombre botánico</translation>
     </message>
     <message>
         <source>the calendar cannot be read</source>
@@ -8737,12 +9939,16 @@
         <translation>la columna {} no contiene un número entero</translation>
     </message>
     <message>
+        <source>the copy '{}' cannot be taken along: {}</source>
+        <translation>la copia «{}» no se puede llevar: {}</translation>
+    </message>
+    <message>
         <source>the copy '{}' is not good: {}</source>
         <translation>la copia «{}» no sirve: {}</translation>
     </message>
     <message>
-        <source>the copy is not sound: {}</source>
-        <translation>la copia no está íntegra: {}</translation>
+        <source>the counts do not yet tell of an end</source>
+        <translation>los recuentos aún no indican un final</translation>
     </message>
     <message>
         <source>the counts tapped on {} are taken back</source>
@@ -8753,8 +9959,28 @@
         <translation>las fechas no dejan ver si va primero el día o el mes</translation>
     </message>
     <message>
+        <source>the day it came is not recorded</source>
+        <translation>no consta el día en que llegó</translation>
+    </message>
+    <message>
+        <source>the day of pollination</source>
+        <translation>el día de la polinización</translation>
+    </message>
+    <message>
         <source>the day stands first here and second on line {}</source>
         <translation>aquí va primero el día y en la línea {} en segundo lugar</translation>
+    </message>
+    <message>
+        <source>the day the cone came off</source>
+        <translation>el día en que se quitó el cono</translation>
+    </message>
+    <message>
+        <source>the day the row stands for; later entries are left out</source>
+        <translation>el día al que se refiere la fila; las anotaciones posteriores no cuentan</translation>
+    </message>
+    <message>
+        <source>the day the seedlings were counted; today where it is left out</source>
+        <translation>el día en que se contaron las plántulas; hoy si falta</translation>
     </message>
     <message>
         <source>the day; may stay empty</source>
@@ -8821,6 +10047,10 @@
         <translation>el encabezado tiene una columna sin nombre</translation>
     </message>
     <message>
+        <source>the header has no column '{}'</source>
+        <translation>el encabezado no tiene la columna «{}»</translation>
+    </message>
+    <message>
         <source>the kind '{}' of a printed label</source>
         <translation>la clase «{}» de una etiqueta impresa</translation>
     </message>
@@ -8851,6 +10081,10 @@
     <message>
         <source>the link {} is not in this book's chain: entries before it were changed and the chain made anew, or it belongs to another book</source>
         <translation>el enlace {} no está en la cadena de este libro: se cambiaron anotaciones anteriores y se rehízo la cadena, o es de otro libro</translation>
+    </message>
+    <message>
+        <source>the list's own word for cone or batch; rows that share it are of one</source>
+        <translation>la palabra de la lista para cono o partida; las filas que la comparten son de uno</translation>
     </message>
     <message>
         <source>the log '{}' cannot be read: {}</source>
@@ -8906,6 +10140,10 @@
     <message>
         <source>the offer of '{}' by {} has a price, least order or lead time that cannot be</source>
         <translation>la oferta de «{}» de {} tiene un precio, un pedido mínimo o una espera que no puede ser</translation>
+    </message>
+    <message>
+        <source>the origin is not recorded</source>
+        <translation>no consta el origen</translation>
     </message>
     <message>
         <source>the parents of one or both are not known, so their kinship is taken as 0</source>
@@ -8972,6 +10210,18 @@
         <translation>la planta «{}» es nueva, y no se dice su taxón</translation>
     </message>
     <message>
+        <source>the plant that bore the cone, by name or code</source>
+        <translation>la planta que dio el cono, por nombre o código</translation>
+    </message>
+    <message>
+        <source>the plant the pollen came from, by name or code</source>
+        <translation>la planta de la que vino el polen, por nombre o código</translation>
+    </message>
+    <message>
+        <source>the plant's taxon is not given</source>
+        <translation>no se dice el taxón de la planta</translation>
+    </message>
+    <message>
         <source>the pollen {}, {} days old, was not tested, and is reckoned as all viable</source>
         <translation>el polen {}, de {} días, no se probó y se calcula como todo viable</translation>
     </message>
@@ -9032,6 +10282,18 @@
         <translation>lo mismo en todas las bandejas</translation>
     </message>
     <message>
+        <source>the same with what the book knows of the taxon, lower end; of a report by cross</source>
+        <translation>lo mismo con lo que el libro sabe del taxón, extremo bajo; de un informe por cruce</translation>
+    </message>
+    <message>
+        <source>the same, the middle</source>
+        <translation>lo mismo, el centro</translation>
+    </message>
+    <message>
+        <source>the same, upper end</source>
+        <translation>lo mismo, extremo alto</translation>
+    </message>
+    <message>
         <source>the scale of a printer without a name</source>
         <translation>la escala de una impresora sin nombre</translation>
     </message>
@@ -9040,12 +10302,20 @@
         <translation>las letras del lector llegan {}: configure el lector con el teclado de este ordenador</translation>
     </message>
     <message>
+        <source>the supplier is not recorded</source>
+        <translation>no consta el proveedor</translation>
+    </message>
+    <message>
         <source>the table of rules has no listing for {}: look it up</source>
         <translation>la tabla de reglas no tiene nada sobre {}: consúltelo</translation>
     </message>
     <message>
         <source>the taxon{}</source>
         <translation>el taxón{}</translation>
+    </message>
+    <message>
+        <source>the tray or pot it is in, by name</source>
+        <translation>la bandeja o maceta en que está, por nombre</translation>
     </message>
     <message>
         <source>the unit of the temperatures is not said</source>
@@ -9072,6 +10342,10 @@
         <translation>el archivo {} tiene {} bytes, {} menos de los que dice</translation>
     </message>
     <message>
+        <source>there are no offers</source>
+        <translation>no hay ofertas</translation>
+    </message>
+    <message>
         <source>there is a place '{}' already</source>
         <translation>ya hay un lugar «{}»</translation>
     </message>
@@ -9086,6 +10360,10 @@
     <message>
         <source>there is no column '{}'</source>
         <translation>no hay ninguna columna «{}»</translation>
+    </message>
+    <message>
+        <source>there is no column {}</source>
+        <translation>no hay ninguna columna {}</translation>
     </message>
     <message>
         <source>there is no cone {}</source>
@@ -9164,6 +10442,10 @@
         <translation>no existe en este libro: {} {}</translation>
     </message>
     <message>
+        <source>there is nothing on line {}</source>
+        <translation>no hay nada en la línea {}</translation>
+    </message>
+    <message>
         <source>this entry is of a round already</source>
         <translation>esta anotación ya es de una ronda</translation>
     </message>
@@ -9192,6 +10474,14 @@
         <translation>esto está vacío todavía</translation>
     </message>
     <message>
+        <source>this pass is {} days before the cone was seen</source>
+        <translation>esta pasada es {} días anterior a cuando se vio el cono</translation>
+    </message>
+    <message>
+        <source>this plant</source>
+        <translation>esta planta</translation>
+    </message>
+    <message>
         <source>this round ended on {}</source>
         <translation>esta ronda terminó el {}</translation>
     </message>
@@ -9216,8 +10506,20 @@
         <translation>apretadas</translation>
     </message>
     <message>
+        <source>time by which half of the seed that came up was up (Farooq et al. 2005)</source>
+        <translation>tiempo en que había nacido la mitad de la semilla que nació (Farooq et al. 2005)</translation>
+    </message>
+    <message>
+        <source>time scale</source>
+        <translation>escala de tiempo</translation>
+    </message>
+    <message>
         <source>to another place</source>
         <translation>a otro lugar</translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation>por hacer</translation>
     </message>
     <message>
         <source>to {}</source>
@@ -9242,6 +10544,14 @@
     <message>
         <source>tray '{}' has two inspections on day {}</source>
         <translation>la bandeja «{}» tiene dos revisiones el día {}</translation>
+    </message>
+    <message>
+        <source>tray or pot</source>
+        <translation>bandeja o maceta</translation>
+    </message>
+    <message>
+        <source>triangle</source>
+        <translation>triángulo</translation>
     </message>
     <message>
         <source>two a fertile scale at most</source>
@@ -9296,12 +10606,20 @@
         <translation>hasta {:.1f}</translation>
     </message>
     <message>
+        <source>upper end of its range</source>
+        <translation>extremo alto de su intervalo</translation>
+    </message>
+    <message>
         <source>use it first, or test it</source>
         <translation>úselo primero o pruébelo</translation>
     </message>
     <message>
         <source>verb</source>
         <translation>verbo</translation>
+    </message>
+    <message>
+        <source>viable pollen</source>
+        <translation>polen viable</translation>
     </message>
     <message>
         <source>want label</source>
@@ -9328,12 +10646,24 @@
         <translation>modo de estar</translation>
     </message>
     <message>
+        <source>weibull</source>
+        <translation>weibull</translation>
+    </message>
+    <message>
         <source>weighing {} is {}, which is no weight</source>
         <translation>la pesada {} es {}, que no es un peso</translation>
     </message>
     <message>
         <source>wet</source>
         <translation>húmedo</translation>
+    </message>
+    <message>
+        <source>what a parent plant is called</source>
+        <translation>cómo se llama una planta progenitora</translation>
+    </message>
+    <message>
+        <source>what can still come, in words</source>
+        <translation>lo que aún puede venir, en palabras</translation>
     </message>
     <message>
         <source>what is '{}' in {} cannot become '{}'</source>
@@ -9356,16 +10686,60 @@
         <translation>lo que se lea ahora pasa a {}</translation>
     </message>
     <message>
+        <source>what is worth remembering</source>
+        <translation>lo que vale la pena recordar</translation>
+    </message>
+    <message>
+        <source>what the book knew of the taxon</source>
+        <translation>lo que el libro sabía del taxón</translation>
+    </message>
+    <message>
+        <source>what the row is about: cross, season or cross-season, else tray</source>
+        <translation>de qué trata la fila: cross, season o cross-season; si no, tray</translation>
+    </message>
+    <message>
+        <source>what the supplier said of parents and papers is not recorded</source>
+        <translation>no consta lo que dijo el proveedor de padres y documentos</translation>
+    </message>
+    <message>
+        <source>what times are counted in: days, or degree-days above a base</source>
+        <translation>en qué se cuentan los tiempos: días, o grados-día sobre una base</translation>
+    </message>
+    <message>
         <source>what you reckon with</source>
         <translation>con qué calcula</translation>
+    </message>
+    <message>
+        <source>where it came from</source>
+        <translation>de dónde vino</translation>
+    </message>
+    <message>
+        <source>where it may end</source>
+        <translation>dónde puede acabar</translation>
+    </message>
+    <message>
+        <source>where it stands, by name or code</source>
+        <translation>dónde está, por nombre o código</translation>
     </message>
     <message>
         <source>where the seed was kept</source>
         <translation>dónde se guardó la semilla</translation>
     </message>
     <message>
+        <source>whether the float test holds for this taxon is not known</source>
+        <translation>no se sabe si la prueba de flotación vale para este taxón</translation>
+    </message>
+    <message>
         <source>whether the float test holds for {} is not known</source>
         <translation>no se sabe si la prueba de flotación vale para {}</translation>
+    </message>
+    <message>
+        <source>who bought is not recorded</source>
+        <translation>no consta quién compró</translation>
+    </message>
+    <message>
+        <source>who this plant comes from is not known, or not in the register</source>
+        <translation>no se sabe de quién viene esta planta, o no está en el registro</translation>
     </message>
     <message>
         <source>width</source>
@@ -9380,12 +10754,20 @@
         <translation>en {} días</translation>
     </message>
     <message>
+        <source>without the range of {}</source>
+        <translation>sin el intervalo de {}</translation>
+    </message>
+    <message>
         <source>written twice</source>
         <translation>escritas dos veces</translation>
     </message>
     <message>
         <source>x-ray</source>
         <translation>rayos X</translation>
+    </message>
+    <message>
+        <source>yes where the book holds invented data</source>
+        <translation>yes donde el libro tiene datos inventados</translation>
     </message>
     <message numerus="yes">
         <source>{1} of {2} sown, {0} trays</source>
@@ -9404,6 +10786,10 @@
     <message>
         <source>{:.0f} % of grains</source>
         <translation>{:.0f} % de los granos</translation>
+    </message>
+    <message>
+        <source>{:.0f} % of the seed germinates sooner or later by it</source>
+        <translation>según ella germina tarde o temprano el {:.0f} % de la semilla</translation>
     </message>
     <message>
         <source>{:.0f} days</source>
@@ -9426,12 +10812,20 @@
         <translation>{:.1f} meses</translation>
     </message>
     <message>
+        <source>{:.1f}–{:.1f} %, likely {:.1f}</source>
+        <translation>{:.1f}–{:.1f} %, probable {:.1f}</translation>
+    </message>
+    <message>
         <source>{:.2g} in 100</source>
         <translation>{:.2g} en 100</translation>
     </message>
     <message>
         <source>{:.3g} ml less than wanted</source>
         <translation>{:.3g} ml menos de lo pedido</translation>
+    </message>
+    <message>
+        <source>{:g} % range, share, %</source>
+        <translation>intervalo del {:g} %, proporción, %</translation>
     </message>
     <message>
         <source>{:g} cents a litre and month</source>
@@ -9478,12 +10872,20 @@
         <translation>{} (al menos {})</translation>
     </message>
     <message>
+        <source>{} (invented data)</source>
+        <translation>{} (datos inventados)</translation>
+    </message>
+    <message>
         <source>{} ({}) is a female plant: it gives no pollen and cannot be the father</source>
         <translation>{} ({}) es una planta hembra: no da polen y no puede ser el padre</translation>
     </message>
     <message>
         <source>{} ({}) is a male plant: it has no cone to pollinate</source>
         <translation>{} ({}) es una planta macho: no tiene cono que polinizar</translation>
+    </message>
+    <message>
+        <source>{} and {}</source>
+        <translation>{} y {}</translation>
     </message>
     <message>
         <source>{} and {} come from different cones; a lot holds seed of one</source>
@@ -9624,9 +11026,9 @@
         <source>{} earlier cones of the plant: right 8 times in 10</source>
         <translation>{} conos anteriores de la planta: acierta 8 veces de 10</translation>
     </message>
-    <message>
-        <source>{} earlier {} of {}</source>
-        <translation>{} {} de antes, de {}</translation>
+    <message numerus="yes">
+        <source>{} earlier cones of {}</source>
+        <translation><numerusform>{} cono anterior de {}</numerusform><numerusform>{} conos anteriores de {}</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>{} entries</source>
@@ -9850,6 +11252,10 @@
         <translation>{} es: {}; no: {}</translation>
     </message>
     <message>
+        <source>{} is below {}</source>
+        <translation>{} es menor que {}</translation>
+    </message>
+    <message>
         <source>{} is both pinned and forbidden</source>
         <translation>{} está fijado y prohibido a la vez</translation>
     </message>
@@ -9878,6 +11284,10 @@
         <translation>{} queda fuera: {}</translation>
     </message>
     <message>
+        <source>{} is missing or of another version; install it as the package says</source>
+        <translation>{} falta o es de otra versión; instálelo como dice el paquete</translation>
+    </message>
+    <message>
         <source>{} is no month of this plan</source>
         <translation>{} no es un mes de este plan</translation>
     </message>
@@ -9900,6 +11310,10 @@
     <message>
         <source>{} is no {} to choose from</source>
         <translation>{} no está entre lo que puede elegirse: {}</translation>
+    </message>
+    <message>
+        <source>{} is not from {} to {}</source>
+        <translation>{} no está entre {} y {}</translation>
     </message>
     <message>
         <source>{} is not in the 120 months from {}</source>
@@ -9972,6 +11386,14 @@
     <message>
         <source>{} is to be moved to {}</source>
         <translation>{} se moverá a {}</translation>
+    </message>
+    <message>
+        <source>{} is {} days before the day {} ({})</source>
+        <translation>{} es {} días antes del día «{}» ({})</translation>
+    </message>
+    <message>
+        <source>{} is {} days from now</source>
+        <translation>faltan {1} días para {0}</translation>
     </message>
     <message numerus="yes">
         <source>{} judged empty</source>
@@ -10344,6 +11766,10 @@
         </translation>
     </message>
     <message>
+        <source>{} seeds in a '{}' of {} cells</source>
+        <translation>{} semillas en una «{}» de {} celdas</translation>
+    </message>
+    <message>
         <source>{} seeds judged filled in {}</source>
         <translation>{} semillas juzgadas llenas en {}</translation>
     </message>
@@ -10378,6 +11804,10 @@
     <message>
         <source>{} seen: a {}, not counted on a round</source>
         <translation>{} vista: {}; no se cuenta en una ronda</translation>
+    </message>
+    <message>
+        <source>{} since sowing</source>
+        <translation>{} desde la siembra</translation>
     </message>
     <message numerus="yes">
         <source>{} sold</source>
@@ -10465,6 +11895,10 @@
     <message>
         <source>{} trays stay out of what is looked at together: what sets them apart goes hand in hand</source>
         <translation>{} bandejas quedan fuera de lo que se mira junto: lo que las distingue va de la mano</translation>
+    </message>
+    <message>
+        <source>{} up of {} sown: {} too many</source>
+        <translation>{} nacidas de {} sembradas: {} de más</translation>
     </message>
     <message>
         <source>{} values seen</source>
@@ -10578,8 +12012,20 @@
         <translation>{} {} en la mesa, y se cuentan {}: {} de más</translation>
     </message>
     <message>
+        <source>{} {}: {} of {}, {}{}</source>
+        <translation>{} {}: {} de {}, {}{}</translation>
+    </message>
+    <message>
+        <source>{} · as of {}</source>
+        <translation>{} · al {}</translation>
+    </message>
+    <message>
         <source>{}, and {} of this book</source>
         <translation>{}, y {} de este libro</translation>
+    </message>
+    <message>
+        <source>{}, as of {}</source>
+        <translation>{}, al {}</translation>
     </message>
     <message>
         <source>{}, sown in {}</source>
@@ -10700,6 +12146,10 @@
     <message>
         <source>{}–{} %, {} of {} on {}</source>
         <translation>{}–{} %, {} de {} el {}</translation>
+    </message>
+    <message>
+        <source>{}–{}, likely {}</source>
+        <translation>{}–{}, probable {}</translation>
     </message>
     <message>
         <source>{}… ({} bytes)</source>

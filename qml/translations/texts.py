@@ -213,7 +213,7 @@ def outside_qstr():
             if not shown:
                 continue
             rest = re.sub(r'qsTr\("(?:[^"\\]|\\.)*"', "", shown.group(2))
-            rest = re.sub(r'(===|!==) "[^"]*"|\["[^"]*"\]', "", rest)
+            rest = re.sub(r'(===|!==) "[^"]*"|\["[^"]*"(?:, "[^"]*")*\]', "", rest)
             for literal in LITERAL.findall(rest):
                 if re.search(r"[A-Za-z]{2,}", literal) and literal.strip(" –") not in OWN_NAMES:
                     found.append(f"{path.relative_to(ROOT)}:{number}: '{literal}' is not in qsTr")
