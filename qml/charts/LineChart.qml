@@ -118,7 +118,7 @@ Item {
     // The figures at the side and the lines across are drawn here, since those of the chart keep the
     // colours they were made with.
     Repeater {
-        model: up.tickCount
+        model: up.tickCount // qmllint disable
 
         Item {
             id: level
