@@ -58,7 +58,7 @@ Item {
         id: station
 
         anchors.fill: parent
-        shown: ["pollen", "cones", "seed", "trays", "pots", "out"].includes(pane.page)
+        shown: /^(pollen|cones|seed|trays|pots|out)$/.test(pane.page)
         file: "stations/StationPage.qml"
         given: ({
                 "session": pane.session,

@@ -67,7 +67,7 @@ Window {
     function help() {
         window.helping = !window.helping;
         if (window.helping)
-            helpPane.item.focusSearch();
+            helpPane.made.focusSearch();
         else
             ready.focusField();
     }

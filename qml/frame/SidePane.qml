@@ -23,7 +23,7 @@ Item {
 
     /// Counts of a tray that were not entered yet go into the book; false where they are refused.
     function settle(): bool {
-        return (!inspect.item || inspect.item.settle()) && (!table.item || table.item.settle());
+        return (!inspect.made || inspect.made.settle()) && (!table.made || table.made.settle());
     }
 
     WhenShown {

@@ -9,6 +9,7 @@ Loader {
     required property Session session
     property string page: ""
     property bool tall: false
+    readonly property var made: item
     signal entered(string made)
     signal opened(string code)
     signal letter(string text)
@@ -16,7 +17,7 @@ Loader {
 
     /// A round that is going takes a scan itself.
     function scan(text: string): bool {
-        return whole.page === "round" && whole.item && whole.item.scan(text);
+        return whole.page === "round" && whole.made && whole.made.scan(text);
     }
 
     readonly property var files: ({
@@ -46,8 +47,8 @@ Loader {
     visible: files[page] !== undefined
     onPageChanged: make()
     onTallChanged: {
-        if (whole.item && whole.page === "results")
-            whole.item.tall = whole.tall;
+        if (whole.made && whole.page === "results")
+            whole.made.tall = whole.tall;
     }
 
     Connections {

@@ -13,6 +13,8 @@ Loader {
     property var given: ({})
     /// Stays as it is left; else it is made anew each time.
     property bool stays: true
+    /// What was made, with whatever properties and functions it has.
+    readonly property var made: item
     property bool complete: false
 
     function make() {
