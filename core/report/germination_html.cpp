@@ -2,8 +2,8 @@
 #include "core/base/heading.h"
 #include "core/base/phrase.h"
 #include "core/report/cross_chart.h"
+#include "core/report/cross_said.h"
 #include "core/report/step_chart.h"
-#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -143,7 +143,7 @@ std::string summary(const GerminationReport& report) {
                     "class=\"text\">{}</td><td>{}</td><td>{}</td>"
                     "<td class=\"text whole\">{}</td><td "
                     "class=\"bar\">{}</td><td class=\"whole\">{}</td><td>{}</td><td>{}</td></tr>\n",
-                    escaped(work::origin_said(cross.name)), escaped(cross.taxon), cross.alike,
+                    escaped(name_said(cross)), escaped(cross.taxon), cross.alike,
                     cross.figures.sown, cross.figures.germinated, share_text(cross.figures.final),
                     bar(cross.figures.final), expected_text(cross),
                     days_text(cross.together.mean_time), days_text(cross.together.t50_farooq));
@@ -204,12 +204,11 @@ std::string chart(const GerminationReport& report, const CrossReport& cross) {
 std::string details(const GerminationReport& report, const CrossReport& cross) {
   const auto leans =
       cross.known ? phrase(" Still to come leans on {}.", cross.known->beforehand) : std::string();
-  std::string html =
-      fmt::format("<h2>{}</h2>\n<p>{}{} {} {}</p>\n{}<div class=\"wide\"><table>",
-                  escaped(work::origin_said(cross.name)),
-                  cross.taxon.empty() ? "" : fmt::format("<i>{}</i>. ", escaped(cross.taxon)),
-                  escaped(cross.told + leans), escaped(leaf_text(cross.leaf)),
-                  escaped(curve_text(cross)), chart(report, cross));
+  std::string html = fmt::format(
+      "<h2>{}</h2>\n<p>{}{} {} {}</p>\n{}<div class=\"wide\"><table>", escaped(name_said(cross)),
+      cross.taxon.empty() ? "" : fmt::format("<i>{}</i>. ", escaped(cross.taxon)),
+      escaped(cross.told + leans), escaped(leaf_text(cross.leaf)), escaped(curve_text(cross)),
+      chart(report, cross));
   html += heading_row({{as_heading("tray")},
                        {as_heading("sown on"), Align::text},
                        {as_heading("sown")},

@@ -2,6 +2,7 @@
 #include "core/base/heading.h"
 #include "core/base/phrase.h"
 #include "core/report/cross_chart.h"
+#include "core/report/cross_said.h"
 #include "core/report/germination_rows.h"
 #include "core/report/spreadsheet.h"
 #include "core/report/title_said.h"
@@ -68,7 +69,7 @@ void add_looks(Spreadsheet& book, const GerminationReport& report) {
   auto& sheet = book.sheet(as_heading("looks"), {"group", "tray", "sown", "day", "germinated",
                                                  "removed", "leaves", "date"});
   for (const auto& cross : report.crosses) {
-    const auto name = work::origin_said(cross.name);
+    const auto name = name_said(cross);
     for (const auto& tray : cross.trays)
       for (const auto& look : tray.seen.looks)
         sheet.row({name, tray.seen.lot.code.text(), tray.seen.sown, look.day, look.germinated,
@@ -78,7 +79,7 @@ void add_looks(Spreadsheet& book, const GerminationReport& report) {
 
 Points add_points(Sheet& sheet, const CrossReport& cross) {
   const auto chart = cross_chart(cross);
-  const auto name = work::origin_said(cross.name);
+  const auto name = name_said(cross);
   Points points;
   points.fitted = !chart.fitted.empty();
   points.band = !chart.band.empty();
@@ -121,7 +122,7 @@ constexpr int end_column = 6;
 
 Chart chart_of(const GerminationReport& report, const Points& points, int next) {
   const auto& cross = report.crosses[points.cross];
-  Chart chart{phrase("{}, as of {}", work::origin_said(cross.name), report.as_of.iso()),
+  Chart chart{phrase("{}, as of {}", name_said(cross), report.as_of.iso()),
               phrase("{} since sowing", report.time_unit_said()),
               phrase("share of the seed sown"),
               {}};

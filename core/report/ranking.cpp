@@ -2,8 +2,8 @@
 #include "core/report/ranking.h"
 
 #include "core/base/phrase.h"
+#include "core/report/cross_said.h"
 #include "core/stats/told_apart.h"
-#include "core/work/origin_said.h"
 
 #include <fmt/format.h>
 
@@ -52,7 +52,7 @@ std::vector<std::string> alike_told(const GerminationReport& report) {
       continue;
     std::string names;
     for (std::size_t i = 0; i < members.size(); ++i) {
-      const auto name = work::origin_said(report.crosses[members[i]].name);
+      const auto name = name_said(report.crosses[members[i]]);
       names = i == 0                    ? name
               : i + 1 == members.size() ? phrase("{} and {}", names, name)
                                         : names + "; " + name;

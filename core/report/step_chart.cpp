@@ -3,7 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/report/chart_axes.h"
-#include "core/work/origin_said.h"
+#include "core/report/cross_said.h"
 
 #include <fmt/format.h>
 
@@ -136,7 +136,7 @@ std::string step_chart(std::span<const CrossReport> crosses, double last_day,
                        "y1=\"{:.1f}\" y2=\"{:.1f}\"/>",
                        at, dashes.at(at), right + 8, right + 38, heights[at], heights[at]);
     svg += fmt::format("<text class=\"name\" x=\"{}\" y=\"{:.1f}\">{}</text>", right + 42,
-                       heights[at] + 4, escaped(shortened(work::origin_said(crosses[at].name))));
+                       heights[at] + 4, escaped(shortened(name_said(crosses[at]))));
   }
   return svg + "</svg>\n";
 }

@@ -4,7 +4,7 @@
 #include "core/base/phrase.h"
 #include "core/report/chart_axes.h"
 #include "core/report/cross_chart.h"
-#include "core/work/origin_said.h"
+#include "core/report/cross_said.h"
 
 #include <array>
 
@@ -208,7 +208,7 @@ void chart_of_all(Paper& paper, const report::GerminationReport& report) {
     const auto& cross = report.crosses[i];
     paper.line(x(cross.curve.back().day), end, x1 + 2, at, strokes(i).colour, 0.12);
     paper.skip(at + 1 - paper.y());
-    paper.fitted(x1 + 3, label_room - 3, QString::fromStdString(work::origin_said(cross.name)), 2.6,
+    paper.fitted(x1 + 3, label_room - 3, QString::fromStdString(report::name_said(cross)), 2.6,
                  strokes(i).colour);
   }
   paper.skip(y1 + 12 - paper.y());

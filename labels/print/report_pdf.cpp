@@ -3,8 +3,8 @@
 
 #include "core/base/heading.h"
 #include "core/base/phrase.h"
+#include "core/report/cross_said.h"
 #include "core/report/title_said.h"
-#include "core/work/origin_said.h"
 #include "labels/print/report_charts.h"
 
 #include <QMarginsF>
@@ -95,7 +95,7 @@ QString range_and_share(const stats::FinalShare& share) {
 
 void cross_row(Paper& paper, const report::CrossReport& cross) {
   paper.need(row_height * 2);
-  paper.fitted(left, name_width, said(work::origin_said(cross.name)), 3.4, ink);
+  paper.fitted(left, name_width, said(report::name_said(cross)), 3.4, ink);
   paper.text(alike_at, paper.y(), said(cross.alike), 3.2, ink);
   paper.text(sown_at, paper.y(), QString::number(cross.figures.sown), 3.4, ink, Qt::AlignRight);
   paper.text(germinated_at, paper.y(), QString::number(cross.figures.germinated), 3.4, ink,
@@ -121,7 +121,7 @@ QString expected(const report::CrossReport& cross) {
 void tray_rows(Paper& paper, const report::GerminationReport& report,
                const report::CrossReport& cross) {
   paper.need(76);
-  paper.fitted(left, right - left, said(work::origin_said(cross.name)), 3.6, ink);
+  paper.fitted(left, right - left, said(report::name_said(cross)), 3.6, ink);
   paper.skip(4.4);
   paper.fitted(
       left, right - left,
