@@ -11028,7 +11028,10 @@
     </message>
     <message numerus="yes">
         <source>{} earlier cones of {}</source>
-        <translation><numerusform>{} cono anterior de {}</numerusform><numerusform>{} conos anteriores de {}</numerusform></translation>
+        <translation>
+            <numerusform>{} cono anterior de {}</numerusform>
+            <numerusform>{} conos anteriores de {}</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{} entries</source>
@@ -11598,7 +11601,7 @@
     </message>
     <message>
         <source>{} of {}, from {}</source>
-        <translation>{} de {}, del {}</translation>
+        <translation>{} del {}, de {}</translation>
     </message>
     <message>
         <source>{} of {}: are its scales loose?</source>
