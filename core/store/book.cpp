@@ -54,7 +54,7 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
     return refuse(book_fault(phrase("'{}' is there already", path.string()),
                              "Choose another name, or open it."));
   // Made under another name, so that a stop half way leaves no half book.
-  const std::filesystem::path unfinished = path.string() + ".unfinished";
+  const auto unfinished = unfinished_name(path);
   remove_unfinished(unfinished);
   if (auto made = make_private_file(unfinished); !made)
     return refuse(made.error());
@@ -75,9 +75,10 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
     remove_unfinished(unfinished);
     return refuse(engine::explain(failed, path));
   }
-  if (::link(unfinished.c_str(), path.c_str()) != 0)
-    std::filesystem::rename(unfinished, path, error); // a file system without links
+  const auto named = give_name(unfinished, path);
   remove_unfinished(unfinished);
+  if (!named)
+    return refuse(named.error());
   return open(path, Access::write, Copying::never); // it holds nothing yet
 }
 

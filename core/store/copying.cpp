@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/copying.h"
 
+#include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/store/copies.h"
 #include "core/store/copy_book.h"
@@ -13,7 +14,9 @@
 #include <array>
 #include <chrono>
 #include <fcntl.h>
+#include <limits>
 #include <set>
+#include <signal.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -123,8 +126,31 @@ void thin(const fs::path& book) {
   }
 }
 
-/// Gives a finished file its name unless that is taken: by another program's copy of the same
-/// moment, or by somebody's file.
+constexpr std::string_view unfinished_end = ".unfinished";
+
+/// Takes away what programs that were stopped within a copy left in a folder, of copies whose names
+/// begin so.
+void remove_abandoned(const fs::path& folder, const std::string& begins) {
+  std::error_code error;
+  for (const auto& file : fs::directory_iterator(folder, error)) {
+    auto name = file.path().filename().string();
+    if (!name.starts_with(begins) || !name.ends_with(unfinished_end))
+      continue;
+    name.resize(name.size() - unfinished_end.size());
+    const auto maker = parse_whole(name.substr(name.rfind('.') + 1));
+    const bool ended = maker && *maker > 0 && *maker <= std::numeric_limits<pid_t>::max() &&
+                       ::kill(static_cast<pid_t>(*maker), 0) != 0 && errno == ESRCH;
+    if (ended)
+      fs::remove(file.path(), error);
+  }
+}
+
+} // namespace
+
+fs::path unfinished_name(const fs::path& to) {
+  return fmt::format("{}.{}{}", to.string(), ::getpid(), unfinished_end);
+}
+
 Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
   if (::link(unfinished.c_str(), to.c_str()) == 0)
     return {};
@@ -134,8 +160,6 @@ Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
     return {};
   return refuse(cannot(to, "made", errno));
 }
-
-} // namespace
 
 Result<void> nobody_has_it_open(const fs::path& book) {
   if (!engine::looks_like_a_book(book))
@@ -181,9 +205,10 @@ std::int64_t next_number(const fs::path& book) {
 }
 
 Result<void> checked_copy(soci::session& session, const fs::path& book, const fs::path& to) {
-  const fs::path unfinished = to.string() + ".unfinished";
+  const auto unfinished = unfinished_name(to);
   std::error_code ignored;
-  fs::remove(unfinished, ignored);
+  fs::remove(unfinished, ignored); // of this program, so of an earlier try
+  remove_abandoned(fs::absolute(to).parent_path(), to.filename().string() + ".");
   const auto time = changed(book);
   auto made = make_private_file(unfinished);
   if (!made)
@@ -217,6 +242,7 @@ Result<std::optional<fs::path>> copy_if_changed(soci::session& session, const fs
   if (auto copied = checked_copy(session, book, to); !copied)
     return refuse(copied.error());
   thin(book);
+  remove_abandoned(copies_folder(book), "");
   return to;
 }
 

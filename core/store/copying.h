@@ -17,6 +17,14 @@ namespace coneline::store {
 Result<std::optional<std::filesystem::path>> copy_if_changed(soci::session& session,
                                                              const std::filesystem::path& book);
 
+/// A name for what is not finished, of this program's own, so that two that write the same at the
+/// same moment stay apart.
+std::filesystem::path unfinished_name(const std::filesystem::path& to);
+
+/// Gives a finished file its name. Fails where that is taken, by another program's file of the same
+/// moment or by somebody's.
+Result<void> give_name(const std::filesystem::path& unfinished, const std::filesystem::path& to);
+
 /// Writes a checked copy to `to`, which must not exist and is never written over; nothing is left
 /// there when it fails.
 Result<void> checked_copy(soci::session& session, const std::filesystem::path& book,

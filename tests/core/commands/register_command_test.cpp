@@ -106,7 +106,7 @@ TEST_F(EnterCommand, ABookIsMadeOnceAndNeverOverAnother) {
   EXPECT_NE(make({"--name", "N", "--series", "9"}), 0) << "a series has two digits";
   EXPECT_NE(make({"--name", "N", "--hemisphere", "east"}), 0);
   EXPECT_FALSE(std::filesystem::exists(path));
-  ASSERT_EQ(make({"--name", "N", "--series", "42", "--hemisphere", "south"}), 0) << err_.str();
+  ASSERT_EQ(make({"--name", "N", "--series", "42", "--hemisphere", "southern"}), 0) << err_.str();
   EXPECT_NE(out_.str().find("42"), std::string::npos);
   EXPECT_EQ(make({"--name", "N"}), 1);
 }

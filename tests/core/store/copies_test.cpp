@@ -7,6 +7,8 @@
 #include <gtest/gtest.h>
 
 #include <fstream>
+#include <sys/wait.h>
+#include <unistd.h>
 
 namespace coneline::store {
 namespace {
@@ -68,6 +70,25 @@ TEST_F(Copies, AreMadeAtOpeningWhenTheBookChanged) {
   EXPECT_TRUE(state.good) << state.fault;
   EXPECT_EQ(state.entries, 1);
   EXPECT_EQ(state.last_entry, "2026-02-01");
+}
+
+TEST_F(Copies, WhatAStoppedProgramLeftIsTakenAwayAndWhatARunningOneWritesIsNot) {
+  open();
+  const pid_t ended = ::fork();
+  if (ended == 0)
+    ::_exit(0);
+  ::waitpid(ended, nullptr, 0);
+  const auto left = copies_folder(path) / fmt::format("000009-x.copy.{}.unfinished", ended);
+  const auto written =
+      copies_folder(path) / fmt::format("000008-x.copy.{}.unfinished", ::getppid());
+  const auto somebodys = copies_folder(path) / "notes.unfinished";
+  for (const auto& file : {left, written, somebodys})
+    std::ofstream(file) << "half";
+  add_taxon("Zamia furfuracea");
+  open();
+  EXPECT_FALSE(fs::exists(left));
+  EXPECT_TRUE(fs::exists(written));
+  EXPECT_TRUE(fs::exists(somebodys));
 }
 
 TEST_F(Copies, AreTheirOwnersAlone) {
