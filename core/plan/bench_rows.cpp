@@ -49,7 +49,9 @@ Micrometres Ground::room() const {
 std::int64_t Rows::rows_for(std::int64_t pots) const {
   const auto pair = in_a_row + in_the_next;
   const auto left = pots % pair;
-  return pots / pair * 2 + (left == 0 ? 0 : left <= in_a_row ? 1 : 2);
+  if (left == 0)
+    return pots / pair * 2 - (in_the_next == 0 ? 1 : 0); // an empty row at the end is none
+  return pots / pair * 2 + (left <= in_a_row ? 1 : 2);
 }
 
 Micrometres Rows::room_for(std::int64_t pots) const {

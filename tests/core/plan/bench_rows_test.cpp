@@ -37,6 +37,18 @@ TEST(BenchRows, HoldNothingThatIsLarger) {
 }
 
 /// One size alone: as space.h counts, which may turn staggered rows along the bench as well.
+TEST(BenchRows, ARowThatHoldsNoneTakesNoRoomAtTheEnd) {
+  // 201 mm pots on 300 mm: every second staggered row stands half a pot on and holds none.
+  const Ground ground{900, 300, 0, Pattern::staggered};
+  const auto rows = rows_across(ground, pot(201, 201, book::Shape::round));
+  ASSERT_EQ(rows.in_a_row, 1);
+  ASSERT_EQ(rows.in_the_next, 0);
+  EXPECT_EQ(rows.room_for(1), micrometres(201));
+  EXPECT_EQ(rows.rows_for(2), 3);
+  EXPECT_EQ(rows.most(ground.room()), 3);
+  EXPECT_LE(rows.room_for(3), ground.room());
+}
+
 RC_GTEST_PROP(BenchRows, AgreeWithTheCountOfPots, ()) {
   const Ground ground{*rc::gen::inRange(300, 6000) * 1.0, *rc::gen::inRange(300, 3000) * 1.0,
                       *rc::gen::inRange(0, 80) * 1.0,
