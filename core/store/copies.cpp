@@ -188,12 +188,12 @@ std::optional<Copy> newest_good_copy(const fs::path& book) {
 std::string advice_for_damaged(const fs::path& book) {
   const auto copy = newest_good_copy(book);
   if (!copy)
-    return "No good copy stands beside it; take one from elsewhere, and keep this file.";
+    return phrase("No good copy stands beside it; take one from elsewhere, and keep this file.");
   return advice_to_restore(*copy);
 }
 
 std::string advice_to_restore(const Copy& copy) {
-  return fmt::format(
+  return phrase(
       "The newest good copy is '{}', of the book as it was on {} UTC. 'Go back to a copy' in the "
       "window, or 'coneline restore', puts it in place and keeps this file.",
       copy.path.string(), copy.changed);

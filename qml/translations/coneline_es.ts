@@ -5705,6 +5705,10 @@
         <translation>No hay flotantes en la mesa.</translation>
     </message>
     <message>
+        <source>No good copy stands beside it; take one from elsewhere, and keep this file.</source>
+        <translation>No hay ninguna copia buena al lado; tome una de otro sitio y conserve este archivo.</translation>
+    </message>
+    <message>
         <source>No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 futures; {:g} were asked for.</source>
         <translation>Ninguna lista cuesta menos de {} (diferencia {:.2f} %). No falta nada en {:.1f} de 100 futuros; se pidieron {:g}.</translation>
     </message>
@@ -6479,6 +6483,10 @@
     <message>
         <source>The names of the columns stand in one row; say its line.</source>
         <translation>Los nombres de las columnas están en una sola fila; diga su línea.</translation>
+    </message>
+    <message>
+        <source>The newest good copy is '{}', of the book as it was on {} UTC. 'Go back to a copy' in the window, or 'coneline restore', puts it in place and keeps this file.</source>
+        <translation>La copia buena más reciente es «{}», del libro como estaba el {} UTC. «Volver a una copia» en la ventana, o «coneline restore», la pone en su lugar y conserva este archivo.</translation>
     </message>
     <message>
         <source>The nursery</source>
