@@ -115,6 +115,10 @@
 <context>
     <name>coneline::window::PlanOrders</name>
     <message numerus="yes">
+        <source> · %n day(s)</source>
+        <translation><numerusform> · %n day</numerusform><numerusform> · %n days</numerusform></translation>
+    </message>
+    <message numerus="yes">
         <source>%n bag(s)</source>
         <translation>
             <numerusform>%n bag</numerusform>

@@ -3067,6 +3067,14 @@
 <context>
     <name>coneline::window::PlanAhead</name>
     <message>
+        <source>%1 in %2: %3 %4 expected, from</source>
+        <translation>%1 en %2: se esperan %3 %4, de</translation>
+    </message>
+    <message>
+        <source>A load by light class is a quotient of all lots; open the load of a place.</source>
+        <translation>La carga por clase de luz es un cociente de todos los lotes; abra la carga de un lugar.</translation>
+    </message>
+    <message>
         <source>Bench by light</source>
         <translation>Mesa por luz</translation>
     </message>
@@ -3106,9 +3114,56 @@
         <source>Without a place yet</source>
         <translation>Todavía sin lugar</translation>
     </message>
+    <message>
+        <source>most in %1: %2 %3</source>
+        <translation>lo máximo en %1: %2 %3</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>over full with %1 %</source>
+        <translation>rebasado con %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanBenches</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>most in %1: %2 % of its room</source>
+        <translation>lo máximo en %1: %2 % de su espacio</translation>
+    </message>
+    <message>
+        <source>stands empty</source>
+        <translation>está vacío</translation>
+    </message>
 </context>
 <context>
     <name>coneline::window::PlanOrders</name>
+    <message numerus="yes">
+        <source> · %n day(s)</source>
+        <translation><numerusform> · %n día</numerusform><numerusform> · %n días</numerusform></translation>
+    </message>
+    <message>
+        <source> · at least %1</source>
+        <translation> · al menos %1</translation>
+    </message>
+    <message>
+        <source> · delivery %1</source>
+        <translation> · envío %1</translation>
+    </message>
+    <message>
+        <source>%1 in 12 months</source>
+        <translation>%1 en 12 meses</translation>
+    </message>
+    <message>
+        <source>%1 in all, for the next twelve months</source>
+        <translation>%1 en total, para los próximos doce meses</translation>
+    </message>
     <message numerus="yes">
         <source>%n bag(s)</source>
         <translation>
@@ -3135,6 +3190,14 @@
         <translation>, %1 sueltos</translation>
     </message>
     <message>
+        <source>Nothing has to be ordered for the next twelve months.</source>
+        <translation>No hay que pedir nada para los próximos doce meses.</translation>
+    </message>
+    <message>
+        <source>Nothing runs short in %1 of 100 futures. No list costs less than %2 (gap %3 %).</source>
+        <translation>No falta nada en %1 de 100 futuros. Ninguna lista cuesta menos de %2 (diferencia %3 %).</translation>
+    </message>
+    <message>
         <source>bag of %1</source>
         <translation>saco de %1</translation>
     </message>
@@ -3145,6 +3208,25 @@
     <message>
         <source>load of %1</source>
         <translation>carga de %1</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::PlanOtherwise</name>
+    <message>
+        <source>%1 %2, now %3 %</source>
+        <translation>%1 %2, ahora %3 %</translation>
+    </message>
+    <message>
+        <source>Taken into the book: %1</source>
+        <translation>Pasado al libro: %1</translation>
+    </message>
+    <message>
+        <source>everything fits</source>
+        <translation>todo cabe</translation>
+    </message>
+    <message>
+        <source>over full with %1 % in %2</source>
+        <translation>rebasado con %1 % en %2</translation>
     </message>
 </context>
 <context>
@@ -3169,6 +3251,14 @@
         <translation> Para eso hacen falta conos: polinice %1, %2 aplicaciones en total.</translation>
     </message>
     <message>
+        <source>%1 plants of %2 in %3 by %4, %5 % sure</source>
+        <translation>%1 plantas de %2 en %3 hasta %4, con %5 % de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 – %2 – %3 of what is in the line will be there; alone it is enough in %4 of 100 futures.</source>
+        <translation>De lo que está en camino habrá %1 – %2 – %3; eso solo basta en %4 de 100 futuros.</translation>
+    </message>
+    <message>
         <source>, or %1 this month</source>
         <translation>, o %1 este mes</translation>
     </message>
@@ -3181,8 +3271,28 @@
         <translation>; están disponibles.</translation>
     </message>
     <message>
+        <source>By which month? Write it such as 2029-10.</source>
+        <translation>¿Hasta qué mes? Escríbalo como 2029-10.</translation>
+    </message>
+    <message>
+        <source>Choose a cross.</source>
+        <translation>Elija un cruce.</translation>
+    </message>
+    <message>
+        <source>Choose a pot.</source>
+        <translation>Elija una maceta.</translation>
+    </message>
+    <message>
         <source>Harvest by %1.</source>
         <translation>Coseche hasta el %1.</translation>
+    </message>
+    <message>
+        <source>How many plants? '%1' is no number of them.</source>
+        <translation>¿Cuántas plantas? «%1» no es un número de ellas.</translation>
+    </message>
+    <message>
+        <source>How sure? Write per cent above 0 and below 100, such as 90.</source>
+        <translation>¿Con qué seguridad? Escriba un por ciento mayor que 0 y menor que 100, como 90.</translation>
     </message>
     <message>
         <source>No sowing from today on reaches it: choose a later month, a smaller pot, fewer plants or less assurance.</source>

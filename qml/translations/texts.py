@@ -87,7 +87,7 @@ def gather_cpp(path, texts):
     source = without_comments(path.read_text())
     name = path.relative_to(ROOT).as_posix()
     header = path.with_suffix(".h")
-    owner = re.search(r"class (\w+)[^;{]*: public Q\w+", header.read_text() if header.exists() else "")
+    owner = re.search(r"class (\w+)[^;{]*\{\s*Q_OBJECT", header.read_text() if header.exists() else "")
     for call in SAID.finditer(source):
         kind = call.group(1)
         parts, _ = arguments(source, call.end() - 1)
@@ -95,7 +95,9 @@ def gather_cpp(path, texts):
         if kind == "tr":
             before = re.search(r"(\w+)::$", source[:call.start()])
             scope = before.group(1) if before else owner.group(1) if owner else None
-            if first and scope:
+            if first and not scope:
+                sys.exit(f"{name}: whose text is {first.group(0)}? No class with Q_OBJECT in its header.")
+            if first:
                 context = scope if scope == "QObject" else "coneline::window::" + scope
                 said = text_of(first.group(0))
                 texts.add(context, said, "%n" in said)
