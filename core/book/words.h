@@ -38,12 +38,12 @@ std::string said(Set member) {
 /// Fails on any other word; the fault lists those there are.
 template <class Set>
 Result<Set> read_word(std::string_view text) {
-  std::string known;
-  for (const auto& [value, name] : Words<Set>::all) {
+  for (const auto& [value, name] : Words<Set>::all)
     if (name == text)
       return value;
+  std::string known;
+  for (const auto& [value, name] : Words<Set>::all)
     known += fmt::format("{}{}", known.empty() ? "" : ", ", name);
-  }
   return refuse(fault(phrase("'{}' is no {}", text, phrase_of(Words<Set>::what)),
                       phrase("Use one of: {}.", known)));
 }

@@ -27,12 +27,6 @@ namespace {
 
 constexpr int no_series_yet = 10;
 
-void remove_unfinished(const std::filesystem::path& path) {
-  std::error_code ignored;
-  for (const auto* end : {"", "-wal", "-shm", "-journal"})
-    std::filesystem::remove(path.string() + end, ignored);
-}
-
 } // namespace
 
 Book::Book(std::unique_ptr<File> file) : file_(std::move(file)) {}
@@ -56,20 +50,18 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
   // Made under another name, so that a stop half way leaves no half book.
   const auto unfinished = unfinished_name(path);
   remove_unfinished(unfinished);
+  remove_abandoned(std::filesystem::absolute(path).parent_path(), path.filename().string() + ".");
   if (auto made = make_private_file(unfinished); !made)
     return refuse(made.error());
   auto file = std::make_unique<File>(unfinished);
   try {
     engine::open(file->session, unfinished, engine::Mode::make);
-    if (auto done = bring_up_to_date(file->session, unfinished, migrations()); !done)
-      return refuse(done.error());
-    Book book(std::move(file));
-    auto titled = book.write([&](Writing& writing) { return writing.put(title); });
-    book.file_->prepared.forget();
-    book.file_->session.close();
-    if (!titled) {
+    auto made = bring_up_to_date(file->session, unfinished, migrations()).and_then([&] {
+      return Book(std::move(file)).write([&](Writing& writing) { return writing.put(title); });
+    });
+    if (!made) {
       remove_unfinished(unfinished);
-      return refuse(titled.error());
+      return refuse(made.error());
     }
   } catch (const std::exception& failed) {
     remove_unfinished(unfinished);

@@ -85,23 +85,6 @@ CopyState state_of(soci::session& session, const fs::path& path) {
   return state;
 }
 
-Result<void> copy_bytes(const fs::path& from, const fs::path& to) {
-  std::error_code error;
-  fs::remove(to, error);
-  if (auto made = make_private_file(to); !made)
-    return made;
-  if (!fs::copy_file(from, to, fs::copy_options::overwrite_existing, error) || error) {
-    std::error_code ignored;
-    fs::remove(to, ignored);
-    return refuse(
-        book_fault(phrase("'{}' cannot be written: {}", to.string(), error.message()),
-                   "Make room or ask for the right to write there. The book itself is as it was."));
-  }
-  fs::permissions(to, fs::perms::owner_read | fs::perms::owner_write, error);
-  fs::last_write_time(to, fs::last_write_time(from, error), error);
-  return settle(to);
-}
-
 /// Keeps the book that stands at `book`, with its log, under a name of its own.
 Result<std::optional<fs::path>> put_aside(const fs::path& book) {
   std::error_code error;

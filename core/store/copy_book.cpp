@@ -6,8 +6,6 @@
 #include "core/store/copying.h"
 #include "core/store/engine/sqlite.h"
 
-#include <fmt/format.h>
-
 namespace coneline::store {
 
 namespace fs = std::filesystem;
@@ -32,14 +30,14 @@ Result<void> move_file(const fs::path& from, const fs::path& to) {
   if (!fs::exists(to, error))
     fs::rename(from, to, error);
   if (error == std::errc::cross_device_link) {
-    fs::copy_file(from, to, error);
-    if (!error)
-      fs::remove(from, error);
+    if (auto copied = copy_bytes(from, to); !copied)
+      return copied;
+    fs::remove(from, error);
   }
   if (!error && !fs::exists(from, error))
     return {};
   return refuse(book_fault(phrase("the copy '{}' cannot be taken along: {}", from.string(),
-                                  error ? error.message() : "its new name is taken"),
+                                  error ? error.message() : phrase("its new name is taken")),
                            "Move it by hand to where the book stands."));
 }
 
@@ -91,6 +89,7 @@ Result<void> open_to_copy(soci::session& book, const fs::path& from, const fs::p
 }
 
 Result<void> copy_with_rights(soci::session& book, const fs::path& from, const fs::path& to) {
+  remove_abandoned(fs::absolute(to).parent_path(), to.filename().string() + ".");
   if (auto copied = checked_copy(book, from, to); !copied)
     return copied;
   std::error_code error;
@@ -99,24 +98,27 @@ Result<void> copy_with_rights(soci::session& book, const fs::path& from, const f
 }
 
 /// Takes the old file away, closed to all others meanwhile.
+Fault open_elsewhere(const fs::path& book, std::string remedy) {
+  return book_fault(phrase("'{}' is open in another program", book.string()), std::move(remedy));
+}
+
 Result<void> take_away(soci::session& book, std::int64_t as_copied, const fs::path& old_file,
                        const fs::path& stands_at) {
   try {
+    // Before the log is left, which itself takes what was written for its own.
     const bool changed = engine::seen_changes(book) != as_copied;
     engine::leave_log(book);
     engine::begin_alone(book);
     if (changed)
-      return refuse(
-          book_fault(phrase("'{}' was written to while it was moved", old_file.string()),
-                     fmt::format("It stays. What stands at '{}' lacks its last entries: take that "
-                                 "away, then move it again.",
-                                 stands_at.string())));
+      return refuse(book_fault(phrase("'{}' was written to while it was moved", old_file.string()),
+                               phrase("It stays. What stands at '{}' lacks its last entries: take "
+                                      "that away, then move it again.",
+                                      stands_at.string())));
   } catch (const std::exception& failed) {
     if (engine::is_busy(failed))
-      return refuse(
-          book_fault(phrase("'{}' is open in another program", old_file.string()),
-                     fmt::format("It stays. Close it there, take '{}' away, then move it again.",
-                                 stands_at.string())));
+      return refuse(open_elsewhere(
+          old_file, phrase("It stays. Close it there, take '{}' away, then move it again.",
+                           stands_at.string())));
     return refuse(engine::explain(failed, old_file));
   }
   std::error_code error;
@@ -124,6 +126,13 @@ Result<void> take_away(soci::session& book, std::int64_t as_copied, const fs::pa
     return refuse(fault(phrase("'{}' cannot be taken away: {}", old_file.string(), error.message()),
                         "The copy stands; take the old file away by hand."));
   return {};
+}
+
+/// Why a move failed; its copies are to be where the old file is.
+Result<void> undone(const Fault& why, const fs::path& from, const fs::path& to) {
+  if (auto back = move_copies(to, from); !back)
+    return refuse(book_fault(why.what + "; " + back.error().what, back.error().remedy));
+  return refuse(why);
 }
 
 } // namespace
@@ -144,12 +153,27 @@ Result<void> move_book(const fs::path& from, const fs::path& to,
   if (auto copied = copy_with_rights(book, from, to); !copied)
     return copied;
   // Before it is opened there, which would begin a folder of copies anew.
-  auto moved = move_copies(from, to).and_then(now_there).and_then(
-      [&] { return take_away(book, as_copied, from, to); });
-  if (!moved)
-    if (auto back = move_copies(to, from); !back)
-      return back;
-  return moved;
+  if (auto there = move_copies(from, to).and_then(now_there); !there) {
+    remove_unfinished(to);
+    return undone(there.error(), from, to);
+  }
+  if (auto gone = take_away(book, as_copied, from, to); !gone)
+    return undone(gone.error(), from, to);
+  return {};
+}
+
+Result<void> nobody_has_it_open(const fs::path& book) {
+  if (!engine::looks_like_a_book(book))
+    return {};
+  try {
+    soci::session session;
+    engine::open(session, book, engine::Mode::write);
+    engine::leave_log(session);
+  } catch (const std::exception& failed) {
+    if (engine::is_busy(failed))
+      return refuse(open_elsewhere(book, "Close it there, then do it again. Nothing was changed."));
+  }
+  return {};
 }
 
 } // namespace coneline::store

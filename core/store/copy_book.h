@@ -17,7 +17,8 @@ Result<void> copy_book(const std::filesystem::path& from, const std::filesystem:
 /// Puts the book at `to`, its copies with it. `now_there` is called once it stands there and before
 /// the old file goes: a program that has the book open opens the new one then. Fails as `copy_book`
 /// does, when `now_there` does, when another program has the old file open, and when an entry came
-/// to the old file meanwhile; the old file then stays as it is.
+/// to the old file meanwhile; the old file then stays as it is, and only in the last two cases,
+/// which say so, something stays at `to`.
 Result<void> move_book(const std::filesystem::path& from, const std::filesystem::path& to,
                        const std::function<Result<void>()>& now_there);
 

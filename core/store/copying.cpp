@@ -4,7 +4,6 @@
 #include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/store/copies.h"
-#include "core/store/copy_book.h"
 #include "core/store/engine/sqlite.h"
 #include "core/store/statement.h"
 
@@ -128,8 +127,18 @@ void thin(const fs::path& book) {
 
 constexpr std::string_view unfinished_end = ".unfinished";
 
-/// Takes away what programs that were stopped within a copy left in a folder, of copies whose names
-/// begin so.
+} // namespace
+
+fs::path unfinished_name(const fs::path& to) {
+  return fmt::format("{}.{}{}", to.string(), ::getpid(), unfinished_end);
+}
+
+void remove_unfinished(const fs::path& path) {
+  std::error_code ignored;
+  for (const auto* end : {"", "-wal", "-shm", "-journal"})
+    fs::remove(path.string() + end, ignored);
+}
+
 void remove_abandoned(const fs::path& folder, const std::string& begins) {
   std::error_code error;
   for (const auto& file : fs::directory_iterator(folder, error)) {
@@ -141,14 +150,8 @@ void remove_abandoned(const fs::path& folder, const std::string& begins) {
     const bool ended = maker && *maker > 0 && *maker <= std::numeric_limits<pid_t>::max() &&
                        ::kill(static_cast<pid_t>(*maker), 0) != 0 && errno == ESRCH;
     if (ended)
-      fs::remove(file.path(), error);
+      remove_unfinished(file.path());
   }
-}
-
-} // namespace
-
-fs::path unfinished_name(const fs::path& to) {
-  return fmt::format("{}.{}{}", to.string(), ::getpid(), unfinished_end);
 }
 
 Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
@@ -161,27 +164,29 @@ Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
   return refuse(cannot(to, "made", errno));
 }
 
-Result<void> nobody_has_it_open(const fs::path& book) {
-  if (!engine::looks_like_a_book(book))
-    return {};
-  try {
-    soci::session session;
-    engine::open(session, book, engine::Mode::write);
-    engine::leave_log(session);
-  } catch (const std::exception& failed) {
-    if (engine::is_busy(failed))
-      return refuse(book_fault(phrase("'{}' is open in another program", book.string()),
-                               "Close it there, then do it again. Nothing was changed."));
-  }
-  return {};
-}
-
 Result<void> make_private_file(const fs::path& path) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
     return refuse(cannot(path, "made", errno));
   ::close(file);
   return {};
+}
+
+Result<void> copy_bytes(const fs::path& from, const fs::path& to) {
+  std::error_code error;
+  fs::remove(to, error);
+  if (auto made = make_private_file(to); !made)
+    return made;
+  if (!fs::copy_file(from, to, fs::copy_options::overwrite_existing, error) || error) {
+    std::error_code ignored;
+    fs::remove(to, ignored);
+    return refuse(
+        book_fault(phrase("'{}' cannot be written: {}", to.string(), error.message()),
+                   "Make room or ask for the right to write there. The book itself is as it was."));
+  }
+  fs::permissions(to, fs::perms::owner_read | fs::perms::owner_write, error);
+  fs::last_write_time(to, fs::last_write_time(from, error), error);
+  return settle(to);
 }
 
 Result<void> settle(const fs::path& path) {
@@ -206,9 +211,7 @@ std::int64_t next_number(const fs::path& book) {
 
 Result<void> checked_copy(soci::session& session, const fs::path& book, const fs::path& to) {
   const auto unfinished = unfinished_name(to);
-  std::error_code ignored;
-  fs::remove(unfinished, ignored); // of this program, so of an earlier try
-  remove_abandoned(fs::absolute(to).parent_path(), to.filename().string() + ".");
+  remove_unfinished(unfinished); // of this program, so of an earlier try
   const auto time = changed(book);
   auto made = make_private_file(unfinished);
   if (!made)
@@ -227,7 +230,7 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
     made = sync(unfinished, O_RDWR);
   if (made)
     made = give_name(unfinished, to);
-  fs::remove(unfinished, ignored);
+  remove_unfinished(unfinished);
   return made ? settle(to) : made;
 }
 
@@ -236,13 +239,13 @@ Result<std::optional<fs::path>> copy_if_changed(soci::session& session, const fs
     return std::nullopt;
   if (auto made = make_copies_folder(book); !made)
     return refuse(made.error());
+  remove_abandoned(copies_folder(book), "");
   const auto name = fmt::format("{:06}-{:%Y-%m-%d-%H%M%S}.copy", next_number(book),
                                 fmt::gmtime(changed(book).tv_sec));
   const auto to = copies_folder(book) / name;
   if (auto copied = checked_copy(session, book, to); !copied)
     return refuse(copied.error());
   thin(book);
-  remove_abandoned(copies_folder(book), "");
   return to;
 }
 

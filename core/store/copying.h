@@ -8,6 +8,7 @@
 
 #include <filesystem>
 #include <optional>
+#include <string>
 
 namespace coneline::store {
 
@@ -21,6 +22,13 @@ Result<std::optional<std::filesystem::path>> copy_if_changed(soci::session& sess
 /// same moment stay apart.
 std::filesystem::path unfinished_name(const std::filesystem::path& to);
 
+/// Takes it away with whatever logs the engine left beside it.
+void remove_unfinished(const std::filesystem::path& path);
+
+/// Takes away what programs that were stopped left unfinished in a folder, of files whose names
+/// begin so.
+void remove_abandoned(const std::filesystem::path& folder, const std::string& begins);
+
 /// Gives a finished file its name. Fails where that is taken, by another program's file of the same
 /// moment or by somebody's.
 Result<void> give_name(const std::filesystem::path& unfinished, const std::filesystem::path& to);
@@ -32,6 +40,10 @@ Result<void> checked_copy(soci::session& session, const std::filesystem::path& b
 
 /// Makes what stands at `path` last: the file's content and, with it, its name in the folder.
 Result<void> settle(const std::filesystem::path& path);
+
+/// Copies a file as it is, with its time of change, for its owner alone; what stood at `to` goes.
+/// Nothing stands there when it fails.
+Result<void> copy_bytes(const std::filesystem::path& from, const std::filesystem::path& to);
 
 /// An empty file that only its owner may read; fails when it is there.
 Result<void> make_private_file(const std::filesystem::path& path);

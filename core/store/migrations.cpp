@@ -53,9 +53,11 @@ Result<void> bring_up_to_date(soci::session& session, const std::filesystem::pat
                path.string(), there, newest),
         "Use the newer program. Nothing was changed. If no newer one wrote it, it is damaged. " +
             advice_for_damaged(path)));
-  if (there > 0 && there < newest)
+  if (there > 0 && there < newest) {
+    remove_abandoned(std::filesystem::absolute(path).parent_path(), path.filename().string() + ".");
     if (auto copied = checked_copy(session, path, copy_before_migration(path, there)); !copied)
       return refuse(copied.error());
+  }
   for (const auto& step : steps) {
     if (step.version <= there)
       continue;

@@ -84,7 +84,6 @@ class ById {
       last_ = std::max(last_, entry.id.value);
     }
     const auto span = last_ - first_ + 1;
-    without_gap_ = span == static_cast<std::int64_t>(entries.size());
     close_ = span <= 4 * static_cast<std::int64_t>(entries.size());
     if (close_)
       row_.resize(static_cast<std::size_t>(last_ - first_ + 1));
@@ -101,7 +100,6 @@ class ById {
   [[nodiscard]] book::EntryId first() const { return {first_}; }
   [[nodiscard]] book::EntryId last() const { return {last_}; }
   [[nodiscard]] bool close() const { return close_; }
-  [[nodiscard]] bool without_gap() const { return without_gap_; }
 
  private:
   [[nodiscard]] std::size_t at(std::int64_t id) const {
@@ -111,7 +109,6 @@ class ById {
   std::int64_t first_ = std::numeric_limits<std::int64_t>::max();
   std::int64_t last_ = 0;
   bool close_ = false;
-  bool without_gap_ = false;
   std::vector<book::Entry*> row_;
   std::unordered_map<std::int64_t, book::Entry*> map_;
 };
@@ -120,8 +117,6 @@ class ById {
 class Fill {
  public:
   Fill(Tables& tables, Entries& entries) : tables_(tables), by_id_(entries) {}
-
-  [[nodiscard]] bool without_gap() const { return by_id_.without_gap(); }
 
   /// All that stands of the entries between their first and last.
   void everything() {
@@ -284,13 +279,18 @@ class Fill {
   book::EntryId last_;
 };
 
-Entries filled(Tables& tables, Statement asked) {
+/// Whether all entries of a range were asked for.
+enum class Range { whole, some };
+
+/// Of a whole range everything is read that stands of it, also what its verbs do not note: the
+/// proof looks at it. Of some entries, what their verbs may have noted.
+Entries filled(Tables& tables, Statement asked, Range range) {
   Entries entries;
   asked.each([&](const Row& row) { entries.push_back(entry_of(row)); });
   if (entries.empty())
     return entries;
   Fill fill(tables, entries);
-  if (fill.without_gap())
+  if (range == Range::whole)
     fill.everything();
   else
     fill.apart(entries);
@@ -305,11 +305,11 @@ void fill_details(Tables& tables, Entries& entries) {
 }
 
 Entries Reading::entries() {
-  return filled(tables_, tables_.ask(sql::entries));
+  return filled(tables_, tables_.ask(sql::entries), Range::whole);
 }
 
 Entries Reading::entries_between(book::EntryId first, book::EntryId last) {
-  return filled(tables_, tables_.ask(sql::entries_between).with(first).with(last));
+  return filled(tables_, tables_.ask(sql::entries_between).with(first).with(last), Range::whole);
 }
 
 std::vector<book::Link> Reading::links() {
@@ -329,27 +329,29 @@ std::optional<book::Link> Reading::last_link() {
 }
 
 Entries Reading::last_entries(int most) {
-  return filled(tables_, tables_.ask(sql::last_entries).with(most));
+  return filled(tables_, tables_.ask(sql::last_entries).with(most), Range::some);
 }
 
 Entries Reading::entries_of(book::LotId lot) {
-  return filled(tables_, tables_.ask(sql::entries_of_lot).with(lot).with(lot).with(lot));
+  return filled(tables_, tables_.ask(sql::entries_of_lot).with(lot).with(lot).with(lot),
+                Range::some);
 }
 
 Entries Reading::entries_of(book::ConeId cone) {
-  return filled(tables_, tables_.ask(sql::entries_of_cone).with(cone));
+  return filled(tables_, tables_.ask(sql::entries_of_cone).with(cone), Range::some);
 }
 
 Entries Reading::entries_of(book::PlantId plant) {
-  return filled(tables_, tables_.ask(sql::entries_of_plant).with(plant).with(plant));
+  return filled(tables_, tables_.ask(sql::entries_of_plant).with(plant).with(plant), Range::some);
 }
 
 Entries Reading::standing_entries(book::Verb verb) {
-  return filled(tables_, tables_.ask(sql::standing_entries_of_verb).with(book::word(verb)));
+  return filled(tables_, tables_.ask(sql::standing_entries_of_verb).with(book::word(verb)),
+                Range::some);
 }
 
 Result<book::Entry> Reading::entry(book::EntryId id) {
-  auto found = filled(tables_, tables_.ask(sql::entry_by_id).with(id));
+  auto found = filled(tables_, tables_.ask(sql::entry_by_id).with(id), Range::some);
   if (found.empty())
     return refuse(
         fault(phrase("there is no entry {}", id.value), "The history of a lot lists its entries."));

@@ -48,7 +48,10 @@ double Row::real(std::string_view column) const {
 }
 
 std::string_view Row::view(std::string_view column) const {
-  return row_.text(row_.column(column));
+  const int at = row_.column(column);
+  if (const auto holds = row_.holds(at); holds != Holds::text && holds != Holds::nothing)
+    throw std::runtime_error(phrase("the column {} holds no text", column));
+  return row_.text(at);
 }
 
 std::string Row::text(std::string_view column) const {

@@ -44,11 +44,10 @@ class Row {
   /// One of a closed set of words; another word is a fault of the book and throws.
   template <class Set>
   [[nodiscard]] Set one_of(std::string_view column) const {
-    const auto said = view(column);
-    for (const auto& [member, name] : book::Words<Set>::all)
-      if (name == said)
-        return member;
-    throw std::runtime_error(book::read_word<Set>(said).error().what);
+    auto read = book::read_word<Set>(view(column));
+    if (!read)
+      throw std::runtime_error(read.error().what);
+    return *read;
   }
 
  private:

@@ -2,19 +2,13 @@
 #include "core/store/engine/prepared.h"
 
 #include "core/base/phrase.h"
-
-#include <soci/sqlite3/soci-sqlite3.h>
+#include "core/store/engine/connection.h"
 
 #include <stdexcept>
 
 namespace coneline::store::engine {
 
 namespace {
-
-sqlite_api::sqlite3* connection(soci::session& session) {
-  // The library hides the type information of its backend, so dynamic_cast does not link.
-  return static_cast<soci::sqlite3_session_backend*>(session.get_backend())->conn_;
-}
 
 sqlite_api::sqlite3_stmt* prepare(soci::session& session, const std::string& sql) {
   sqlite_api::sqlite3_stmt* statement = nullptr;
@@ -126,11 +120,10 @@ Cursor Prepared::take(const std::string& sql) {
   return {statement, idle};
 }
 
-void Prepared::forget() noexcept {
+Prepared::~Prepared() {
   for (const auto& [sql, statements] : idle_)
     for (auto* statement : statements)
       sqlite_api::sqlite3_finalize(statement);
-  idle_.clear();
 }
 
 } // namespace coneline::store::engine

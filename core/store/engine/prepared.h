@@ -66,11 +66,10 @@ class Prepared {
  public:
   explicit Prepared(soci::session& session) : session_(session) {}
   Prepared(Prepared&&) = delete;
-  ~Prepared() { forget(); }
+  ~Prepared();
 
   /// A statement that is in use already is prepared a second time.
   [[nodiscard]] Cursor take(const std::string& sql);
-  void forget() noexcept;
 
  private:
   soci::session& session_;

@@ -3,10 +3,10 @@
 
 #include "core/base/phrase.h"
 #include "core/store/copies.h"
+#include "core/store/engine/connection.h"
 #include "core/store/statement.h"
 
 #include <fmt/format.h>
-#include <soci/sqlite3/soci-sqlite3.h>
 
 #include <array>
 #include <fstream>
@@ -154,11 +154,9 @@ int version(soci::session& session) {
 }
 
 void run_script(soci::session& session, const std::string& script) {
-  // The library hides the type information of its backend, so dynamic_cast does not link.
-  auto* backend = static_cast<soci::sqlite3_session_backend*>(session.get_backend());
   char* message = nullptr;
   const int result =
-      sqlite_api::sqlite3_exec(backend->conn_, script.c_str(), nullptr, nullptr, &message);
+      sqlite_api::sqlite3_exec(connection(session), script.c_str(), nullptr, nullptr, &message);
   if (result != SQLITE_OK) {
     const std::string said = message != nullptr ? message : "unknown";
     sqlite_api::sqlite3_free(message);
