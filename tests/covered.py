@@ -20,6 +20,8 @@ TOP = os.path.realpath(os.path.join(os.path.dirname(__file__), ".."))
 def said_of(counts):
     done = subprocess.run(["gcov", "--json-format", "--stdout", "--branch-probabilities", counts], capture_output=True,
                           cwd=os.path.dirname(counts))
+    if done.returncode != 0:
+        sys.exit(f"gcov cannot read {counts}: {done.stderr.decode().strip()}")
     found = []
     for text in done.stdout.decode().splitlines():
         if not text.startswith("{"):
@@ -38,6 +40,8 @@ def main():
     build = os.path.abspath(sys.argv[1])
     counts = [os.path.join(folder, name) for folder, _, names in os.walk(build) for name in names
               if name.endswith(".gcda")]
+    if not counts:
+        sys.exit(f"No counts (*.gcda) in {build}: build the coverage preset and run its tests first.")
     lines = collections.defaultdict(int)
     ways = {}
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
