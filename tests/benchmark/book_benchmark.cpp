@@ -206,17 +206,17 @@ class Size {
       auto book = store::Book::open(path_, store::Access::read).value();
       for (auto round : state)
         benchmark::DoNotOptimize(
-            book.read([](store::Reading& reading) { return reading.balances(); }));
+            book.read([](store::Reading& reading) { return reading.balances(today); }));
     };
     const auto bare_balances = [this](benchmark::State& state) {
       RawSqlite raw(path_);
       for (auto round : state)
-        benchmark::DoNotOptimize(sum_balances(raw));
+        benchmark::DoNotOptimize(sum_balances(raw, today.iso()));
     };
     const auto by_query = [this](benchmark::State& state) {
       RawSqlite raw(path_);
       for (auto round : state)
-        benchmark::DoNotOptimize(query_balances(raw));
+        benchmark::DoNotOptimize(query_balances(raw, today.iso()));
     };
     const auto shown = [this](benchmark::State& state) {
       for (auto round : state)

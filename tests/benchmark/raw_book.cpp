@@ -50,14 +50,25 @@ void enter_each(RawSqlite& raw, const std::vector<std::int64_t>& trays) {
   }
 }
 
-std::size_t query_balances(RawSqlite& raw) {
-  return static_cast<std::size_t>(raw.read(balances));
+std::size_t query_balances(RawSqlite& raw, const std::string& day) {
+  return static_cast<std::size_t>(
+      raw.read("SELECT lot_id, state, sum(change) "
+               "FROM (SELECT entry_id, to_lot AS lot_id, to_state AS state, count AS change "
+               "FROM movement UNION ALL "
+               "SELECT entry_id, from_lot, from_state, -count FROM movement) "
+               "JOIN entry ON entry.id = entry_id WHERE entry.date <= '" +
+               day + "' GROUP BY lot_id, state HAVING sum(change) <> 0"));
 }
 
-std::size_t sum_balances(RawSqlite& raw) {
+std::size_t sum_balances(RawSqlite& raw, const std::string& day) {
+  std::unordered_set<std::int64_t> later;
+  raw.each("SELECT id FROM entry WHERE date > '" + day + "'",
+           [&](sqlite3_stmt* row) { later.insert(sqlite3_column_int64(row, 0)); });
   std::unordered_map<std::string, std::int64_t> sums;
-  raw.each("SELECT from_lot, from_state, to_lot, to_state, count FROM movement",
+  raw.each("SELECT from_lot, from_state, to_lot, to_state, count, entry_id FROM movement",
            [&](sqlite3_stmt* row) {
+             if (later.contains(sqlite3_column_int64(row, 5)))
+               return;
              const auto count = sqlite3_column_int64(row, 4);
              sums[account(row, 0, 1)] -= count;
              sums[account(row, 2, 3)] += count;

@@ -12,10 +12,11 @@ void insert_all(const std::filesystem::path& path, const std::vector<RawTable>& 
 /// Writes entries of one movement each, a transaction a time: seed of a tray's own that came up.
 void enter_each(RawSqlite& raw, const std::vector<std::int64_t>& trays);
 
-/// What every lot holds in every state, by the query a hand would write; how many there are.
-std::size_t query_balances(RawSqlite& raw);
+/// What every lot holds in every state up to a day, by the query a hand would write; how many there
+/// are.
+std::size_t query_balances(RawSqlite& raw, const std::string& day);
 /// The same by reading every movement once and adding up in memory.
-std::size_t sum_balances(RawSqlite& raw);
+std::size_t sum_balances(RawSqlite& raw, const std::string& day);
 
 /// Opens a book and asks once, in as few queries as can be, for all that the line shows: registers,
 /// lots, what came in and when, what is on hand, where it stands, what was done when, passes,
