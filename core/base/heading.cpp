@@ -11,12 +11,4 @@ std::string as_heading(std::string_view english) {
   return said == source ? language().text(english) : said;
 }
 
-std::string decimal_said(std::string written) {
-  return language().decimal(std::move(written));
-}
-
-std::string language_code() {
-  return phrase_of(to_phrase("en")); // each catalogue has its own code for it
-}
-
 } // namespace coneline

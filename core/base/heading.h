@@ -11,10 +11,4 @@ namespace coneline {
 
 std::string as_heading(std::string_view english);
 
-/// The number as people write it, with all the digits of `written`, which has a decimal point.
-std::string decimal_said(std::string written);
-
-/// "en", "es": for a file that says which language it is in.
-std::string language_code();
-
 } // namespace coneline

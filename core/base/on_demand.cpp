@@ -8,13 +8,13 @@
 
 namespace coneline {
 
-void* OnDemand::find(const char* function) const {
+void* loaded(const char* library, const char* function) {
   // Opened again it is the same one; it stays until the program ends.
-  void* library = ::dlopen(name_.c_str(), RTLD_NOW | RTLD_LOCAL);
-  void* found = library == nullptr ? nullptr : ::dlsym(library, function);
+  void* opened = ::dlopen(library, RTLD_NOW | RTLD_LOCAL);
+  void* found = opened == nullptr ? nullptr : ::dlsym(opened, function);
   if (found == nullptr)
     throw std::runtime_error(
-        phrase("{} is missing or of another version; install it as the package says", name_));
+        phrase("{} is missing or of another version; install it as the package says", library));
   return found;
 }
 

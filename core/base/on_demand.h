@@ -1,23 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// A shared library that is loaded when it is first called, since loading it takes longer than the
-// window needs to open and most starts of the program never call it.
-
-#include <string>
+// Functions of a shared library that is loaded when one of them is first called, since loading it
+// takes longer than the window needs to open and most starts of the program never call it.
 
 namespace coneline {
 
-class OnDemand {
- public:
-  /// By the name the system's loader finds it under, such as "libz.so.1".
-  explicit OnDemand(std::string name) : name_(std::move(name)) {}
+/// A function of the library that the system's loader finds under the name, such as "libz.so.1",
+/// loaded with the first call. Throws std::runtime_error where library or function is missing. May
+/// be called from several threads.
+void* loaded(const char* library, const char* function);
 
-  /// Loads the library with the first call. Throws std::runtime_error where library or function is
-  /// missing. May be called from several threads.
-  [[nodiscard]] void* find(const char* function) const;
-
- private:
-  std::string name_;
-};
+/// The same with its type, looked up once.
+template <auto* Function>
+decltype(Function) on_demand(const char* library, const char* name) {
+  static const auto found = reinterpret_cast<decltype(Function)>(loaded(library, name));
+  return found;
+}
 
 } // namespace coneline

@@ -29,6 +29,10 @@ std::string Language::decimal(std::string written) const {
   return written;
 }
 
+std::string Language::code() const {
+  return "en";
+}
+
 void speak(const Language* language) {
   spoken = language == nullptr ? &english : language;
 }
@@ -51,10 +55,12 @@ std::string month_said(unsigned month) {
 
 std::string measured(Quantity quantity, double kept, int decimals) {
   const auto system = language().units();
-  return fmt::format(
-      "{} {}",
-      language().decimal(fmt::format("{:.{}f}", in_units(system, quantity, kept), decimals)),
-      unit_word(system, quantity));
+  return fmt::format("{} {}", decimal_said(in_units(system, quantity, kept), decimals),
+                     unit_word(system, quantity));
+}
+
+std::string decimal_said(double value, int decimals) {
+  return language().decimal(fmt::format("{:.{}f}", value, decimals));
 }
 
 std::string phrase_of(std::string_view english_text) {

@@ -39,6 +39,8 @@ class Language {
   [[nodiscard]] virtual std::string day(Date day) const;
   /// A number that is written with a decimal point.
   [[nodiscard]] virtual std::string decimal(std::string written) const;
+  /// "en", "es": for a file that says which language it is in.
+  [[nodiscard]] virtual std::string code() const;
   /// What people reckon in; the book is metric.
   [[nodiscard]] virtual UnitSystem units() const;
 };
@@ -47,6 +49,9 @@ class Language {
 /// English. Only the window's front door calls it.
 void speak(const Language* language);
 const Language& language();
+
+/// The number as people write it, with so many digits behind its decimal sign.
+std::string decimal_said(double value, int decimals);
 
 namespace saying {
 

@@ -6,6 +6,7 @@
 #include "core/commands/table.h"
 #include "core/report/crossing_input.h"
 #include "core/report/crossing_report.h"
+#include "core/report/title_said.h"
 
 #include <fmt/format.h>
 
@@ -98,9 +99,8 @@ std::string state_of(const plan::CrossingWish& wish, const plan::Proposal& propo
 std::string table_of(const plan::CrossingInput& input,
                      const std::vector<plan::PossibleCross>& possible,
                      const plan::CrossingWish& wish, const plan::Proposal& proposal) {
-  std::string text =
-      fmt::format("Crosses as of {}, {}{}\n", input.today.iso(), input.registers.title.name,
-                  input.registers.title.invented ? " (invented data)" : "");
+  std::string text = fmt::format("Crosses as of {}, {}\n", input.today.iso(),
+                                 report::title_said(input.registers.title));
   Table table({"cone", "pollen", "cross", "kinship", "offspring's mean kinship", "founders",
                "plants", "pollen left, ml", "state"});
   for (std::size_t at = 0; at < possible.size(); ++at) {

@@ -7,6 +7,7 @@
 #include "core/plan/forecast_expected.h"
 #include "core/report/forecast_paper.h"
 #include "core/report/forecast_report.h"
+#include "core/report/title_said.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -81,9 +82,8 @@ std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& 
   const auto& title = input.standing.registers.title;
   using plan::Shown;
   std::string text =
-      fmt::format("{} months from {} in {} futures, {}{}\n", forecast.months().size(),
-                  input.standing.today.iso(), forecast.runs(), title.name,
-                  title.invented ? " (invented data)" : "");
+      fmt::format("{} months from {} in {} futures, {}\n", forecast.months().size(),
+                  input.standing.today.iso(), forecast.runs(), report::title_said(title));
   for (const auto& told : report::crowding_told(forecast, input.standing.registers))
     text += told + "\n";
   text += ranges_text(forecast, Shown::into, "Plants into each pot");

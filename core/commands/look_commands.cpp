@@ -3,6 +3,7 @@
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/table.h"
+#include "core/report/title_said.h"
 #include "core/work/overview.h"
 #include "core/work/tell.h"
 
@@ -39,9 +40,7 @@ Answer line_answer(store::Reading& reading, const book::Registers& registers) {
   const auto text = [](std::int64_t n) { return fmt::format("{}", n); };
   table.row({text(sums.pollen_lots), text(sums.cones), text(sums.seeds), text(sums.in_trays),
              text(sums.in_pots), text(sums.out)});
-  given.table = fmt::format("{}{}\n", registers.title.name,
-                            registers.title.invented ? " (invented data)" : "") +
-                table.text();
+  given.table = report::title_said(registers.title) + "\n" + table.text();
   return given;
 }
 

@@ -5,6 +5,7 @@
 #include "core/commands/table.h"
 #include "core/report/needs_input.h"
 #include "core/report/needs_report.h"
+#include "core/report/title_said.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -86,9 +87,8 @@ std::string series_text(const plan::Needs& needs) {
 }
 
 std::string table_of(const plan::Needs& needs, const book::Title& title) {
-  std::string text =
-      fmt::format("Needs of {} months from {}, {}{}\n", needs.months.size(), needs.today.iso(),
-                  title.name, title.invented ? " (invented data)" : "");
+  std::string text = fmt::format("Needs of {} months from {}, {}\n", needs.months.size(),
+                                 needs.today.iso(), report::title_said(title));
   for (const auto& space : needs.space)
     text += space.told + "\n";
   text += series_text(needs) + ready_text(needs);

@@ -3,6 +3,7 @@
 #include "core/commands/commands.h"
 #include "core/commands/order_options.h"
 #include "core/commands/table.h"
+#include "core/report/title_said.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -32,7 +33,7 @@ std::string table_of(const report::Ordered& ordered, const book::Title& title) {
                report::money(static_cast<double>(line.cents)), shown(line.kilograms, 0),
                month_of(line.for_month)});
   std::string text =
-      fmt::format("Order list of {}{}\n{}", title.name, title.invented ? " (invented data)" : "",
+      fmt::format("Order list of {}\n{}", report::title_said(title),
                   ordered.list.lines.empty() ? "Nothing has to be ordered.\n" : table.text());
   text += fmt::format("{} in all; no list costs less than {} (gap {:.2f} %). Nothing runs short "
                       "in {:.1f} of 100 futures.\n",

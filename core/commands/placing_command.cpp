@@ -4,6 +4,7 @@
 #include "core/commands/placing_options.h"
 #include "core/commands/table.h"
 #include "core/report/placing_paper.h"
+#include "core/report/title_said.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -22,9 +23,8 @@ struct Asked {
 
 std::string table_of(const Placed& placed, const report::PlanPaper& paper) {
   const auto& title = placed.input.registers.title;
-  std::string text =
-      fmt::format("Benches of {}{}, {} months\n", title.name,
-                  title.invented ? " (invented data)" : "", placed.placing.months.size());
+  std::string text = fmt::format("Benches of {}, {} months\n", report::title_said(title),
+                                 placed.placing.months.size());
   for (const auto& sentence : paper.sentences)
     text += sentence + "\n";
   Table table({"month", "lot", "pot", "from", "to"});

@@ -9,6 +9,7 @@
 #include "core/plan/fit.h"
 #include "core/report/compared_report.h"
 #include "core/report/forecast_report.h"
+#include "core/report/title_said.h"
 #include "core/report/whole_file.h"
 
 #include <fmt/format.h>
@@ -198,10 +199,9 @@ std::string lines(const std::vector<std::string>& texts, const char* before) {
 std::string table_of(const plan::Comparison& compared, const plan::ForecastInput& present,
                      const std::vector<std::string>& told) {
   const auto& title = present.standing.registers.title;
-  auto text =
-      fmt::format("What if, {} months from {} in {} futures, {}{}\n",
-                  compared.present.months().size(), present.standing.today.iso(),
-                  compared.present.runs(), title.name, title.invented ? " (invented data)" : "");
+  auto text = fmt::format("What if, {} months from {} in {} futures, {}\n",
+                          compared.present.months().size(), present.standing.today.iso(),
+                          compared.present.runs(), report::title_said(title));
   text += lines(told, "  ");
   text += compared.most.empty() ? "Nothing changes by as much as a two-hundredth.\n"
                                 : "What changes most:\n" + lines(compared.most, "  ");

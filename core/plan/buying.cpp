@@ -157,18 +157,27 @@ class Lots {
   std::vector<std::vector<std::pair<std::size_t, std::size_t>>> bought_; ///< choice, column
 };
 
-/// Why nothing does: what is missing, when.
-Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
-                          const std::vector<Supply>& choices, const std::string& good,
-                          const std::vector<Date>& months) {
+/// Litres that no way of buying brings in time, by month.
+Result<std::vector<double>> lacking(const std::vector<double>& need, const Store& store,
+                                    const std::vector<Supply>& choices, const std::string& good) {
   const Lots lots(need, store, choices, Lots::Asks::least_lacking);
   const auto solved = lots.solve();
   if (!solved)
     return refuse(solved.error());
   if (!*solved)
     return refuse(program_fault(phrase("'{}' cannot even be lacking", good)));
+  return lots.lacking(**solved);
+}
+
+/// Why nothing does: what is missing, when.
+Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
+                          const std::vector<Supply>& choices, const std::string& good,
+                          const std::vector<Date>& months) {
+  const auto missing = lacking(need, store, choices, good);
+  if (!missing)
+    return refuse(missing.error());
   std::string text;
-  for (std::size_t month = 0; const auto litres : lots.lacking(**solved)) {
+  for (std::size_t month = 0; const auto litres : *missing) {
     if (litres > hair)
       text += phrase("{}{} in {}", text.empty() ? "" : ", ", measured(Quantity::litres, litres, 1),
                      month_name(months[month]));
@@ -181,16 +190,12 @@ Result<Buying> infeasible(const std::vector<double>& need, const Store& store,
 
 /// Litres that are needed besides those on hand, of which age and want of room may take some.
 Result<double> beyond_what_is_on_hand(const GoodNeeded& good) {
-  const auto all = std::accumulate(good.litres.begin(), good.litres.end(), 0.0);
+  const auto sum = [](const std::vector<double>& litres) {
+    return std::accumulate(litres.begin(), litres.end(), 0.0);
+  };
   if (!good.store.keeps && !good.store.room)
-    return std::max(0.0, all - good.store.on_hand);
-  const std::vector<Supply> nothing_bought;
-  const Lots alone(good.litres, good.store, nothing_bought, Lots::Asks::least_lacking);
-  const auto solved = alone.solve();
-  if (!solved)
-    return refuse(solved.error());
-  const auto lacking = *solved ? alone.lacking(**solved) : good.litres;
-  return std::accumulate(lacking.begin(), lacking.end(), 0.0);
+    return std::max(0.0, sum(good.litres) - good.store.on_hand);
+  return lacking(good.litres, good.store, {}, good.good).map(sum);
 }
 
 std::vector<Supply> choices_of(const std::vector<const Offer*>& offers, Date today,

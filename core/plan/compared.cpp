@@ -125,8 +125,6 @@ std::string what_of(const SeriesName& name) {
     return phrase("Plants into '{}'", name.name);
   case Shown::mix:
     return phrase("Mix '{}', {}", name.name, readers_unit(name.shown));
-  case Shown::part:
-    return phrase("{}, {}", name.name, readers_unit(name.shown));
   case Shown::ready:
     return phrase("Plants of {} ready", name.name);
   default:

@@ -9,9 +9,7 @@ namespace {
 
 template <auto* Function>
 decltype(Function) solver(const char* name) {
-  static const auto found =
-      reinterpret_cast<decltype(Function)>(coneline::OnDemand(CONELINE_SOLVER).find(name));
-  return found;
+  return coneline::on_demand<Function>(CONELINE_SOLVER, name);
 }
 
 } // namespace

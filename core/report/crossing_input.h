@@ -3,8 +3,8 @@
 // The one place where a book becomes what a choice of crosses starts from.
 //
 // Which cones: those neither harvested nor closed by the day that were not pollinated yet, or whose
-// first pass was at most two weeks ago (common practice, no source). Which pollen: every lot collected by the day
-// with something left of it.
+// first pass was at most two weeks ago (common practice, no source). Which pollen: every lot
+// collected by the day with something left of it.
 //
 // Seeds of a cone: from the cones harvested before, of the plant where it had three, else of its
 // taxon. The likely value is the geometric mean; the range is the one of 10 to 90 % for the next

@@ -4,6 +4,7 @@
 #include "core/base/heading.h"
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
+#include "core/plan/shown_units.h"
 #include "core/report/forecast_report.h"
 #include "core/work/origin_said.h"
 
@@ -40,15 +41,19 @@ double rounded(double value, int decimals) {
   return std::round(value * scale) / scale;
 }
 
+Name name_of(const plan::SeriesName& series) {
+  return {series.name, name_said(series, work::Days::iso)};
+}
+
 /// Months down, one column a series; months in which nothing happens are left out.
 PlanTable ranges(const plan::Forecast& forecast, Shown shown,
                  std::span<const std::size_t> columns) {
   PlanTable table{heading_of(shown), {Word{"month"}}, {}};
-  const auto number = [decimals = decimals_of(shown)](double value) {
-    return decimal_said(fmt::format("{:.{}f}", value, decimals));
+  const auto number = [shown, decimals = decimals_of(shown)](double value) {
+    return decimal_said(plan::in_readers_units(shown, value), decimals);
   };
   for (const auto at : columns)
-    table.header.emplace_back(name_said(forecast.series()[at]));
+    table.header.emplace_back(name_of(forecast.series()[at]));
   for (std::size_t month = 0; month < forecast.months().size(); ++month) {
     std::vector<Cell> row{month_of(forecast.months()[month])};
     bool some = false;
@@ -70,14 +75,16 @@ PlanTable numbers(const plan::Forecast& forecast, Shown shown) {
                   {Word{"month"}, Word{"name"}, std::string("10 %"), std::string("50 %"),
                    std::string("90 %"), Word{"mean"}, Word{"unit"}},
                   {}};
-  const int decimals = decimals_of(shown) + 2;
+  const auto number = [shown, decimals = decimals_of(shown) + 2](double value) {
+    return rounded(plan::in_readers_units(shown, value), decimals);
+  };
+  const auto unit = unit_heading(unit_of(shown), plan::readers_unit(shown));
   for (const auto at : series_of(forecast, shown))
     for (std::size_t month = 0; month < forecast.months().size(); ++month) {
       const auto range = forecast.range(at, month);
-      table.rows.push_back({month_of(forecast.months()[month]), name_said(forecast.series()[at]),
-                            rounded(range.low, decimals), rounded(range.middle, decimals),
-                            rounded(range.high, decimals),
-                            rounded(forecast.mean(at, month), decimals), Word{unit_of(shown)}});
+      table.rows.push_back({month_of(forecast.months()[month]), name_of(forecast.series()[at]),
+                            number(range.low), number(range.middle), number(range.high),
+                            number(forecast.mean(at, month)), unit});
     }
   return table;
 }
@@ -103,39 +110,40 @@ PlanPaper with_words(const plan::Forecast& forecast, const plan::ForecastInput& 
 
 } // namespace
 
-std::string name_said(const plan::SeriesName& series) {
+std::string name_said(const plan::SeriesName& series, work::Days days) {
   switch (series.shown) {
   case Shown::square_metres:
   case Shown::load:
   case Shown::unplaced_metres:
     return phrase_of(series.name);
   case Shown::ready:
-    return work::origin_said(series.name);
+    return work::origin_said(series.name, days);
   default:
     return series.name;
   }
 }
 
 std::string heading_of(Shown shown) {
+  const auto unit = plan::readers_unit(shown);
   switch (shown) {
   case Shown::into:
     return phrase("Plants into each pot");
   case Shown::standing:
     return phrase("Plants standing at the month's end");
   case Shown::mix:
-    return phrase("Litres of finished mix");
+    return phrase("Finished mix, {}", unit);
   case Shown::part:
-    return phrase("Litres of each part");
+    return phrase("Parts of the mixes, {}", unit);
   case Shown::square_metres:
-    return phrase("Square metres of bench, by light class");
+    return phrase("Bench room by light class, {}", unit);
   case Shown::load:
-    return phrase("Kilograms a square metre");
+    return phrase("Load by light class, {}", unit);
   case Shown::place_metres:
-    return phrase("Square metres taken in each place");
+    return phrase("Room taken in each place, {}", unit);
   case Shown::place_load:
-    return phrase("Kilograms a square metre in each place");
+    return phrase("Load in each place, {}", unit);
   case Shown::unplaced_metres:
-    return phrase("Square metres without a place yet");
+    return phrase("Without a place yet, {}", unit);
   case Shown::ready:
     return phrase("Plants becoming ready, by cross");
   }

@@ -8,18 +8,10 @@ namespace coneline::report {
 
 namespace {
 
-struct Written {
-  std::string operator()(std::monostate) const { return ""; }
-  std::string operator()(const std::string& text) const { return for_spreadsheet(text); }
-  std::string operator()(Word word) const { return std::string(word.english); }
-  std::string operator()(std::int64_t number) const { return std::to_string(number); }
-  std::string operator()(double number) const { return write_real(number); }
-};
-
 std::string line_of(const std::vector<Cell>& cells) {
   std::vector<std::string> fields;
   for (const auto& cell : cells)
-    fields.push_back(std::visit(Written(), cell));
+    fields.push_back(written(cell));
   return csv_line(fields);
 }
 

@@ -257,6 +257,8 @@ std::string methods(const GerminationReport& report) {
       report.degree_days ? "<p>" + escaped(lacking_told(report)) + "</p>\n" : "");
 }
 
+} // namespace
+
 std::string title_of(const GerminationReport& report) {
   switch (report.by) {
   case By::season:
@@ -269,15 +271,13 @@ std::string title_of(const GerminationReport& report) {
   return {};
 }
 
-} // namespace
-
 std::string germination_html(const GerminationReport& report) {
   std::string html =
       fmt::format("<!DOCTYPE html>\n<html lang=\"{}\"><head><meta charset=\"utf-8\">"
                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
                   "<meta name=\"color-scheme\" content=\"light dark\">"
                   "<title>{}</title><style>{}</style></head>\n<body>\n<h1>{}</h1>\n<p>{}</p>\n",
-                  language_code(),
+                  language().code(),
                   escaped(phrase("Germination, {}, {}", report.title.name, report.as_of.iso())),
                   style, escaped(title_of(report)),
                   escaped(phrase("{}, as of {}", report.title.name, report.as_of.iso())));

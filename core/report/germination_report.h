@@ -147,6 +147,8 @@ std::string germination_counts_csv(const GerminationReport& report);
 Result<std::string> germination_xlsx(const GerminationReport& report);
 nlohmann::ordered_json germination_json(const GerminationReport& report);
 std::string germination_html(const GerminationReport& report);
+/// "Germination per cross", "per season" and so on, as it is said.
+std::string title_of(const GerminationReport& report);
 
 /// Fails on a confidence outside 0 to 1 or a month outside 1 to 12. `warmth` is needed for
 /// degree-days alone.

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/germination_rows.h"
 
+#include "core/base/csv.h"
+#include "core/base/heading.h"
+#include "core/base/number.h"
 #include "core/base/phrase.h"
+#include "core/report/cross_said.h"
 
 #include <array>
 
@@ -91,6 +95,9 @@ class Cells {
       return none();
     return put(std::move(text));
   }
+  Cells& name(std::string key, std::string said) {
+    return put(Name{std::move(key), std::move(said)});
+  }
   Cells& word(std::string_view english) { return put(Word{english}); }
   Cells& whole(std::int64_t number) { return put(number); }
   Cells& number(const std::optional<double>& number) { return number ? put(*number) : none(); }
@@ -146,6 +153,30 @@ class Cells {
 
 } // namespace
 
+std::string written(const Cell& cell) {
+  struct Written {
+    std::string operator()(std::monostate) const { return ""; }
+    std::string operator()(const std::string& text) const { return for_spreadsheet(text); }
+    std::string operator()(Word word) const { return std::string(word.english); }
+    std::string operator()(const Name& name) const { return for_spreadsheet(name.key); }
+    std::string operator()(std::int64_t number) const { return std::to_string(number); }
+    std::string operator()(double number) const { return write_real(number); }
+  };
+  return std::visit(Written(), cell);
+}
+
+std::string said(const Cell& cell) {
+  struct Said {
+    std::string operator()(std::monostate) const { return ""; }
+    std::string operator()(const std::string& text) const { return text; }
+    std::string operator()(Word word) const { return as_heading(word.english); }
+    std::string operator()(const Name& name) const { return name.said; }
+    std::string operator()(std::int64_t number) const { return std::to_string(number); }
+    std::string operator()(double number) const { return language().decimal(write_real(number)); }
+  };
+  return std::visit(Said(), cell);
+}
+
 std::span<const Column> columns() {
   return all_columns;
 }
@@ -156,7 +187,7 @@ std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& c
       .word(by_word(report.by))
       .whole(static_cast<std::int64_t>(cross.rank))
       .text(cross.alike)
-      .text(cross.name)
+      .name(cross.name, name_said(cross))
       .text(cross.taxon)
       .text(cross.season)
       .none(3)
@@ -174,7 +205,7 @@ std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& c
       .known(cross.known)
       .curve(figures.curve)
       .leaf(cross.leaf)
-      .text(report.time_unit())
+      .name(report.time_unit(), report.time_unit_said())
       .none()
       .ends(report, cross.told)
       .done();
@@ -185,7 +216,7 @@ std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& c
   Cells cells;
   cells.word("tray")
       .none(2)
-      .text(cross.name)
+      .name(cross.name, name_said(cross))
       .text(cross.taxon)
       .text(tray.season)
       .text(tray.seen.origin.code.text())
@@ -201,7 +232,7 @@ std::vector<Cell> cells_of(const GerminationReport& report, const CrossReport& c
       .number(tray.figures.measures.t50_farooq)
       .none(3 + 4 + 7) // what is still expected and the curve are said of the cross
       .leaf(tray.leaf)
-      .text(report.time_unit());
+      .name(report.time_unit(), report.time_unit_said());
   if (report.degree_days)
     cells.whole(tray.days_lacking);
   else

@@ -14,8 +14,19 @@ struct Word {
   std::string_view english;
 };
 
+/// A name that is a key: as it is where programs read it, said where people do.
+struct Name {
+  std::string key;
+  std::string said;
+};
+
 /// Nothing where a value does not exist; a text is as it stands, not yet safe for a spreadsheet.
-using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Word>;
+using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Word, Name>;
+
+/// As programs read it: a field of a CSV that no spreadsheet runs.
+std::string written(const Cell& cell);
+/// As people read it.
+std::string said(const Cell& cell);
 
 struct Column {
   std::string_view name;

@@ -6,9 +6,6 @@
 #include "core/report/germination_rows.h"
 #include "core/report/spreadsheet.h"
 #include "core/report/title_said.h"
-#include "core/work/origin_said.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -23,6 +20,7 @@ struct Points {
   int steps_to = 0;
   int curve_from = 0;
   int curve_to = 0;
+  int end = 0;
   bool fitted = false;
   bool band = false;
 };
@@ -40,29 +38,17 @@ std::vector<Cell> header() {
   return names;
 }
 
-/// A row as people read it: names and units as they are said.
-std::vector<Cell> said(const GerminationReport& report, std::vector<Cell> cells) {
-  for (std::size_t at = 0; at < cells.size(); ++at) {
-    const auto name = columns()[at].name;
-    if (const auto* text = std::get_if<std::string>(&cells[at]); text != nullptr && name == "cross")
-      cells[at] = work::origin_said(*text);
-    else if (name == "time_unit")
-      cells[at] = report.time_unit_said();
-  }
-  return cells;
-}
-
 void add_crosses(Spreadsheet& book, const GerminationReport& report) {
   auto& sheet = book.sheet(as_heading("crosses"), header());
   for (const auto place : report.ranking)
-    sheet.row(said(report, cells_of(report, report.crosses[place])));
+    sheet.row(cells_of(report, report.crosses[place]));
 }
 
 void add_trays(Spreadsheet& book, const GerminationReport& report) {
   auto& sheet = book.sheet(as_heading("trays"), header());
   for (const auto& cross : report.crosses)
     for (const auto& tray : cross.trays)
-      sheet.row(said(report, cells_of(report, cross, tray)));
+      sheet.row(cells_of(report, cross, tray));
 }
 
 void add_looks(Spreadsheet& book, const GerminationReport& report) {
@@ -100,6 +86,7 @@ Points add_points(Sheet& sheet, const CrossReport& cross) {
     for (const double share : {low, likely, high})
       sheet.row({name, Word{"may end"}, chart.until, Cell(), Cell(), Cell(), share});
   }
+  points.end = sheet.rows();
   return points;
 }
 
@@ -120,7 +107,7 @@ constexpr int low_column = 4;
 constexpr int high_column = 5;
 constexpr int end_column = 6;
 
-Chart chart_of(const GerminationReport& report, const Points& points, int next) {
+Chart chart_of(const GerminationReport& report, const Points& points) {
   const auto& cross = report.crosses[points.cross];
   Chart chart{phrase("{}, as of {}", name_said(cross), report.as_of.iso()),
               phrase("{} since sowing", report.time_unit_said()),
@@ -140,19 +127,18 @@ Chart chart_of(const GerminationReport& report, const Points& points, int next) 
   if (points.fitted)
     line(phrase("fitted curve"), points.curve_from, points.curve_to, share_column, Stroke::fitted);
   line(phrase("seen at the looks"), points.steps_from, points.steps_to, share_column, Stroke::seen);
-  line(phrase("where it may end"), points.curve_to, next, end_column, Stroke::coming);
+  line(phrase("where it may end"), points.curve_to, points.end, end_column, Stroke::coming);
   return chart;
 }
 
 void add_charts(Spreadsheet& book, const GerminationReport& report,
-                const std::vector<Points>& points, int rows) {
+                const std::vector<Points>& points) {
   auto& sheet = book.sheet(as_heading("charts"), {});
   int at = 0;
   for (const auto place : report.ranking) {
     if (report.crosses[place].curve.back().day <= 0)
       continue;
-    const int next = place + 1 < points.size() ? points[place + 1].steps_from : rows;
-    sheet.chart(chart_of(report, points[place], next), at++);
+    sheet.chart(chart_of(report, points[place]), at++);
   }
 }
 
@@ -188,7 +174,7 @@ void add_germination(Spreadsheet& book, const GerminationReport& report) {
   add_trays(book, report);
   add_looks(book, report);
   const auto points = add_curves(book, report);
-  add_charts(book, report, points, book.sheet(curves_name()).rows());
+  add_charts(book, report, points);
   add_columns(book);
   add_about(book, report);
 }

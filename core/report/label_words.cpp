@@ -30,12 +30,13 @@ std::string began(const book::Lot& lot, Date day) {
 LabelWords lot_words(const work::LotLine& line) {
   LabelWords words{line.lot.code, line.origin.taxon, "", "", ""};
   if (line.origin.name != line.origin.taxon)
-    words.cross += " · " + work::origin_said(line.origin.name);
+    words.cross += " · " + work::origin_said(line.origin.name, work::Days::iso);
   words.cone = fmt::format("{} {}", kind_said(line.origin.code.kind()), line.origin.code.text());
   if (line.since)
     words.sown = began(line.lot, *line.since);
-  words.count = line.lot.code.kind() == Kind::pot_group ? phrase("{} plants", line.came_in)
-                                                        : phrase("{} seeds", line.came_in);
+  words.count = line.lot.code.kind() == Kind::pot_group
+                    ? phrase_n(line.came_in, "{} plant", "{} plants")
+                    : phrase_n(line.came_in, "{} seed", "{} seeds");
   return words;
 }
 
@@ -78,7 +79,7 @@ Result<std::vector<LabelWords>> label_words(store::Reading& reading,
   for (const auto& code : codes) {
     if (!work::exists(reading, registers, code))
       return refuse(
-          fault(phrase("there is no {} {} in this book", kind_word(code.kind()), code.text()),
+          fault(phrase("there is no {} {} in this book", kind_said(code.kind()), code.text()),
                 "Check the code, or the book."));
     const auto lot = lots.find(code);
     words.push_back(lot != lots.end() ? lot->second : register_words(registers, code));

@@ -106,23 +106,32 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
              "futures; {:g} were asked for.",
              money(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
              per_cent * ordered.assurance));
+  const auto readers = [](Quantity quantity, double kept) {
+    return rounded(in_units(language().units(), quantity, kept));
+  };
+  const auto heading = [](std::string_view metric, Quantity quantity) {
+    return unit_heading(metric, std::string(unit_word(language().units(), quantity)));
+  };
   PlanTable orders{phrase("orders"),
                    {Word{"order by"}, Word{"good"}, Word{"supplier"}, Word{"form"}, Word{"packs"},
-                    Word{"litres"}, Word{"price"}, Word{"kg"}, Word{"for month"}},
+                    heading("litres", Quantity::litres), Word{"price"},
+                    heading("kg", Quantity::kilograms), Word{"for month"}},
                    {}};
   for (const auto& line : ordered.list.lines)
     orders.rows.push_back(
         {line.order_by.iso(), line.good, line.supplier, Word{book::word(line.form)}, line.packs,
-         rounded(line.litres), static_cast<double>(line.cents) / per_cent,
-         line.kilograms ? Cell(rounded(*line.kilograms)) : Cell(), month_of(line.for_month)});
+         readers(Quantity::litres, line.litres), static_cast<double>(line.cents) / per_cent,
+         line.kilograms ? Cell(readers(Quantity::kilograms, *line.kilograms)) : Cell(),
+         month_of(line.for_month)});
   paper.tables.push_back(std::move(orders));
-  PlanTable needs{phrase("litres needed"), {Word{"month"}}, {}};
+  PlanTable needs{
+      phrase("needed, {}", unit_word(language().units(), Quantity::litres)), {Word{"month"}}, {}};
   for (const auto& good : ordered.goods)
     needs.header.emplace_back(good.good);
   for (std::size_t month = 0; month < months.size(); ++month) {
     std::vector<Cell> row{month_of(months[month])};
     for (const auto& good : ordered.goods)
-      row.emplace_back(rounded(good.litres[month]));
+      row.emplace_back(readers(Quantity::litres, good.litres[month]));
     needs.rows.push_back(std::move(row));
   }
   paper.tables.push_back(std::move(needs));

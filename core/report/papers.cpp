@@ -136,7 +136,7 @@ class Collect {
 
   void of_origin(const book::Origin& origin) {
     const auto name = work::origin_names(reading_, registers_).at(origin);
-    papers_.what = work::origin_said(name.name);
+    papers_.what = work::origin_said(name.name, work::Days::iso);
     papers_.taxon = name.taxon;
     if (const auto* cone = std::get_if<book::ConeId>(&origin)) {
       std::vector<book::Entry> passes;

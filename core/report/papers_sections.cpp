@@ -94,9 +94,10 @@ PapersSection passes(const Papers& papers) {
                         {},
                         false};
   for (const auto& pass : papers.passes)
-    section.rows.push_back({pass.date.iso(), pass.cone.text(), phrase_of(pass.method), pass.pollen,
-                            pass.millilitres ? decimal_said(write_real(*pass.millilitres)) : "–",
-                            pass.who, std::to_string(pass.entry.value)});
+    section.rows.push_back(
+        {pass.date.iso(), pass.cone.text(), phrase_of(pass.method), pass.pollen,
+         pass.millilitres ? language().decimal(write_real(*pass.millilitres)) : "–", pass.who,
+         std::to_string(pass.entry.value)});
   if (section.rows.empty())
     section.lines.emplace_back("", phrase("none recorded"));
   return section;

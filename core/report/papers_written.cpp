@@ -3,6 +3,7 @@
 #include "core/base/heading.h"
 #include "core/base/phrase.h"
 #include "core/report/papers.h"
+#include "core/report/step_chart.h"
 
 #include <fmt/format.h>
 
@@ -25,28 +26,6 @@ th, td { text-align: left; padding: 4px 8px; border-bottom: 1px solid #D8D6CC; v
 th { color: #5A6156; font-weight: normal; font-size: 13px; }
 @media print { body { background: #FFFFFF; color: #000000; } }
 )css";
-
-std::string escaped(std::string_view text) {
-  std::string safe;
-  for (const char c : text)
-    switch (c) {
-    case '&':
-      safe += "&amp;";
-      break;
-    case '<':
-      safe += "&lt;";
-      break;
-    case '>':
-      safe += "&gt;";
-      break;
-    case '"':
-      safe += "&quot;";
-      break;
-    default:
-      safe += c;
-    }
-  return safe;
-}
 
 /// Columns a text takes: its code points.
 std::size_t width(std::string_view text) {
@@ -186,7 +165,7 @@ std::string papers_html(const Papers& papers) {
   std::string page = fmt::format(
       "<!doctype html>\n<html lang=\"{}\"><head><meta charset=\"utf-8\">\n<meta name=\"viewport\" "
       "content=\"width=device-width\">\n<title>{}</title>\n<style>{}</style></head><body>\n",
-      language_code(), escaped(phrase("Papers: {}", papers.subject)), style);
+      language().code(), escaped(phrase("Papers: {}", papers.subject)), style);
   bool first = true;
   for (const auto& section : papers_sections(papers)) {
     page += fmt::format("<{0}{1}>{2}</{0}>\n", first ? "h1" : "h2",

@@ -28,6 +28,10 @@ std::string name_of(const plan::PlacingInput& input, const std::optional<book::P
   return place ? input.registers.place(*place).name : std::string();
 }
 
+Name name_of(const std::string& cross) {
+  return {cross, work::origin_said(cross, work::Days::iso)};
+}
+
 PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
   PlanTable table{phrase("to do"),
                   {Word{"month"}, Word{"lot"}, Word{"cross"}, Word{"pot"}, Word{"containers"},
@@ -36,7 +40,7 @@ PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
   for (const auto& move : placing.moves) {
     const auto& piece = input.pieces[move.piece];
     table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(),
-                          work::origin_said(piece.cross), input.registers.pot(piece.pot).name,
+                          name_of(piece.cross), input.registers.pot(piece.pot).name,
                           rounded(piece.containers[move.month], 10), name_of(input, move.from),
                           name_of(input, move.to)});
   }
@@ -55,7 +59,7 @@ PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing)
           continue;
         const auto& piece = input.pieces[placed.piece];
         table.rows.push_back({month_of(placing.months[month]), place.name, piece.code.text(),
-                              work::origin_said(piece.cross), input.registers.pot(piece.pot).name,
+                              name_of(piece.cross), input.registers.pot(piece.pot).name,
                               rounded(piece.containers[month], 10)});
       }
   return table;

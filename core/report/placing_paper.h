@@ -9,8 +9,8 @@
 
 namespace coneline::report {
 
-/// "3.20 m² of part shade find no room in May 2027: T1742Q, G1791X."; then what is wrong with places
-/// and pots.
+/// "3.20 m² of part shade find no room in May 2027: T1742Q, G1791X."; then what is wrong with
+/// places and pots.
 std::vector<std::string> no_room_told(const plan::PlacingInput& input,
                                       const plan::Placing& placing);
 /// "4 moves; no placing has fewer." or how far from the best it can be.

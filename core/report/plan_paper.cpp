@@ -3,7 +3,6 @@
 
 #include "core/base/csv.h"
 #include "core/base/heading.h"
-#include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/report/spreadsheet.h"
 #include "core/report/title_said.h"
@@ -16,24 +15,6 @@
 namespace coneline::report {
 
 namespace {
-
-std::string text_of(const Cell& cell) {
-  struct Written {
-    std::string operator()(std::monostate) const { return ""; }
-    std::string operator()(const std::string& text) const { return text; }
-    std::string operator()(Word word) const { return std::string(word.english); }
-    std::string operator()(std::int64_t number) const { return std::to_string(number); }
-    std::string operator()(double number) const { return write_real(number); }
-  };
-  return std::visit(Written{}, cell);
-}
-
-/// As people read it; text_of is as programs do.
-std::string said(const Cell& cell) {
-  if (const auto* word = std::get_if<Word>(&cell))
-    return as_heading(word->english);
-  return std::holds_alternative<double>(cell) ? decimal_said(text_of(cell)) : text_of(cell);
-}
 
 std::vector<std::string> said(const std::vector<Cell>& cells) {
   std::vector<std::string> texts;
@@ -51,6 +32,10 @@ std::string on_one_line(std::string text) {
 
 } // namespace
 
+Cell unit_heading(std::string_view metric, std::string readers_unit) {
+  return language().units() == UnitSystem::metric ? Cell(Word{metric}) : Cell(readers_unit);
+}
+
 std::string foot_of(const book::Title& title, Date today) {
   return fmt::format("{}  ·  {}", title_said(title), today.iso());
 }
@@ -58,17 +43,16 @@ std::string foot_of(const book::Title& title, Date today) {
 std::string csv_of(const PlanTable& table, const book::Title& title) {
   std::vector<std::string> header;
   for (const auto& heading : table.header) {
-    auto name = text_of(heading);
+    auto name = written(heading);
     std::ranges::replace(name, ' ', '_');
-    header.push_back(for_spreadsheet(name));
+    header.push_back(name);
   }
   header.emplace_back("invented");
   auto text = csv_line(header);
   for (const auto& row : table.rows) {
     std::vector<std::string> fields;
     for (const auto& cell : row)
-      fields.push_back(std::holds_alternative<std::string>(cell) ? for_spreadsheet(text_of(cell))
-                                                                 : text_of(cell));
+      fields.push_back(written(cell));
     fields.emplace_back(title.invented ? "yes" : "no");
     text += csv_line(fields);
   }

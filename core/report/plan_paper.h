@@ -26,6 +26,9 @@ struct PlanPaper {
   std::vector<std::string> cautions;
 };
 
+/// Over values in the reader's units: as programs know it where these are those of the book.
+Cell unit_heading(std::string_view metric, std::string readers_unit);
+
 std::string foot_of(const book::Title& title, Date today);
 
 /// One table; the last column says whether the data are invented.

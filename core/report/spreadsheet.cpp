@@ -1,30 +1,43 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/spreadsheet.h"
 
-#include "core/base/heading.h"
 #include "core/base/phrase.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <stdexcept>
 #include <xlsxwriter.h>
 
 namespace coneline::report {
 
 namespace {
 
-/// The most letters a cell holds by the format of these files.
+/// The most letters a cell and a sheet's name hold by the format of these files.
 constexpr std::size_t longest_text = 32'767;
+constexpr std::size_t longest_name = 31;
 
-std::string cut(const std::string& text) {
-  if (text.size() <= longest_text)
+std::string cut(const std::string& text, std::size_t longest) {
+  if (text.size() <= longest)
     return text;
-  auto end = longest_text;
+  auto end = longest;
   while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
     --end;
   return text.substr(0, end);
+}
+
+/// A name that a sheet may have, in whatever language it was said.
+std::string sheet_name(std::string said) {
+  std::ranges::replace_if(
+      said,
+      [](char letter) {
+        return std::string_view("[]:*?/\\'").find(letter) != std::string_view::npos;
+      },
+      ' ');
+  return cut(said, longest_name);
 }
 
 class OneSheet : public Sheet {
@@ -45,15 +58,12 @@ class OneSheet : public Sheet {
     lxw_col_t column = 0;
     for (const auto& cell : cells) {
       const auto row = static_cast<lxw_row_t>(rows_);
-      if (const auto* text = std::get_if<std::string>(&cell))
-        worksheet_write_string(sheet_, row, column, cut(*text).c_str(), format_);
-      else if (const auto* word = std::get_if<Word>(&cell))
-        worksheet_write_string(sheet_, row, column, cut(as_heading(word->english)).c_str(),
-                               format_);
-      else if (const auto* whole = std::get_if<std::int64_t>(&cell))
+      if (const auto* whole = std::get_if<std::int64_t>(&cell))
         worksheet_write_number(sheet_, row, column, static_cast<double>(*whole), format_);
       else if (const auto* number = std::get_if<double>(&cell))
         worksheet_write_number(sheet_, row, column, *number, format_);
+      else if (!std::holds_alternative<std::monostate>(cell))
+        worksheet_write_string(sheet_, row, column, cut(said(cell), longest_text).c_str(), format_);
       ++column;
     }
     ++rows_;
@@ -94,10 +104,11 @@ class OneSheet : public Sheet {
     const auto row = [](int number) { return static_cast<lxw_row_t>(number); };
     const auto column = [](int number) { return static_cast<lxw_col_t>(number); };
     auto* series = chart_add_series(chart, nullptr, nullptr);
-    chart_series_set_categories(series, from.sheet.c_str(), row(from.first), column(from.x),
+    const auto sheet = sheet_name(from.sheet);
+    chart_series_set_categories(series, sheet.c_str(), row(from.first), column(from.x),
                                 row(from.last), column(from.x));
-    chart_series_set_values(series, from.sheet.c_str(), row(from.first), column(from.y),
-                            row(from.last), column(from.y));
+    chart_series_set_values(series, sheet.c_str(), row(from.first), column(from.y), row(from.last),
+                            column(from.y));
     chart_series_set_name(series, from.name.c_str());
     lxw_chart_line line{};
     line.width = 2;
@@ -140,16 +151,16 @@ class Book : public Spreadsheet {
   ~Book() override = default;
 
   Sheet& sheet(const std::string& name, const std::vector<Cell>& header) override {
-    auto* made = workbook_add_worksheet(book_, name.c_str());
-    return *(sheets_[name] = std::make_unique<OneSheet>(book_, made, bold_, header));
+    auto* made = workbook_add_worksheet(book_, sheet_name(name).c_str());
+    sheets_.push_back(std::make_unique<OneSheet>(book_, made, bold_, header));
+    return *sheets_.back();
   }
-  Sheet& sheet(const std::string& name) override { return *sheets_.at(name); }
   lxw_error close() { return workbook_close(book_); }
 
  private:
   lxw_workbook* book_;
   lxw_format* bold_ = nullptr;
-  std::map<std::string, std::unique_ptr<OneSheet>> sheets_;
+  std::vector<std::unique_ptr<OneSheet>> sheets_;
 };
 
 /// A folder of its own for the one file; taken away at the end.
@@ -185,10 +196,14 @@ Result<std::string> Spreadsheet::written(const std::function<void(Spreadsheet&)>
   };
   if (beside.file().empty())
     return failed("no folder");
-  Book book(beside.file());
-  fill(book);
-  if (const auto error = book.close(); error != LXW_NO_ERROR)
-    return failed(lxw_strerror(error));
+  try {
+    Book book(beside.file());
+    fill(book);
+    if (const auto error = book.close(); error != LXW_NO_ERROR)
+      return failed(lxw_strerror(error));
+  } catch (const std::runtime_error& missing) { // its library
+    return failed(missing.what());
+  }
   std::ifstream file(beside.file(), std::ios::binary);
   std::string bytes{std::istreambuf_iterator<char>(file), {}};
   if (bytes.empty())

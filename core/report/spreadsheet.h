@@ -47,7 +47,6 @@ class Spreadsheet {
   virtual ~Spreadsheet() = default;
   /// A new sheet whose first row, if there is one, stays in sight.
   virtual Sheet& sheet(const std::string& name, const std::vector<Cell>& header) = 0;
-  virtual Sheet& sheet(const std::string& name) = 0; ///< one that was made
 
   /// The bytes of the file. Fails where no temporary file can be written.
   static Result<std::string> written(const std::function<void(Spreadsheet&)>& fill);

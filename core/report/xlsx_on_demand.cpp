@@ -9,9 +9,7 @@ namespace {
 
 template <auto* Function>
 decltype(Function) library(const char* name) {
-  static const auto found =
-      reinterpret_cast<decltype(Function)>(coneline::OnDemand(CONELINE_XLSX).find(name));
-  return found;
+  return coneline::on_demand<Function>(CONELINE_XLSX, name);
 }
 
 } // namespace

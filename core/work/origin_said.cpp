@@ -20,7 +20,7 @@ std::string purchase_name(const book::Purchase& purchase) {
                      purchase.supplier.empty() ? unnamed : purchase.supplier);
 }
 
-std::string origin_said(const std::string& name) {
+std::string origin_said(const std::string& name, Days days) {
   if (name.ends_with(no_name))
     return name.substr(0, name.size() - no_name.size()) + " " + phrase("unknown");
   const auto day_at = name.find(of) + of.size();
@@ -33,7 +33,8 @@ std::string origin_said(const std::string& name) {
   if (!bought)
     return name;
   const auto supplier = name.substr(day_at + letters_of_day + from.size());
-  return phrase("{} of {}, from {}", code->text(), bought->said(),
+  return phrase("{} of {}, from {}", code->text(),
+                days == Days::iso ? bought->iso() : bought->said(),
                 supplier == unnamed ? phrase("an unnamed supplier") : supplier);
 }
 

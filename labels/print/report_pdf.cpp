@@ -36,9 +36,8 @@ QString per_cent(const std::optional<double>& share) {
 }
 
 QString number(const std::optional<double>& value, int decimals) {
-  return value && std::isfinite(*value)
-             ? said(decimal_said(fmt::format("{:.{}f}", *value, decimals)))
-             : QStringLiteral("–");
+  return value && std::isfinite(*value) ? said(decimal_said(*value, decimals))
+                                        : QStringLiteral("–");
 }
 
 // Where the columns of the table of crosses stand, in mm.
@@ -60,7 +59,7 @@ void heading(Paper& paper, const report::GerminationReport& report) {
                           double above = 0) {
     paper.text(at, paper.y() - above, said(words), 2.8, quiet, side);
   };
-  column(left, as_heading("cross"), Qt::AlignLeft);
+  column(left, as_heading(report.by == report::By::season ? "season" : "cross"), Qt::AlignLeft);
   column(alike_at, as_heading("alike"), Qt::AlignLeft, line_above);
   column(sown_at, as_heading("sown"), Qt::AlignRight);
   column(germinated_at, as_heading("up"), Qt::AlignRight, line_above);
@@ -102,7 +101,7 @@ void cross_row(Paper& paper, const report::CrossReport& cross) {
              Qt::AlignRight);
   paper.text(share_at, paper.y(), range_and_share(cross.figures.final), 3.2, ink, Qt::AlignRight);
   range_bar(paper, cross.figures.final);
-  paper.text(t50_at, paper.y(), number(cross.together.t50_coolbear, 0), 3.4, ink, Qt::AlignRight);
+  paper.text(t50_at, paper.y(), number(cross.together.t50_farooq, 0), 3.4, ink, Qt::AlignRight);
   paper.text(right, paper.y(), number(cross.together.mean_time, 0), 3.4, ink, Qt::AlignRight);
   paper.skip(4);
   paper.fitted(left, right - left,
@@ -139,19 +138,13 @@ void tray_rows(Paper& paper, const report::GerminationReport& report,
                Qt::AlignRight);
     paper.text(share_at, paper.y(), range_and_share(tray.figures.final), 3, ink, Qt::AlignRight);
     range_bar(paper, tray.figures.final);
-    paper.text(t50_at, paper.y(), number(tray.figures.measures.t50_coolbear, 0), 3.2, ink,
+    paper.text(t50_at, paper.y(), number(tray.figures.measures.t50_farooq, 0), 3.2, ink,
                Qt::AlignRight);
     paper.text(right, paper.y(), number(tray.figures.measures.mean_time, 0), 3.2, ink,
                Qt::AlignRight);
     paper.skip(row_height - 1);
   }
   paper.skip(3);
-}
-
-QString heading_of(const report::GerminationReport& report) {
-  return said(report.by == report::By::season  ? phrase("Germination by season")
-              : report.by == report::By::cross ? phrase("Germination by cross")
-                                               : phrase("Germination by cross and season"));
 }
 
 /// What letters, ranges and bands mean, and which crosses cannot be told apart.
@@ -173,7 +166,7 @@ int write(QPdfWriter& writer, const report::GerminationReport& report) {
   if (!paper.ready())
     return 0;
   paper.skip(4);
-  paper.text(left, paper.y(), heading_of(report), 7, ink);
+  paper.text(left, paper.y(), said(report::title_of(report)), 7, ink);
   paper.skip(7);
   paper.text(left, paper.y(), about, 3.6, quiet);
   paper.skip(10);
@@ -215,7 +208,7 @@ Result<ReportPrinted> germination_pdf(const std::string& path,
     writer.setResolution(paper::dots_an_inch);
     writer.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Portrait,
                                      QMarginsF(0, 0, 0, 0), QPageLayout::Millimeter));
-    writer.setTitle(heading_of(report));
+    writer.setTitle(said(report::title_of(report)));
     pages = write(writer, report);
   }
   if (pages == 0 || !file.commit())

@@ -163,7 +163,7 @@ class Pages {
 
   /// As people write it: 1.5, or 1,5.
   static bool is_number(const std::string& cell) {
-    const auto sign = decimal_said(".");
+    const auto sign = language().decimal(".");
     const auto at = cell.find(sign);
     return parse_real(at == std::string::npos
                           ? cell

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "labels/symbol/symbol.h"
 
+#include "core/base/phrase.h"
+
 #define ZX_USE_UTF8
 #include <ZXing/BitMatrix.h>
 #include <ZXing/MultiFormatWriter.h>
@@ -50,13 +52,13 @@ Result<void> can_be_symbol(std::string_view text) {
   if (text.empty())
     return refuse(fault("a label without a code", "Give each label the code of its lot."));
   if (text.size() > longest)
-    return refuse(fault(fmt::format("'{}' has {} characters, {} too many for a label", text,
-                                    text.size(), text.size() - longest),
+    return refuse(fault(phrase("'{}' has {} characters, {} too many for a label", text, text.size(),
+                               text.size() - longest),
                         "A code has at most 10 characters."));
   const auto odd = std::ranges::find_if_not(text, is_code_character);
   if (odd != text.end())
-    return refuse(fault(fmt::format("'{}' cannot stand on a label: character {} is none of 0-9 A-Z",
-                                    text, odd - text.begin() + 1),
+    return refuse(fault(phrase("'{}' cannot stand on a label: character {} is none of 0-9 A-Z",
+                               text, odd - text.begin() + 1),
                         "Write codes in capitals and digits only."));
   return {};
 }

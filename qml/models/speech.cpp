@@ -35,6 +35,9 @@ class Spoken final : public Language {
   [[nodiscard]] std::string decimal(std::string written) const override {
     return QString::fromStdString(written).replace('.', QLocale().decimalPoint()).toStdString();
   }
+  [[nodiscard]] std::string code() const override {
+    return translated ? QLocale().name().left(2).toStdString() : Language::code();
+  }
   [[nodiscard]] UnitSystem units() const override { return system; }
 
   std::atomic<bool> translated = false;

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A part of the plan as it is given away: nothing in a cell becomes a formula, a column or a row.
+#include "core/base/phrase.h"
+#include "core/report/forecast_paper.h"
+#include "core/report/ordering.h"
 #include "core/report/plan_paper.h"
 #include "tests/core/store/scratch.h"
 
@@ -63,6 +66,53 @@ TEST(PlanPaper, GoesIntoTheFormItsPathEndsIn) {
     EXPECT_EQ(text.substr(0, std::string(begins).size()), begins);
   }
   EXPECT_FALSE(write_paper(paper(), title(), scratch.at("nowhere/list.csv"), pdf));
+}
+
+class Customary : public Language {
+ public:
+  Customary() { speak(this); }
+  Customary(const Customary&) = delete;
+  Customary& operator=(const Customary&) = delete;
+  ~Customary() override { speak(nullptr); }
+  [[nodiscard]] UnitSystem units() const override { return UnitSystem::us; }
+};
+
+/// One bag of 10 US gallons and 50 pounds, as the book keeps them.
+Ordered one_bag() {
+  const auto month = Date::parse("2027-03-01").value();
+  plan::OrderLine line;
+  line.good = "bark";
+  line.packs = 1;
+  line.litres = 37.85411784;
+  line.kilograms = 22.6796185;
+  line.order_by = line.for_month = month;
+  Ordered all;
+  all.list.lines = {line};
+  all.goods = {{"bark", {37.85411784}, {}}};
+  return all;
+}
+
+TEST(PlanPaper, SaysTheOrderInTheReadersUnits) {
+  const std::vector<Date> months{Date::parse("2027-03-01").value()};
+  const auto orders = [&] { return order_paper(one_bag(), title(), months[0], months).tables; };
+  EXPECT_EQ(csv_of(orders()[0], title()),
+            "order_by,good,supplier,form,packs,litres,price,kg,for_month,invented\n"
+            "2027-03-01,bark,,bag,1,37.9,0,22.7,2027-03,yes\n");
+  EXPECT_EQ(orders()[1].name, "needed, L");
+  const Customary gallons;
+  EXPECT_EQ(csv_of(orders()[0], title()),
+            "order_by,good,supplier,form,packs,US_gal,price,lb,for_month,invented\n"
+            "2027-03-01,bark,,bag,1,10,0,50,2027-03,yes\n");
+  EXPECT_EQ(orders()[1].name, "needed, US gal");
+  EXPECT_EQ(tabbed(orders()[1]), "month\tbark\n2027-03\t10\n");
+}
+
+TEST(PlanPaper, NamesTheUnitOverEachTable) {
+  EXPECT_EQ(heading_of(plan::Shown::mix), "Finished mix, L");
+  EXPECT_EQ(heading_of(plan::Shown::place_load), "Load in each place, kg/m²");
+  const Customary gallons;
+  EXPECT_EQ(heading_of(plan::Shown::mix), "Finished mix, US gal");
+  EXPECT_EQ(heading_of(plan::Shown::place_load), "Load in each place, lb/ft²");
 }
 
 } // namespace
