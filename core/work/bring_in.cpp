@@ -81,9 +81,8 @@ Result<void> days_in_order(const BroughtIn& line, Date today) {
                                   {line.seen, "seen"}}) {
     if (!day)
       continue;
-    if (*day > today)
-      return wrong(part, phrase("{} is {} days from now", day->said(), days_between(today, *day)),
-                   phrase("Check the day."));
+    if (auto is = in(part, not_ahead(*day, today)); !is)
+      return is;
     if (before && *day < before->first)
       return wrong(part,
                    phrase("{} is {} days before the day {} ({})", day->said(),
@@ -125,7 +124,7 @@ Result<void> whole(const BroughtIn& line, Date today) {
 class Bringing {
  public:
   Bringing(store::Writing& writing, std::span<const BroughtIn> lines, Date today)
-      : writing_(writing), lines_(lines), today_(today), known_(writing, all_) {}
+      : writing_(writing), lines_(lines), today_(today), known_(writing, earlier_list) {}
 
   BroughtAll run(const std::function<bool(std::size_t)>& go_on) && {
     for (std::size_t i = 0; i < lines_.size(); ++i)
@@ -135,6 +134,11 @@ class Bringing {
       all_.lines.push_back(bring(i));
       all_.stopped = go_on && !go_on(i + 1);
     }
+    const auto& news = known_.news();
+    all_.taxa = news.taxa;
+    all_.plants = news.plants;
+    all_.places = news.places;
+    all_.pots = news.pots;
     return std::move(all_);
   }
 
@@ -151,6 +155,11 @@ class Bringing {
     Count count;
     std::string note;
   };
+
+  static PotSaid pot_said(const BroughtIn& line) {
+    return {line.pot, line.litres, line.width_mm,
+            line.kind == Kind::tray ? book::Shape::rectangular : book::Shape::round};
+  }
 
   static bool has_batch(const BroughtIn& line) {
     return line.kind == Kind::batch || line.kind == Kind::tray;
@@ -212,7 +221,7 @@ class Bringing {
   }
 
   Result<Brought> bring_pots(const BroughtIn& line) {
-    auto pot = in("pot", known_.pot(line));
+    auto pot = in("pot", known_.pot(pot_said(line)));
     if (!pot)
       return refuse(pot.error());
     auto purchase = purchase_of(line, *line.since);
@@ -237,7 +246,7 @@ class Bringing {
       return refuse(begun.error());
     if (line.kind == Kind::batch)
       return bring_batch(line, *begun);
-    auto pot = in("pot", known_.pot(line));
+    auto pot = in("pot", known_.pot(pot_said(line)));
     if (!pot)
       return refuse(pot.error());
     if (pot->cells > 1 && line.count.value() > pot->cells)
@@ -333,8 +342,8 @@ class Bringing {
   }
 
   Result<book::Origin> cone_of(const BroughtIn& line) {
-    auto female = in("seed parent", known_.plant(line.seed_parent, line.taxon, book::Sex::female,
-                                                 book::Certainty::certain));
+    auto female =
+        in("seed parent", known_.plant({line.seed_parent, line.taxon, book::Sex::female}));
     if (!female)
       return refuse(female.error());
     auto code = writing_.next_code(Kind::cone);
@@ -348,8 +357,8 @@ class Bringing {
     book::PollenUsed used;
     if (!line.pollen_parent.empty()) {
       // Nobody said which taxon the father is of; the seed parent's is a guess, and marked so.
-      auto male = in("pollen parent", known_.plant(line.pollen_parent, line.taxon, book::Sex::male,
-                                                   book::Certainty::unsure));
+      auto male = in("pollen parent", known_.plant({line.pollen_parent, line.taxon, book::Sex::male,
+                                                    book::Certainty::unsure}));
       if (!male)
         return refuse(male.error());
       auto pollen = known_.pollen(*male, *line.pollinated);
