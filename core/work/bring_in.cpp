@@ -14,7 +14,7 @@ namespace coneline::work {
 namespace {
 
 using Key = std::tuple<std::string, std::string, std::string, std::string, std::optional<Date>,
-                       std::optional<Date>, std::size_t>;
+                       std::optional<Date>, std::string, std::size_t>;
 
 // What stands in the book is a record: the same words in every language.
 constexpr auto nobody_said = "not known";
@@ -31,11 +31,12 @@ tl::unexpected<Fault> wrong(const char* part, std::string what, std::string reme
   return refuse(fault(std::move(what), std::move(remedy)).at({"", 0, part}));
 }
 
-std::string parents_of(const BroughtIn& line) {
+/// `unknown` stands for a parent that the line does not name.
+std::string parents_of(const BroughtIn& line, const std::string& unknown) {
   if (line.seed_parent.empty() && line.pollen_parent.empty())
     return {};
-  return (line.seed_parent.empty() ? nobody_said : line.seed_parent) + " × " +
-         (line.pollen_parent.empty() ? nobody_said : line.pollen_parent);
+  return (line.seed_parent.empty() ? unknown : line.seed_parent) + " × " +
+         (line.pollen_parent.empty() ? unknown : line.pollen_parent);
 }
 
 std::string joined(std::string first, const std::string& second) {
@@ -59,7 +60,7 @@ std::string note_of(const BroughtIn& line) {
   };
   keep(!plant, "name", line.name);
   keep(!plant && line.sex != book::Sex::not_known, "sex", std::string(book::word(line.sex)));
-  keep(plant, "parents", parents_of(line));
+  keep(plant, "parents", parents_of(line, nobody_said));
   keep(plant || line.kind == Kind::pot_group, "cone", line.cone);
   keep(from_cone, "from", line.supplier);
   keep(!from_cone, "pollinated", iso(line.pollinated));
@@ -166,17 +167,18 @@ class Bringing {
   }
 
   /// Lines of the same cross and days are one cone unless the list says otherwise; without a cross
-  /// only the list's own word holds lines together.
+  /// only the list's own word and the supplier hold lines together.
   [[nodiscard]] Key key_of(std::size_t i) const {
     const auto& line = lines_[i];
-    const bool alone = line.seed_parent.empty() && line.cone.empty();
+    const bool bought = line.seed_parent.empty();
     return {line.taxon,
             line.seed_parent,
             line.pollen_parent,
             line.cone,
             line.pollinated,
             line.harvested,
-            alone ? i + 1 : std::size_t{0}};
+            bought ? line.supplier : std::string(),
+            bought && line.cone.empty() ? i + 1 : std::size_t{0}};
   }
 
   Result<Brought> bring(std::size_t i) {
@@ -349,7 +351,11 @@ class Bringing {
     auto code = writing_.next_code(Kind::cone);
     if (!code)
       return refuse(code.error());
-    auto cone = writing_.put(book::Cone{{}, *code, female->id, line.pollinated, earlier_list});
+    std::string note = earlier_list;
+    if (const auto& taxon = known_.registers().taxon(female->taxon).name;
+        !line.taxon.empty() && line.taxon != taxon)
+      note = joined(note, "taxon: " + line.taxon);
+    auto cone = writing_.put(book::Cone{{}, *code, female->id, line.pollinated, note});
     if (!cone)
       return refuse(cone.error());
     if (!line.pollinated)
@@ -388,7 +394,7 @@ class Bringing {
                                           *taxon,
                                           line.supplier.empty() ? earlier_list : line.supplier,
                                           day,
-                                          joined(parents_of(line), line.note)});
+                                          parents_of(line, nobody_said)});
     if (!id)
       return refuse(id.error());
     return *id;
@@ -430,7 +436,7 @@ class Bringing {
 
   static Brought told(const BroughtIn& line, const book::Lot& lot, const std::string& how,
                       const std::string& many) {
-    auto parents = parents_of(line);
+    auto parents = parents_of(line, phrase("not known"));
     return {{lot.code},
             phrase("{} {}: {} of {}, {}{}", kind_said(lot.code.kind()), lot.code.text(), many,
                    parents.empty() ? line.taxon : parents, how,
