@@ -2,6 +2,7 @@
 // What a round is to pass, and how it stands.
 #include "core/base/phrase.h"
 #include "core/work/due.h"
+#include "core/work/origin_said.h"
 #include "core/work/overview.h"
 #include "core/work/round.h"
 
@@ -107,7 +108,7 @@ class View {
       tray.holds = false;
       if (line != lines_.end()) {
         tray.code = line->second.lot.code;
-        tray.origin = line->second.origin.name;
+        tray.origin = origin_said(line->second.origin.name);
         tray.stood = tray.place = line->second.place;
         tray.holds = line->second.total() > 0;
       } else { // its making was taken back since

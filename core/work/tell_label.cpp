@@ -31,7 +31,7 @@ ParentTold parent(const book::Registers& registers, book::PlantId id) {
 
 std::string bought_from(const book::Purchase& purchase) {
   return phrase("bought {} from {}{}", purchase.bought.said(),
-                purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier,
+                purchase.supplier.empty() ? phrase("an unnamed supplier") : purchase.supplier,
                 purchase.note.empty() ? "" : ": " + purchase.note);
 }
 
@@ -96,7 +96,7 @@ class Telling {
     const auto back = line_back(reading_, registers_, lot);
     if (lot.pot)
       told_.what += ", " + registers_.pot(*lot.pot).name;
-    told_.title = back.origin;
+    told_.title = origin_said(back.origin);
     told_.taxon = back.taxon;
     told_.note = lot.note;
     told_.line = back.steps;
