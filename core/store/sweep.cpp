@@ -40,7 +40,7 @@ struct Sweep::Passed {
   struct Brief {
     Date date;
     bool stands = true;
-    bool kept = false;
+    std::optional<std::size_t> kept; ///< its place among the entries that are kept
   };
   /// Numbers come in their order and close together; in a damaged book they need not.
   void add(std::int64_t id, const Brief& brief) {
@@ -51,8 +51,7 @@ struct Sweep::Passed {
     briefs.back() = brief;
   }
 
-  std::vector<Brief> briefs;                        ///< by number
-  std::unordered_map<std::int64_t, std::size_t> at; ///< places of entries that are kept
+  std::vector<Brief> briefs; ///< by number
   std::vector<book::Entry> entries;
 };
 
@@ -98,13 +97,12 @@ void Sweep::pass_entries(Tables& tables, const std::vector<book::Verb>& kept, Pa
   tables.ask(sql::entries).each([&](const Row& row) {
     const auto id = row.whole("id");
     const auto verb = row.one_of<book::Verb>("verb");
-    Passed::Brief brief{row.date("date"), !reversed.contains(id) && !row.has("reverses"),
-                        keeps.test(static_cast<std::size_t>(verb))};
-    passed.add(id, brief);
-    if (brief.kept) {
-      passed.at.emplace(id, passed.entries.size());
+    Passed::Brief brief{row.date("date"), !reversed.contains(id) && !row.has("reverses"), {}};
+    if (keeps.test(static_cast<std::size_t>(verb))) {
+      brief.kept = passed.entries.size();
       passed.entries.push_back(entry_of(row));
     }
+    passed.add(id, brief);
     const auto lot = row.maybe_id<book::LotId>("lot_id");
     if (!lot || !brief.stands)
       return;
@@ -145,7 +143,7 @@ void Sweep::pass_movements(Tables& tables, Passed& passed) {
       lot.since = lot.since ? std::min(*lot.since, brief.date) : brief.date;
     }
     if (brief.kept)
-      passed.entries[passed.at.at(id)].movements.push_back(movement);
+      passed.entries[*brief.kept].movements.push_back(movement);
   });
 }
 

@@ -14,7 +14,7 @@ namespace coneline::work {
 namespace {
 
 using Key = std::tuple<std::string, std::string, std::string, std::string, std::optional<Date>,
-                       std::optional<Date>, std::size_t>;
+                       std::optional<Date>, std::string, std::size_t>;
 
 // What stands in the book is a record: the same words in every language.
 constexpr auto nobody_said = "not known";
@@ -31,11 +31,12 @@ tl::unexpected<Fault> wrong(const char* part, std::string what, std::string reme
   return refuse(fault(std::move(what), std::move(remedy)).at({"", 0, part}));
 }
 
-std::string parents_of(const BroughtIn& line) {
+/// `unknown` stands for a parent that the line does not name.
+std::string parents_of(const BroughtIn& line, const std::string& unknown) {
   if (line.seed_parent.empty() && line.pollen_parent.empty())
     return {};
-  return (line.seed_parent.empty() ? nobody_said : line.seed_parent) + " × " +
-         (line.pollen_parent.empty() ? nobody_said : line.pollen_parent);
+  return (line.seed_parent.empty() ? unknown : line.seed_parent) + " × " +
+         (line.pollen_parent.empty() ? unknown : line.pollen_parent);
 }
 
 std::string joined(std::string first, const std::string& second) {
@@ -59,7 +60,7 @@ std::string note_of(const BroughtIn& line) {
   };
   keep(!plant, "name", line.name);
   keep(!plant && line.sex != book::Sex::not_known, "sex", std::string(book::word(line.sex)));
-  keep(plant, "parents", parents_of(line));
+  keep(plant, "parents", parents_of(line, nobody_said));
   keep(plant || line.kind == Kind::pot_group, "cone", line.cone);
   keep(from_cone, "from", line.supplier);
   keep(!from_cone, "pollinated", iso(line.pollinated));
@@ -81,9 +82,8 @@ Result<void> days_in_order(const BroughtIn& line, Date today) {
                                   {line.seen, "seen"}}) {
     if (!day)
       continue;
-    if (*day > today)
-      return wrong(part, phrase("{} is {} days from now", day->said(), days_between(today, *day)),
-                   phrase("Check the day."));
+    if (auto is = in(part, not_ahead(*day, today)); !is)
+      return is;
     if (before && *day < before->first)
       return wrong(part,
                    phrase("{} is {} days before the day {} ({})", day->said(),
@@ -125,7 +125,7 @@ Result<void> whole(const BroughtIn& line, Date today) {
 class Bringing {
  public:
   Bringing(store::Writing& writing, std::span<const BroughtIn> lines, Date today)
-      : writing_(writing), lines_(lines), today_(today), known_(writing, all_) {}
+      : writing_(writing), lines_(lines), today_(today), known_(writing, earlier_list) {}
 
   BroughtAll run(const std::function<bool(std::size_t)>& go_on) && {
     for (std::size_t i = 0; i < lines_.size(); ++i)
@@ -135,6 +135,11 @@ class Bringing {
       all_.lines.push_back(bring(i));
       all_.stopped = go_on && !go_on(i + 1);
     }
+    const auto& news = known_.news();
+    all_.taxa = news.taxa;
+    all_.plants = news.plants;
+    all_.places = news.places;
+    all_.pots = news.pots;
     return std::move(all_);
   }
 
@@ -152,22 +157,28 @@ class Bringing {
     std::string note;
   };
 
+  static PotSaid pot_said(const BroughtIn& line) {
+    return {line.pot, line.litres, line.width_mm,
+            line.kind == Kind::tray ? book::Shape::rectangular : book::Shape::round};
+  }
+
   static bool has_batch(const BroughtIn& line) {
     return line.kind == Kind::batch || line.kind == Kind::tray;
   }
 
   /// Lines of the same cross and days are one cone unless the list says otherwise; without a cross
-  /// only the list's own word holds lines together.
+  /// only the list's own word and the supplier hold lines together.
   [[nodiscard]] Key key_of(std::size_t i) const {
     const auto& line = lines_[i];
-    const bool alone = line.seed_parent.empty() && line.cone.empty();
+    const bool bought = line.seed_parent.empty();
     return {line.taxon,
             line.seed_parent,
             line.pollen_parent,
             line.cone,
             line.pollinated,
             line.harvested,
-            alone ? i + 1 : std::size_t{0}};
+            bought ? line.supplier : std::string(),
+            bought && line.cone.empty() ? i + 1 : std::size_t{0}};
   }
 
   Result<Brought> bring(std::size_t i) {
@@ -212,7 +223,7 @@ class Bringing {
   }
 
   Result<Brought> bring_pots(const BroughtIn& line) {
-    auto pot = in("pot", known_.pot(line));
+    auto pot = in("pot", known_.pot(pot_said(line)));
     if (!pot)
       return refuse(pot.error());
     auto purchase = purchase_of(line, *line.since);
@@ -237,7 +248,7 @@ class Bringing {
       return refuse(begun.error());
     if (line.kind == Kind::batch)
       return bring_batch(line, *begun);
-    auto pot = in("pot", known_.pot(line));
+    auto pot = in("pot", known_.pot(pot_said(line)));
     if (!pot)
       return refuse(pot.error());
     if (pot->cells > 1 && line.count.value() > pot->cells)
@@ -333,14 +344,18 @@ class Bringing {
   }
 
   Result<book::Origin> cone_of(const BroughtIn& line) {
-    auto female = in("seed parent", known_.plant(line.seed_parent, line.taxon, book::Sex::female,
-                                                 book::Certainty::certain));
+    auto female =
+        in("seed parent", known_.plant({line.seed_parent, line.taxon, book::Sex::female}));
     if (!female)
       return refuse(female.error());
     auto code = writing_.next_code(Kind::cone);
     if (!code)
       return refuse(code.error());
-    auto cone = writing_.put(book::Cone{{}, *code, female->id, line.pollinated, earlier_list});
+    std::string note = earlier_list;
+    if (const auto& taxon = known_.registers().taxon(female->taxon).name;
+        !line.taxon.empty() && line.taxon != taxon)
+      note = joined(note, "taxon: " + line.taxon);
+    auto cone = writing_.put(book::Cone{{}, *code, female->id, line.pollinated, note});
     if (!cone)
       return refuse(cone.error());
     if (!line.pollinated)
@@ -348,8 +363,8 @@ class Bringing {
     book::PollenUsed used;
     if (!line.pollen_parent.empty()) {
       // Nobody said which taxon the father is of; the seed parent's is a guess, and marked so.
-      auto male = in("pollen parent", known_.plant(line.pollen_parent, line.taxon, book::Sex::male,
-                                                   book::Certainty::unsure));
+      auto male = in("pollen parent", known_.plant({line.pollen_parent, line.taxon, book::Sex::male,
+                                                    book::Certainty::unsure}));
       if (!male)
         return refuse(male.error());
       auto pollen = known_.pollen(*male, *line.pollinated);
@@ -379,7 +394,7 @@ class Bringing {
                                           *taxon,
                                           line.supplier.empty() ? earlier_list : line.supplier,
                                           day,
-                                          joined(parents_of(line), line.note)});
+                                          parents_of(line, nobody_said)});
     if (!id)
       return refuse(id.error());
     return *id;
@@ -421,7 +436,7 @@ class Bringing {
 
   static Brought told(const BroughtIn& line, const book::Lot& lot, const std::string& how,
                       const std::string& many) {
-    auto parents = parents_of(line);
+    auto parents = parents_of(line, phrase("not known"));
     return {{lot.code},
             phrase("{} {}: {} of {}, {}{}", kind_said(lot.code.kind()), lot.code.text(), many,
                    parents.empty() ? line.taxon : parents, how,

@@ -7,7 +7,7 @@
 //   seed, trays   of a cross: cone, pollination where its day is known, harvest of what the lines
 //   of
 //                 that cone hold together, sowing, and the seedlings up at the last look
-//   seed, trays   without a cross: a purchase in place of the cone
+//   seed, trays   without a cross: a purchase in place of the cone, one of each supplier
 //   pots          a purchase with the parents in its note, since nobody knows any more how many
 //   seeds
 //                 were sown for them
@@ -58,7 +58,7 @@ struct BroughtAll {
   std::vector<std::string> plants;
   std::vector<std::string> places;
   std::vector<std::string> pots;
-  bool stopped = false; ///< before the last line
+  bool stopped = false; ///< `go_on` said no, be it after the last line
 };
 
 /// Brings all lines in. Where any is at fault, or it was stopped, the caller refuses the

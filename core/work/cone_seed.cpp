@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/work/harvest_table.h"
+#include "core/work/one_reading.h"
 
 #include <boost/math/distributions/students_t.hpp>
 #include <fmt/format.h>
@@ -21,16 +22,16 @@ struct Harvested {
 };
 
 /// Cones of which all seed is sorted; what lies unsorted tells nothing yet.
-std::vector<Harvested> harvested(store::Reading& reading, const book::Registers& registers,
-                                 const std::vector<ConeCourse>& courses, Date today) {
-  const auto origins = origin_names(reading, registers);
+std::vector<Harvested> harvested(OneReading& once, Date today) {
+  const auto& registers = once.registers();
   std::map<Code, std::vector<HarvestTable>> batches;
-  for (const auto& lot : reading.lots())
-    if (lot.code.kind() == Kind::batch)
-      batches[origins.at(lot.origin).code].push_back(
-          harvest_table(reading, lot, origins.at(lot.origin), today));
+  for (const auto& lot : once.lots())
+    if (lot.code.kind() == Kind::batch && std::holds_alternative<book::ConeId>(lot.origin)) {
+      const auto& origin = once.origins().at(lot.origin);
+      batches[origin.code].push_back(harvest_table(once.reading(), lot, origin, today));
+    }
   std::vector<Harvested> known;
-  for (const auto& course : courses) {
+  for (const auto& course : once.cone_courses()) {
     const auto found = batches.find(course.line.cone.code);
     if (!course.line.harvested_on || found == batches.end())
       continue;
@@ -148,10 +149,10 @@ ConesToCome cones_to_come(store::Reading& reading, const book::Registers& regist
                           const ConeHabits& habits) {
   constexpr double two_a_scale = 2;
   constexpr double no_ceiling = 5000; // more than any cone that is heard of; keeps the tail finite
-  const auto courses = cone_courses(reading, registers);
-  const auto known = harvested(reading, registers, courses, today);
+  OneReading once(reading, registers);
+  const auto known = harvested(once, today);
   ConesToCome come;
-  for (const auto& course : courses) {
+  for (const auto& course : once.cone_courses()) {
     const auto& cone = course.line.cone;
     if (course.line.harvested_on && *course.line.harvested_on <= today)
       continue;

@@ -8,8 +8,8 @@
 
 namespace coneline::work {
 
-DueGround::DueGround(OneReading& all, Date on, const DueHabits& wanted)
-    : once(all), sweep(all.sweep(on)), registers(all.registers()), day(on), habits(wanted),
+DueGround::DueGround(OneReading& all, const DueHabits& wanted)
+    : once(all), sweep(all.sweep()), registers(all.registers()), day(all.day()), habits(wanted),
       cones(all.cone_courses()) {
   for (const auto& line : once.lot_lines())
     if (line.total() > 0)
@@ -44,17 +44,17 @@ void say_missed(Due& due, Date day, const DueHabits& habits) {
 
 std::vector<Due> due_on(store::Reading& reading, const book::Registers& registers, Date day,
                         const DueHabits& habits) {
-  OneReading once(reading, registers);
-  return due_on(once, day, habits);
+  OneReading once(reading, registers, day);
+  return due_on(once, habits);
 }
 
-std::vector<Due> due_on(OneReading& once, Date day, const DueHabits& habits) {
-  const DueGround ground(once, day, habits);
+std::vector<Due> due_on(OneReading& once, const DueHabits& habits) {
+  const DueGround ground(once, habits);
   DueList list(ground);
   for (const auto source :
        {cones_due, pollen_due, seed_due, trays_due, pots_due, plants_due, labels_due, mix_due})
     source(ground, list);
-  const auto answers = due_answers(ground.sweep);
+  const auto answers = due_answers(once);
   std::vector<Due> due;
   for (auto& each : list.take()) {
     if (const auto found = answers.find(each.key); found != answers.end()) {
@@ -65,7 +65,7 @@ std::vector<Due> due_on(OneReading& once, Date day, const DueHabits& habits) {
       if (answer.until)
         each.from = std::max(each.from, *answer.until);
     }
-    say_missed(each, day, habits);
+    say_missed(each, ground.day, habits);
     due.push_back(std::move(each));
   }
   std::ranges::stable_sort(due, [](const Due& a, const Due& b) {

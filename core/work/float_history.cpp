@@ -15,22 +15,25 @@ namespace {
 using stats::FloatVerdict;
 using stats::PartRecord;
 
+/// The beginning of a sentence.
 std::string counts_told(const FloatHistory& history) {
   const auto& of = history.floated;
-  std::vector<std::string> said;
-  if (of.opened > 0)
-    said.push_back(phrase("of {} cut open {} {} filled", counted(of.opened, "floater", "floaters"),
-                          of.opened_filled, of.opened_filled == 1 ? "was" : "were"));
-  if (of.tried > 0)
-    said.push_back(
-        phrase("of {} sown {} came up", counted(of.tried, "floater", "floaters"), of.came_up));
-  return said.empty() ? phrase("no floater was cut open or sown to its end")
-                      : fmt::format("{}", fmt::join(said, ", "));
+  const auto filled = phrase_n(of.opened_filled, "{} was filled", "{} were filled");
+  const auto came_up = phrase_n(of.came_up, "{} came up", "{} came up");
+  if (of.opened == 0 && of.tried == 0)
+    return phrase("No floater was cut open or sown to its end");
+  const auto opened =
+      phrase_n(of.opened, "Of {} floater cut open {}", "Of {} floaters cut open {}", filled);
+  if (of.tried == 0)
+    return opened;
+  if (of.opened == 0)
+    return phrase_n(of.tried, "Of {} floater sown {}", "Of {} floaters sown {}", came_up);
+  return opened +
+         phrase_n(of.tried, ", of {} floater sown {}", ", of {} floaters sown {}", came_up);
 }
 
 std::string told_of(const FloatHistory& history) {
-  auto counts = counts_told(history);
-  counts.front() = counts.front() == 'n' ? 'N' : 'O';
+  const auto counts = counts_told(history);
   const auto& range = history.learned.floated_filled.range;
   const auto filled = phrase("{:.0f} to {:.0f} % of its floaters are filled ({:.0f} % range)",
                              100 * range.low, 100 * range.high, 100 * float_confidence);

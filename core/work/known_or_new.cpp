@@ -12,8 +12,6 @@ namespace coneline::work {
 
 namespace {
 
-constexpr auto earlier_list = "from an earlier list";
-
 /// Whether a name is written like a code: then it is one, and a mistyped one makes no new row.
 bool looks_like_code(const std::string& said, char letter) {
   return said.size() >= 4 && (said.front() == letter || said.front() == letter - 'A' + 'a') &&
@@ -86,29 +84,31 @@ Result<void> KnownOrNew::shows_its_sex(book::Plant& plant, book::Sex sex) {
   return {};
 }
 
-Result<book::Plant> KnownOrNew::plant(const std::string& said, const std::string& taxon_name,
-                                      book::Sex sex, book::Certainty taxon_certainty) {
-  auto known = by_code_or_name(writing_, registers_, registers_.plants, said, 'P');
-  if (!known)
-    return refuse(known.error());
-  if (*known != nullptr) {
-    auto plant = **known;
-    if (auto shown = shows_its_sex(plant, sex); !shown)
-      return refuse(shown.error());
-    return plant;
+Result<book::Plant> KnownOrNew::plant(const ParentSaid& parent) {
+  if (!parent.said.empty()) {
+    auto known = by_code_or_name(writing_, registers_, registers_.plants, parent.said, 'P');
+    if (!known)
+      return refuse(known.error());
+    if (*known != nullptr) {
+      auto plant = **known;
+      if (auto shown = shows_its_sex(plant, parent.sex); !shown)
+        return refuse(shown.error());
+      return plant;
+    }
   }
-  if (taxon_name.empty())
-    return refuse(fault(phrase("the plant '{}' is new, and its taxon is not said", said),
+  if (parent.taxon.empty())
+    return refuse(fault(phrase("the plant '{}' is new, and its taxon is not said", parent.said),
                         "Give the row a taxon, or enter the plant first."));
-  auto of = taxon(taxon_name);
+  auto of = taxon(parent.taxon);
   if (!of)
     return refuse(of.error());
   book::Plant plant;
-  plant.name = said;
+  plant.name = parent.said;
   plant.taxon = *of;
-  plant.taxon_certainty = taxon_certainty;
-  plant.sex = sex;
-  plant.note = earlier_list;
+  plant.taxon_certainty = parent.taxon_certainty;
+  plant.sex = parent.sex;
+  plant.origin = parent.origin;
+  plant.note = note_;
   return add(plant);
 }
 
@@ -135,21 +135,21 @@ Result<std::optional<book::PlaceId>> KnownOrNew::place(const std::string& said) 
   return *id;
 }
 
-Result<book::Pot> KnownOrNew::pot(const BroughtIn& line) {
-  if (line.pot.empty())
+Result<book::Pot> KnownOrNew::pot(const PotSaid& meant) {
+  if (meant.name.empty())
     return refuse(fault("no tray or pot", "Write which one it is in, by its name."));
-  if (const auto* known = book::named(registers_.pots, line.pot))
+  if (const auto* known = book::named(registers_.pots, meant.name))
     return *known;
-  if (!line.litres || !line.width_mm)
-    return refuse(fault(phrase("there is no tray or pot called '{}'", line.pot),
+  if (!meant.litres || !meant.width_mm)
+    return refuse(fault(phrase("there is no tray or pot called '{}'", meant.name),
                         "Enter it first, or give its litres and its width in mm."));
   book::Pot pot;
-  pot.name = line.pot;
-  pot.litres = *line.litres;
-  pot.shape = line.kind == Kind::tray ? book::Shape::rectangular : book::Shape::round;
-  pot.length_mm = *line.width_mm;
-  pot.width_mm = *line.width_mm;
-  pot.source = earlier_list;
+  pot.name = meant.name;
+  pot.litres = *meant.litres;
+  pot.shape = meant.shape;
+  pot.length_mm = *meant.width_mm;
+  pot.width_mm = *meant.width_mm;
+  pot.source = note_;
   auto id = writing_.put(pot);
   if (!id)
     return refuse(id.error());
@@ -161,7 +161,7 @@ Result<book::Pot> KnownOrNew::pot(const BroughtIn& line) {
 
 Result<book::PollenLotId> KnownOrNew::pollen(const book::Plant& male, Date day) {
   for (const auto& lot : registers_.pollen_lots)
-    if (lot.plant == male.id && lot.collected == day && lot.note == earlier_list)
+    if (lot.plant == male.id && lot.collected == day && lot.note == note_)
       return lot.id;
   auto code = writing_.next_code(Kind::pollen);
   if (!code)
@@ -170,7 +170,7 @@ Result<book::PollenLotId> KnownOrNew::pollen(const book::Plant& male, Date day) 
   lot.code = *code;
   lot.plant = male.id;
   lot.collected = day;
-  lot.note = earlier_list;
+  lot.note = note_;
   auto id = writing_.put(lot);
   if (!id)
     return id;

@@ -29,15 +29,15 @@ std::map<Code, LabelHistory> label_histories(store::Reading& reading) {
 
 std::vector<LabelToRenew> labels_to_renew(store::Reading& reading, Date today, int days) {
   const auto registers = reading.registers();
-  OneReading once(reading, registers);
-  return labels_to_renew(once, label_histories(reading), today, days);
+  OneReading once(reading, registers, today);
+  return labels_to_renew(once, label_histories(reading), days);
 }
 
 std::vector<LabelToRenew> labels_to_renew(OneReading& once,
-                                          const std::map<Code, LabelHistory>& histories, Date today,
-                                          int days) {
+                                          const std::map<Code, LabelHistory>& histories, int days) {
+  const auto today = once.day();
   const auto& registers = once.registers();
-  const auto& sweep = once.sweep(today);
+  const auto& sweep = once.sweep();
   const auto sighted = once.reading().last_seen(today);
   std::vector<std::pair<int, LabelToRenew>> found;
   for (const auto& line : once.lot_lines()) {

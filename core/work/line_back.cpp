@@ -121,14 +121,12 @@ LineStep beginning(const Code& code, const Flows& flows, const std::set<book::Lo
   return step;
 }
 
-std::optional<book::Cross> cross_of_origin(store::Reading& reading,
-                                           const book::Registers& registers,
-                                           const book::Origin& origin) {
+std::optional<book::Cross> cross_of_origin(OneReading& once, const book::Origin& origin) {
   const auto* cone = std::get_if<book::ConeId>(&origin);
   if (cone == nullptr)
     return std::nullopt;
-  return book::cross_of(registers, registers.cone(*cone),
-                        by_cone(reading.standing_entries(book::Verb::pollinate))[*cone]);
+  return book::cross_of(once.registers(), once.registers().cone(*cone),
+                        by_cone(once.standing(book::Verb::pollinate))[*cone]);
 }
 
 } // namespace
@@ -164,11 +162,17 @@ std::map<book::Origin, OriginName> origin_names(const book::Registers& registers
 
 LineBack line_back(store::Reading& reading, const book::Registers& registers,
                    const book::Lot& lot) {
-  const auto origin = origin_names(reading, registers).at(lot.origin);
+  OneReading once(reading, registers);
+  return line_back(once, lot);
+}
+
+LineBack line_back(OneReading& once, const book::Lot& lot) {
+  auto& reading = once.reading();
+  const auto& origin = once.origins().at(lot.origin);
   const auto flows = reading.flows(lot.origin);
   const auto lots = line_to(lot.id, flows);
   const std::set<book::LotId> line(lots.begin(), lots.end());
-  LineBack back{origin.name, origin.taxon, cross_of_origin(reading, registers, lot.origin), {}};
+  LineBack back{origin.name, origin.taxon, cross_of_origin(once, lot.origin), {}};
   back.steps.push_back(beginning(origin.code, flows, line));
   for (const auto& id : lots)
     back.steps.push_back(step_of(reading.lot(id), flows, line));

@@ -18,19 +18,15 @@ const std::vector<book::Lot>& OneReading::lots() {
   return once(lots_, [&] { return reading_.lots(); });
 }
 
-const store::Sweep& OneReading::sweep(Date day) {
-  using book::Verb;
-  if (!sweep_ || sweep_->day() != day)
-    sweep_.emplace(reading_, day,
-                   std::vector{Verb::pollinate, Verb::harvest, Verb::check_scales,
-                               Verb::watch_male_cone, Verb::collect_pollen, Verb::test_pollen,
-                               Verb::discard_pollen, Verb::clean, Verb::store, Verb::plan_move,
-                               Verb::want_label, Verb::print_label, Verb::put_off, Verb::dismiss});
-  return *sweep_;
-}
-
 const store::Sweep& OneReading::sweep() {
-  return sweep_ ? *sweep_ : sweep(Date());
+  using book::Verb;
+  return once(sweep_, [&] {
+    return store::Sweep(reading_, day_,
+                        {Verb::pollinate, Verb::harvest, Verb::check_scales, Verb::watch_male_cone,
+                         Verb::collect_pollen, Verb::test_pollen, Verb::discard_pollen, Verb::clean,
+                         Verb::store, Verb::plan_move, Verb::want_label, Verb::print_label,
+                         Verb::put_off, Verb::dismiss});
+  });
 }
 
 const std::vector<book::Entry>& OneReading::standing(book::Verb verb) {

@@ -3,8 +3,8 @@
 // One reading of a book from which several ask. Each part is read when it is first asked for, and
 // once. Lives within the reading and sees nothing that is written meanwhile.
 //
-//   OneReading once(reading, registers);
-//   const auto due = due_on(once, today); // both want the cones and the lots
+//   OneReading once(reading, registers, today);
+//   const auto due = due_on(once); // both want the cones and the lots
 //   const auto sums = on_hand(once);
 
 #include "core/store/sweep.h"
@@ -22,16 +22,15 @@ namespace coneline::work {
 
 class OneReading {
  public:
-  OneReading(store::Reading& reading, const book::Registers& registers)
-      : reading_(reading), registers_(registers) {}
+  /// What is counted up to a day is counted up to this one; without it nothing may ask for that.
+  OneReading(store::Reading& reading, const book::Registers& registers, Date day = {})
+      : reading_(reading), registers_(registers), day_(day) {}
 
+  [[nodiscard]] Date day() const { return day_; }
   [[nodiscard]] store::Reading& reading() { return reading_; }
   [[nodiscard]] const book::Registers& registers() const { return registers_; }
 
   const std::vector<book::Lot>& lots();
-  /// Sums with what is counted up to the day.
-  const store::Sweep& sweep(Date day);
-  /// Of the day that was asked for last, or any.
   const store::Sweep& sweep();
   /// Entries of the verb that stand, in the order of their days.
   const std::vector<book::Entry>& standing(book::Verb verb);
@@ -48,6 +47,7 @@ class OneReading {
  private:
   store::Reading& reading_;
   const book::Registers& registers_;
+  Date day_;
   std::optional<std::vector<book::Lot>> lots_;
   std::optional<store::Sweep> sweep_;
   std::map<book::Verb, std::vector<book::Entry>> standing_; ///< asked for before any sweep
@@ -63,10 +63,11 @@ std::vector<ConeLine> cone_lines(OneReading& once);
 std::vector<ConeCourse> cone_courses(OneReading& once);
 std::vector<PollenLine> pollen_lines(OneReading& once);
 OnHand on_hand(OneReading& once);
-std::vector<Due> due_on(OneReading& once, Date day, const DueHabits& habits = {});
+std::vector<Due> due_on(OneReading& once, const DueHabits& habits = {});
 std::vector<LabelToRenew> labels_to_renew(OneReading& once,
-                                          const std::map<Code, LabelHistory>& histories, Date today,
+                                          const std::map<Code, LabelHistory>& histories,
                                           int days = usual_days_unseen);
+LineBack line_back(OneReading& once, const book::Lot& lot);
 /// With the pollinations that stand, in the order of their days.
 std::map<book::Origin, OriginName> origin_names(const book::Registers& registers,
                                                 const std::vector<book::Entry>& passes);

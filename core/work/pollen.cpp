@@ -62,42 +62,53 @@ Result<Done> watch_male_cone(store::Book& book, const WatchMaleCone& wanted) {
   });
 }
 
+namespace {
+
+Result<Done> collect_more(store::Writing& writing, const book::Registers& registers,
+                          const CollectPollen& wanted) {
+  auto lot = pollen_lot(registers, wanted.source);
+  if (!lot)
+    return refuse(lot.error());
+  if (wanted.noted.on < lot->collected)
+    return refuse(
+        fault(phrase("{} was begun on {}, after this day", lot->code.text(), lot->collected.said()),
+              "Check the day, or collect into a lot of its own."));
+  if (!wanted.millilitres)
+    return refuse(
+        fault(phrase("no amount collected into {}", lot->code.text()), "Give the millilitres."));
+  auto entry = entry_for(book::Verb::collect_pollen, wanted.noted);
+  entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
+  return entered(writing, entry, phrase("collected into {}", lot->code.text()));
+}
+
+} // namespace
+
+Result<Done> collect_pollen(store::Writing& writing, const CollectPollen& wanted) {
+  const auto registers = writing.registers();
+  if (wanted.source.kind() == Kind::pollen)
+    return collect_more(writing, registers, wanted);
+  auto plant = male_plant(writing, registers, wanted.source, wanted.noted);
+  if (!plant)
+    return refuse(plant.error());
+  auto code = writing.next_code(Kind::pollen);
+  if (!code)
+    return refuse(code.error());
+  auto lot = writing.put(book::PollenLot{
+      {}, *code, plant->id, wanted.noted.on, wanted.millilitres, wanted.store, wanted.lot_note});
+  if (!lot)
+    return refuse(lot.error());
+  // The register row has the first amount, so that no number is kept twice.
+  auto entry = entry_for(book::Verb::collect_pollen, wanted.noted);
+  entry.detail = book::PollenNote{*lot, {}, {}, {}, {}};
+  auto done = entered(writing, entry,
+                      phrase("{} collected from {}", code->text(), book::plant_name(*plant)));
+  if (done)
+    done->made = {*code};
+  return done;
+}
+
 Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted) {
-  return book.write([&](store::Writing& writing) -> Result<Done> {
-    const auto registers = writing.registers();
-    auto entry = entry_for(book::Verb::collect_pollen, wanted.noted);
-    if (wanted.source.kind() == Kind::pollen) {
-      auto lot = pollen_lot(registers, wanted.source);
-      if (!lot)
-        return refuse(lot.error());
-      if (wanted.noted.on < lot->collected)
-        return refuse(fault(
-            phrase("{} was begun on {}, after this day", lot->code.text(), lot->collected.said()),
-            "Check the day, or collect into a lot of its own."));
-      if (!wanted.millilitres)
-        return refuse(fault(phrase("no amount collected into {}", lot->code.text()),
-                            "Give the millilitres."));
-      entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
-      return entered(writing, entry, phrase("collected into {}", lot->code.text()));
-    }
-    auto plant = male_plant(writing, registers, wanted.source, wanted.noted);
-    auto code = writing.next_code(Kind::pollen);
-    if (!plant)
-      return refuse(plant.error());
-    if (!code)
-      return refuse(code.error());
-    auto lot = writing.put(book::PollenLot{
-        {}, *code, plant->id, wanted.noted.on, wanted.millilitres, wanted.store, {}});
-    if (!lot)
-      return refuse(lot.error());
-    // The register row has the first amount, so that no number is kept twice.
-    entry.detail = book::PollenNote{*lot, {}, {}, {}, {}};
-    auto done = entered(writing, entry,
-                        phrase("{} collected from {}", code->text(), book::plant_name(*plant)));
-    if (done)
-      done->made = {*code};
-    return done;
-  });
+  return book.write([&](store::Writing& writing) { return collect_pollen(writing, wanted); });
 }
 
 Result<Done> test_pollen(store::Book& book, const TestPollen& wanted) {

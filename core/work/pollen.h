@@ -22,9 +22,13 @@ struct CollectPollen {
   std::optional<double> millilitres;
   std::string store; ///< of a new lot: "refrigerator, dry"
   Noted noted;
+  std::string lot_note{}; ///< of a new lot: what its label answers
 };
-/// Fails: no such plant or lot, a female plant, a lot collected later or thrown away.
+/// A plant of unknown sex becomes male. Fails: no such plant or lot, a female plant, a lot
+/// collected later or thrown away.
 Result<Done> collect_pollen(store::Book& book, const CollectPollen& wanted);
+/// Within a transaction that does more.
+Result<Done> collect_pollen(store::Writing& writing, const CollectPollen& wanted);
 
 struct TestPollen {
   Code lot;

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/work/cone_course.h"
-#include "core/work/pollen.h"
+#include "core/work/one_reading.h"
 
 namespace coneline::work {
 
@@ -30,16 +29,16 @@ struct Grown {
   std::int64_t germinated = 0;
 };
 
-std::map<book::ConeId, Grown> grown(store::Reading& reading) {
+std::map<book::ConeId, Grown> grown(OneReading& once) {
   std::map<book::LotId, book::ConeId> cones;
-  for (const auto& lot : reading.lots())
+  for (const auto& lot : once.lots())
     if (const auto* cone = std::get_if<book::ConeId>(&lot.origin))
       cones[lot.id] = *cone;
   std::map<book::ConeId, Grown> sums;
-  for (const auto& sown : reading.trays_sown())
+  for (const auto& sown : once.reading().trays_sown())
     if (const auto cone = cones.find(sown.tray); cone != cones.end())
       sums[cone->second].sown += sown.seeds;
-  for (const auto& look : reading.tray_looks())
+  for (const auto& look : once.reading().tray_looks())
     if (const auto cone = cones.find(look.tray); cone != cones.end())
       sums[cone->second].germinated += look.germinated;
   return sums;
@@ -55,12 +54,13 @@ std::optional<stats::Interval> range(std::int64_t k, std::int64_t n) {
 } // namespace
 
 std::vector<PollenAgeRow> pollen_by_age(store::Reading& reading, const book::Registers& registers) {
+  OneReading once(reading, registers);
   std::map<book::ConeId, std::vector<book::Entry>> passes;
-  for (auto& entry : reading.standing_entries(book::Verb::pollinate))
-    passes[*entry.cone].push_back(std::move(entry));
-  const auto germination = grown(reading);
+  for (const auto& entry : once.standing(book::Verb::pollinate))
+    passes[*entry.cone].push_back(entry);
+  const auto germination = grown(once);
   std::map<Group, PollenAgeRow> rows;
-  for (const auto& course : cone_courses(reading, registers)) {
+  for (const auto& course : once.cone_courses()) {
     const auto group = group_of(registers, passes[course.line.cone.id]);
     if (!group || course.line.harvested == 0)
       continue;

@@ -158,7 +158,7 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
     return refuse(
         fault(phrase("{} has {:.3g} ml on {}, {}", code, least < hair ? 0 : least, day.said(),
                      millilitres ? phrase("{:.3g} ml less than wanted", *millilitres - least)
-                                 : "it ran out"),
+                                 : phrase("it ran out")),
               "Name another pollen lot, or enter the collection that is missing."));
   return {};
 }

@@ -6,9 +6,23 @@
 
 #include <fmt/format.h>
 
-#include <cstdlib>
-
 namespace coneline::work {
+
+namespace {
+
+std::string told_of(const Recount& wanted, std::int64_t before) {
+  const auto lot = wanted.lot.text();
+  const auto counted = wanted.counted.value();
+  if (counted == before)
+    return phrase("{}: {} counted, as the book says", lot, before);
+  return counted < before
+             ? phrase("{}: {} counted, the book had {}; {} missing, noted as unexplained", lot,
+                      counted, before, before - counted)
+             : phrase("{}: {} counted, the book had {}; {} more, noted as unexplained", lot,
+                      counted, before, counted - before);
+}
+
+} // namespace
 
 Result<Done> recount(store::Book& book, const Recount& wanted) {
   return book.write([&](store::Writing& writing) -> Result<Done> {
@@ -28,12 +42,7 @@ Result<Done> recount(store::Book& book, const Recount& wanted) {
       entry.movements = {{here, unexplained, Count::sure(-difference)}};
     if (difference > 0)
       entry.movements = {{unexplained, here, Count::sure(difference)}};
-    return entered(writing, entry,
-                   difference == 0
-                       ? phrase("{}: {} counted, as the book says", wanted.lot.text(), before)
-                       : phrase("{}: {} counted, the book had {}; {} {}, noted as unexplained",
-                                wanted.lot.text(), wanted.counted.value(), before,
-                                std::abs(difference), difference < 0 ? "missing" : "more"));
+    return entered(writing, entry, told_of(wanted, before));
   });
 }
 

@@ -47,6 +47,13 @@ Result<std::optional<book::PlaceId>> place_coded(const book::Registers& register
                       phrase("The book has: {}.", names_of(registers.places))));
 }
 
+Result<void> not_ahead(Date day, Date today) {
+  if (day <= today)
+    return {};
+  return refuse(fault(phrase("{} is {} days from now", day.said(), days_between(today, day)),
+                      "Check the day."));
+}
+
 Result<book::Lot> lot_of_kind(store::Reading& reading, const Code& code, Kind kind) {
   if (code.kind() != kind)
     return refuse(

@@ -17,6 +17,9 @@ Result<std::optional<book::PlaceId>> place_coded(const book::Registers& register
 /// A cone of the register.
 Result<book::Cone> cone_coded(const book::Registers& registers, const Code& code);
 
+/// Fails: a day after today.
+Result<void> not_ahead(Date day, Date today);
+
 /// The lot with this code, when it is of this kind.
 Result<book::Lot> lot_of_kind(store::Reading& reading, const Code& code, Kind kind);
 

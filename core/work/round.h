@@ -21,7 +21,7 @@ namespace coneline::work {
 struct RoundTray {
   Code code;
   book::LotId lot;
-  std::string origin;
+  std::string origin;                 ///< said (origin_said.h)
   std::optional<book::PlaceId> stood; ///< when the round began; for one not planned, now
   std::optional<book::PlaceId> place; ///< where it stands now
   bool planned = false;               ///< in the list the round began with

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a round is to pass, and how it stands.
 #include "core/base/phrase.h"
-#include "core/work/due.h"
-#include "core/work/overview.h"
+#include "core/work/one_reading.h"
+#include "core/work/origin_said.h"
 #include "core/work/round.h"
 
 #include <climits>
@@ -37,13 +37,14 @@ book::Tapped found_by(const book::Entry& look) {
 std::vector<book::RoundStop> stops_of_round(store::Reading& reading,
                                             const book::Registers& registers,
                                             std::optional<book::PlaceId> place, Date day) {
+  OneReading once(reading, registers, day);
   std::set<Code> due;
   if (!place)
-    for (const auto& each : due_on(reading, registers, day))
+    for (const auto& each : due_on(once))
       if (each.kind == DueKind::inspect)
         due.insert(each.code);
   std::vector<LotLine> lines;
-  for (auto& line : lot_lines(reading, registers))
+  for (auto& line : once.take_lot_lines())
     if (line.lot.code.kind() == Kind::tray && line.total() > 0 &&
         (place ? is_within(registers, line.place, *place) : due.contains(line.lot.code)))
       lines.push_back(std::move(line));
@@ -107,7 +108,7 @@ class View {
       tray.holds = false;
       if (line != lines_.end()) {
         tray.code = line->second.lot.code;
-        tray.origin = line->second.origin.name;
+        tray.origin = origin_said(line->second.origin.name);
         tray.stood = tray.place = line->second.place;
         tray.holds = line->second.total() > 0;
       } else { // its making was taken back since

@@ -4,6 +4,7 @@
 #include "core/base/phrase.h"
 #include "core/work/find_code.h"
 #include "core/work/lot_ended.h"
+#include "core/work/origin_said.h"
 #include "core/work/overview.h"
 #include "core/work/relocate.h"
 #include "core/work/resolve.h"
@@ -65,7 +66,8 @@ class Compare {
                               registers_.place(seen.place).name, seen.source);
     if (seen.lot.stored() && seen.on > label.on)
       return;
-    seen = {code, lot.id, lines_.at(lot.id).origin.name, *place, label.source, label.on};
+    seen = {code,   lot.id,       origin_said(lines_.at(lot.id).origin.name),
+            *place, label.source, label.on};
   }
 
   void leave_out(const ReadLabel& label, std::string why) {
@@ -86,7 +88,7 @@ class Compare {
         continue;
       const auto before = last_seen.find(lot);
       found_.not_seen.push_back(
-          {line.lot.code, line.origin.name, line.place,
+          {line.lot.code, origin_said(line.origin.name), line.place,
            before == last_seen.end() ? std::nullopt : std::optional(before->second)});
     }
     return std::move(found_);

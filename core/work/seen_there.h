@@ -25,7 +25,7 @@ struct ReadLabel {
 struct SeenLot {
   Code code;
   book::LotId lot;
-  std::string origin;
+  std::string origin;  ///< said (origin_said.h)
   book::PlaceId place; ///< where it was seen
   std::string source;
   Date on;
@@ -42,7 +42,7 @@ struct ProposedMove {
 
 struct NotSeen {
   Code code;
-  std::string origin;
+  std::string origin; ///< said (origin_said.h)
   std::optional<book::PlaceId> place;
   std::optional<Date> last_seen; ///< by any scan, picture or log before
 };

@@ -14,7 +14,8 @@ struct TellDetail {
   std::string operator()(std::monostate) const { return {}; }
   std::string operator()(const book::Pollination& detail) const {
     return phrase("{} pollen, {}", book::said(detail.method),
-                  detail.pollen.size() == 1 ? "one lot" : phrase("{} lots", detail.pollen.size()));
+                  detail.pollen.size() == 1 ? phrase("one lot")
+                                            : phrase("{} lots", detail.pollen.size()));
   }
   std::string operator()(const book::Weighing& detail) const {
     return phrase("by weight, {} g", detail.grams);

@@ -5,8 +5,8 @@
 #include "core/book/cross.h"
 #include "core/work/find_code.h"
 #include "core/work/lot_ended.h"
+#include "core/work/one_reading.h"
 #include "core/work/origin_said.h"
-#include "core/work/overview.h"
 #include "core/work/round.h"
 
 #include <fmt/format.h>
@@ -31,20 +31,21 @@ ParentTold parent(const book::Registers& registers, book::PlantId id) {
 
 std::string bought_from(const book::Purchase& purchase) {
   return phrase("bought {} from {}{}", purchase.bought.said(),
-                purchase.supplier.empty() ? "an unnamed supplier" : purchase.supplier,
+                purchase.supplier.empty() ? phrase("an unnamed supplier") : purchase.supplier,
                 purchase.note.empty() ? "" : ": " + purchase.note);
 }
 
 class Telling {
  public:
-  Telling(store::Reading& reading, const book::Registers& registers, const Code& code)
-      : reading_(reading), registers_(registers) {
+  Telling(store::Reading& reading, const book::Registers& registers, const Code& code, Date day)
+      : reading_(reading), registers_(registers), once_(reading, registers, day) {
     told_.code = code;
     told_.what = kind_word(code.kind());
   }
 
-  LabelTold made(Date day) {
+  LabelTold made() {
     const auto& code = told_.code;
+    auto all_due = due_on(once_); // first, so that the rest asks the same sweep
     switch (code.kind()) {
     case Kind::batch:
     case Kind::tray:
@@ -67,7 +68,7 @@ class Telling {
       tell(*book::coded(registers_.places, code));
       break;
     }
-    for (auto& due : due_on(reading_, registers_, day))
+    for (auto& due : all_due)
       if (due.code == code || is_here(due.code))
         told_.due.push_back(std::move(due));
     return std::move(told_);
@@ -93,10 +94,10 @@ class Telling {
   }
 
   void tell(const book::Lot& lot) {
-    const auto back = line_back(reading_, registers_, lot);
+    const auto back = line_back(once_, lot);
     if (lot.pot)
       told_.what += ", " + registers_.pot(*lot.pot).name;
-    told_.title = back.origin;
+    told_.title = origin_said(back.origin);
     told_.taxon = back.taxon;
     told_.note = lot.note;
     told_.line = back.steps;
@@ -105,9 +106,7 @@ class Telling {
         told_.holds.emplace_back(book::word(balance.account.state), balance.count);
     if (const auto ended = refuse_ended(reading_, lot); !ended)
       told_.ended = ended.error().what;
-    const auto places = reading_.places();
-    if (const auto place = places.find(lot.id); place != places.end())
-      stands(place->second);
+    stands(once_.sweep().of(lot.id).place);
     const auto seen = reading_.last_seen();
     if (const auto day = seen.find(lot.id); day != seen.end())
       told_.last_seen = day->second;
@@ -118,7 +117,7 @@ class Telling {
   }
 
   void tell(const book::Cone& cone) {
-    for (const auto& line : cone_lines(reading_, registers_))
+    for (const auto& line : cone_lines(once_))
       if (line.cone.id == cone.id) {
         told_.title = origin_said(line.origin.name);
         told_.taxon = line.origin.taxon;
@@ -128,9 +127,9 @@ class Telling {
     told_.note = cone.note;
     stands(registers_.plant(cone.plant).place);
     std::vector<book::Entry> passes;
-    for (auto& entry : reading_.standing_entries(book::Verb::pollinate))
+    for (const auto& entry : once_.standing(book::Verb::pollinate))
       if (entry.cone == cone.id)
-        passes.push_back(std::move(entry));
+        passes.push_back(entry);
     parents_of(book::cross_of(registers_, cone, passes));
   }
 
@@ -174,13 +173,14 @@ class Telling {
     told_.title = place.name;
     if (place.within)
       stands(place.within);
-    for (const auto& line : lot_lines(reading_, registers_))
+    for (const auto& line : once_.lot_lines())
       if (line.total() > 0 && is_within(registers_, line.place, place.id))
         told_.here.emplace_back(line.lot.code, origin_said(line.origin.name));
   }
 
   store::Reading& reading_;
   const book::Registers& registers_;
+  OneReading once_;
   LabelTold told_;
 };
 
@@ -192,7 +192,7 @@ Result<LabelTold> tell_label(store::Reading& reading, const book::Registers& reg
     return refuse(
         fault(phrase("there is no {} {} in this book", kind_said(code.kind()), code.text()),
               "Check the code, or the book."));
-  return Telling(reading, registers, code).made(day);
+  return Telling(reading, registers, code, day).made();
 }
 
 std::string told(const book::Paper& paper) {

@@ -33,9 +33,12 @@ std::string count_text(const stats::CountRange& seeds) {
 
 std::string told_of(const TrayDone& tray) {
   const auto& coming = tray.tray.coming;
+  const auto chance = chance_text(coming.chance_of_one);
+  const auto month = count_text(coming.within.front().seeds);
   auto text =
-      phrase("{}Chance of even one more: {}. Another month brings {}", tray.done ? "Done. " : "",
-             chance_text(coming.chance_of_one), count_text(coming.within.front().seeds));
+      tray.done
+          ? phrase("Done. Chance of even one more: {}. Another month brings {}", chance, month)
+          : phrase("Chance of even one more: {}. Another month brings {}", chance, month);
   if (tray.cents_a_month)
     text += phrase(" and costs {:.2f} of bench", *tray.cents_a_month / 100);
   text += ".";

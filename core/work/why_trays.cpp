@@ -2,6 +2,7 @@
 // What the book knows of each tray's conditions.
 #include "core/base/phrase.h"
 #include "core/work/coming.h"
+#include "core/work/origin_said.h"
 #include "core/work/why.h"
 
 #include <fmt/format.h>
@@ -55,7 +56,7 @@ class Known {
     if (const auto* cone = std::get_if<book::ConeId>(&lot.origin))
       parents(*cone, set);
     else
-      set(Condition::seed_parent, ConditionValue{tray.seen.origin.name});
+      set(Condition::seed_parent, ConditionValue{origin_said(tray.seen.origin.name)});
     set(Condition::judged, ConditionValue{judgement(lot)});
     if (const auto in = first_in_.find(lot.origin); in != first_in_.end()) {
       const double months = days_between(in->second, tray.seen.sown_on) / days_a_month;
@@ -84,7 +85,7 @@ class Known {
     for (const auto& father : cross.pollen_parents)
       fathers += (fathers.empty() ? "" : " + ") + book::plant_name(registers_.plant(father));
     if (cross.unknown_father)
-      fathers += fathers.empty() ? "unknown" : " + unknown";
+      fathers += (fathers.empty() ? "" : " + ") + phrase("unknown");
     set(Condition::pollen_parents, ConditionValue{fathers});
     pollen(passes->second, set);
   }

@@ -183,8 +183,8 @@ void Session::read_anew() {
     Standing now;
     now.today = today;
     now.registers = reading.registers();
-    work::OneReading once(reading, now.registers);
-    now.due = work::due_on(once, today);
+    work::OneReading once(reading, now.registers, today);
+    now.due = work::due_on(once);
     now.on_hand = work::on_hand(once);
     now.lots = once.take_lot_lines();
     now.cones = once.take_cone_courses();

@@ -49,8 +49,8 @@ std::vector<stats::Tray> trays_with(std::int64_t movements) {
 /// What the window reads when it opens a book.
 std::size_t show_line(store::Reading& reading) {
   const auto registers = reading.registers();
-  work::OneReading once(reading, registers);
-  const auto due = work::due_on(once, today);
+  work::OneReading once(reading, registers, today);
+  const auto due = work::due_on(once);
   const auto sums = work::on_hand(once);
   const auto lots = once.take_lot_lines();
   const auto cones = once.take_cone_courses();

@@ -65,10 +65,10 @@ Result<Done> move_now(store::Writing& writing, const Due& due, const Noted& note
 
 } // namespace
 
-std::map<std::string, Answered> due_answers(const store::Sweep& sweep) {
+std::map<std::string, Answered> due_answers(OneReading& once) {
   std::vector<book::Entry> entries;
   for (const auto verb : {book::Verb::put_off, book::Verb::dismiss})
-    std::ranges::copy(sweep.standing(verb), std::back_inserter(entries));
+    std::ranges::copy(once.standing(verb), std::back_inserter(entries));
   std::ranges::sort(entries, {}, &book::Entry::id);
   std::map<std::string, Answered> answers;
   for (const auto& entry : entries) {
@@ -170,7 +170,8 @@ Result<Done> plan_move(store::Book& book, const Code& plant, const Code& place,
 
 std::vector<Settled> settled_since(store::Reading& reading, const book::Registers& registers,
                                    Date first, Date day) {
-  const auto answers = due_answers(OneReading(reading, registers).sweep());
+  OneReading once(reading, registers); // of few verbs: no sweep
+  const auto answers = due_answers(once);
   std::vector<Settled> settled;
   const auto add = [&](const std::string& key, Date date, std::string told, bool dismissed) {
     if (date < first || date > day)
@@ -179,7 +180,7 @@ std::vector<Settled> settled_since(store::Reading& reading, const book::Register
     settled.push_back({key, date, std::move(told), dismissed,
                        answer == answers.end() ? 0 : answer->second.times_put_off});
   };
-  for (const auto& entry : reading.standing_entries(book::Verb::dismiss)) {
+  for (const auto& entry : once.standing(book::Verb::dismiss)) {
     const auto& key = std::get<book::DueAnswer>(entry.detail).due;
     if (const auto answer = answers.find(key); answer != answers.end() && answer->second.dismissed)
       add(key, entry.date, entry.note, true);

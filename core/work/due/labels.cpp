@@ -25,7 +25,7 @@ void labels_due(const DueGround& ground, DueList& list) {
     const auto history = histories.find(code);
     return history != histories.end() && history->second.last >= day;
   };
-  for (const auto& label : labels_to_renew(ground.once, histories, ground.day)) {
+  for (const auto& label : labels_to_renew(ground.once, histories)) {
     const auto last = label.printed ? std::max(*label.printed, label.seen.value_or(*label.printed))
                                     : label.seen.value_or(ground.day);
     list.add({DueKind::print_label, label.code, label.times_printed,

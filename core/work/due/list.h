@@ -13,7 +13,7 @@
 namespace coneline::work {
 
 struct DueGround {
-  DueGround(OneReading& all, Date on, const DueHabits& wanted);
+  DueGround(OneReading& all, const DueHabits& wanted);
 
   OneReading& once;
   const store::Sweep& sweep;
@@ -72,6 +72,6 @@ struct Answered {
   bool dismissed = false;
   int times_put_off = 0;
 };
-std::map<std::string, Answered> due_answers(const store::Sweep& sweep);
+std::map<std::string, Answered> due_answers(OneReading& once);
 
 } // namespace coneline::work

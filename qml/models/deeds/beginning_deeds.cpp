@@ -3,6 +3,8 @@
 #include "../wording.h"
 #include "common.h"
 #include "core/work/harvest.h"
+#include "core/work/new_plant.h"
+#include "core/work/pollen.h"
 
 #include <array>
 
@@ -30,15 +32,6 @@ QString taxon_hint(const Subject& subject) {
   return names.isEmpty() ? QString() : phrased("in the book: {}", names.join(QStringLiteral(", ")));
 }
 
-Result<book::TaxonId> taxon_for(store::Writing& writing, const std::string& name) {
-  const auto registers = writing.registers();
-  if (const auto* known = book::named(registers.taxa, name))
-    return known->id;
-  book::Taxon taxon;
-  taxon.name = name;
-  return writing.put(taxon);
-}
-
 Result<Code> put_cone(store::Writing& writing, book::PlantId plant, std::optional<Date> seen,
                       const std::string& note) {
   const auto code = writing.next_code(Kind::cone);
@@ -62,37 +55,11 @@ std::vector<FieldSpec> plant_fields(const Subject& subject) {
           words_field("note", "Note")};
 }
 
-Result<std::pair<book::PlantId, Code>> put_plant(store::Writing& writing, const Answers& answers,
-                                                 const std::string& taxon, book::Sex sex) {
-  const auto taxon_id = taxon_for(writing, taxon);
-  if (!taxon_id)
-    return refuse(taxon_id.error());
-  const auto code = writing.next_code(Kind::plant);
-  if (!code)
-    return refuse(code.error());
-  book::Plant plant;
-  plant.code = *code;
-  plant.name = answers.words("name");
-  plant.taxon = *taxon_id;
-  plant.sex = sex;
-  plant.origin = answers.words("origin");
-  plant.note = answers.words("note");
-  const auto registers = writing.registers();
-  if (const auto* place = book::named(registers.places, answers.words("place")))
-    plant.place = place->id;
-  return writing.put(plant).map([&](book::PlantId id) { return std::pair(id, *code); });
-}
-
 Result<work::Done> run_plant(store::Book& book, Answers& answers) {
-  const auto taxon = answers.named("taxon");
-  const auto sex = answers.one_of<book::Sex>("sex");
-  return answers.then([&] {
-    return book.write([&](store::Writing& writing) {
-      return put_plant(writing, answers, taxon, sex).map([](const auto& put) {
-        return made(put.second);
-      });
-    });
-  });
+  const work::NewPlant wanted{
+      answers.words("name"),   answers.named("taxon"), answers.one_of<book::Sex>("sex"),
+      answers.words("origin"), answers.place("place"), answers.words("note")};
+  return answers.then([&] { return work::new_plant(book, wanted); });
 }
 
 std::vector<FieldSpec> cone_fields(const Subject& subject) {
@@ -119,21 +86,12 @@ std::vector<FieldSpec> pollen_fields(const Subject& subject) {
 }
 
 Result<work::Done> run_pollen(store::Book& book, Answers& answers) {
-  book::PollenLot lot;
-  lot.plant = plant_of(answers.subject())->id;
-  lot.collected = answers.day("collected");
-  lot.millilitres = answers.decimal("millilitres");
-  lot.store = answers.words("store");
-  lot.note = answers.words("note");
-  return answers.then([&] {
-    return book.write([&](store::Writing& writing) -> Result<work::Done> {
-      const auto code = writing.next_code(Kind::pollen);
-      if (!code)
-        return refuse(code.error());
-      lot.code = *code;
-      return writing.put(lot).map([&](auto) { return made(*code); });
-    });
-  });
+  const work::CollectPollen wanted{answers.subject().code,
+                                   answers.decimal("millilitres"),
+                                   answers.words("store"),
+                                   {answers.day("collected"), {}, {}},
+                                   answers.words("note")};
+  return answers.then([&] { return work::collect_pollen(book, wanted); });
 }
 
 std::vector<FieldSpec> buy_fields(const Subject& subject) {

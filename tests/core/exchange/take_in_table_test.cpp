@@ -145,6 +145,53 @@ TEST_F(OldTable, WhatAKindHasNoPlaceForStandsInItsNote) {
                              "harvested: 2022-02-01; seedlings: 3");
 }
 
+TEST_F(OldTable, StoppedAfterTheLastRowComesInNoMoreThanBeforeIt) {
+  const auto taken =
+      take_in_table(table(nursery), whole_match(), book_, Import::write, day("2026-11-20"),
+                    [](std::size_t done, std::size_t of) { return done < of; });
+  ASSERT_FALSE(taken);
+  EXPECT_NE(taken.error().what.find("stopped"), std::string::npos);
+  EXPECT_EQ(lots(), 0U);
+}
+
+TEST_F(OldTable, SeedOfTwoSuppliersIsTwoPurchasesAndEveryNoteIsKeptOnce) {
+  TableMatch match;
+  match.columns = {{F::taxon, "Species"}, {F::cone, "Cone"},   {F::supplier, "From"},
+                   {F::since, "Day"},     {F::count, "Seeds"}, {F::note, "Note"}};
+  match.for_all = {{F::kind, "seed"}};
+  const auto taken = take("Species;Cone;From;Day;Seeds;Note\n"
+                          "Cycas revoluta;K1;Ann;2026-01-02;10;small\n"
+                          "Cycas revoluta;K1;Bob;2026-01-02;20;large\n"
+                          "Cycas revoluta;K1;Ann;2026-01-02;30;wet\n",
+                          match);
+  ASSERT_TRUE(taken && taken->faults.none());
+  const auto purchases = registers().purchases;
+  ASSERT_EQ(purchases.size(), 2U);
+  EXPECT_EQ(purchases[0].supplier, "Ann");
+  EXPECT_EQ(purchases[1].supplier, "Bob");
+  EXPECT_EQ(purchases[0].note, "");
+  EXPECT_EQ(held(taken->rows[0].made.at(0), book::State::unsorted), 40);
+  EXPECT_EQ(held(taken->rows[1].made.at(0), book::State::unsorted), 20);
+  const auto entries =
+      book_.read([](store::Reading& reading) { return reading.entries(); }).value();
+  ASSERT_EQ(entries.size(), 2U);
+  EXPECT_EQ(entries[0].note, "from an earlier list: K1; small; wet; the day is that since which "
+                             "seed was there, since no other was said");
+}
+
+TEST_F(OldTable, ATaxonThatTheSeedParentIsNotOfStandsInTheConesNote) {
+  ASSERT_TRUE(take(nursery, whole_match()));
+  std::string other = nursery;
+  for (auto at = other.find("Cycas revoluta"); at != std::string::npos;
+       at = other.find("Cycas revoluta", at))
+    other.replace(at, 14, "Cycas rumphii");
+  ASSERT_TRUE(take(other, whole_match()));
+  const auto cones = registers().cones;
+  ASSERT_EQ(cones.size(), 2U);
+  EXPECT_EQ(cones[0].note, "from an earlier list");
+  EXPECT_EQ(cones[1].note, "from an earlier list; taxon: Cycas rumphii");
+}
+
 TEST_F(OldTable, OneDayForAllRowsTellsHowDatesAreWrittenToo) {
   TableMatch match;
   match.columns = {{F::taxon, "Species"}, {F::cross, "Cross"}, {F::count, "Seeds"}};
