@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // forecast: what the months to come may bring, and what one number is made of.
+#include "core/base/month.h"
 #include "core/commands/commands.h"
 #include "core/commands/forecast_options.h"
 #include "core/commands/table.h"
@@ -25,10 +26,6 @@ struct Asked {
   std::string month;
 };
 
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
-}
-
 /// Months down, one column a series: low - middle - high.
 std::string ranges_text(const plan::Forecast& forecast, plan::Shown shown,
                         const std::string& title) {
@@ -44,7 +41,7 @@ std::string ranges_text(const plan::Forecast& forecast, plan::Shown shown,
   Table table(header);
   const int decimals = report::decimals_of(shown);
   for (std::size_t month = 0; month < forecast.months().size(); ++month) {
-    std::vector<std::string> cells{month_of(forecast.months()[month])};
+    std::vector<std::string> cells{iso_month(forecast.months()[month])};
     for (const auto at : columns) {
       const auto range = forecast.range(at, month);
       cells.push_back(range.high <= 0
@@ -70,8 +67,8 @@ std::string ready_text(const plan::Forecast& forecast) {
       if (range.high <= 0)
         continue;
       some = true;
-      table.row({fmt::format("{} to {}", month_of(forecast.months()[first]),
-                             month_of(forecast.months()[last - 1])),
+      table.row({fmt::format("{} to {}", iso_month(forecast.months()[first]),
+                             iso_month(forecast.months()[last - 1])),
                  forecast.series()[at].name,
                  fmt::format("{:.0f} - {:.0f} - {:.0f}", range.low, range.middle, range.high)});
     }

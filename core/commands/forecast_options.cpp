@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/forecast_options.h"
 
+#include "core/base/month.h"
 #include "core/base/number.h"
 #include "core/commands/number_options.h"
 #include "core/plan/supposed.h"
@@ -97,11 +98,11 @@ std::optional<StepGiven> step_given(const std::string& text) {
 
 Result<std::size_t> month_given(std::string_view text, const std::vector<Date>& months) {
   for (std::size_t at = 0; at < months.size(); ++at)
-    if (months[at].iso().substr(0, 7) == text)
+    if (iso_month(months[at]) == text)
       return at;
-  return refuse(usage_fault(fmt::format("'{}' is no month of this plan", text),
-                            fmt::format("It runs from {} to {}.", months.front().iso().substr(0, 7),
-                                        months.back().iso().substr(0, 7))));
+  return refuse(usage_fault(
+      fmt::format("'{}' is no month of this plan", text),
+      fmt::format("It runs from {} to {}.", iso_month(months.front()), iso_month(months.back()))));
 }
 
 void ForecastOptions::add_to(CLI::App& command, int default_months) {

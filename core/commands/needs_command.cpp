@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // needs: pots, mix and bench of the months to come.
+#include "core/base/month.h"
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/table.h"
@@ -39,7 +40,7 @@ std::string by_month(const std::string& title, const plan::Needs& needs,
     header.push_back(column.name);
   Table table(header);
   for (std::size_t at = 0; at < needs.months.size(); ++at) {
-    std::vector<std::string> cells{needs.months[at].iso().substr(0, 7)};
+    std::vector<std::string> cells{iso_month(needs.months[at])};
     for (const auto& column : columns)
       cells.push_back(shown((*column.values)[at], decimals));
     table.row(std::move(cells));
@@ -58,7 +59,7 @@ std::string ready_text(const plan::Needs& needs) {
     for (const auto& cross : needs.ready)
       if (cross.plants[at] > 0) {
         some = true;
-        table.row({needs.months[at].iso().substr(0, 7), cross.cross, shown(cross.plants[at], 1)});
+        table.row({iso_month(needs.months[at]), cross.cross, shown(cross.plants[at], 1)});
       }
   return some ? "\nPlants becoming ready\n" + table.text() : "";
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // order: what to buy for the mixes of the months to come, at least cost, with a chosen assurance.
+#include "core/base/month.h"
 #include "core/commands/commands.h"
 #include "core/commands/order_options.h"
 #include "core/commands/table.h"
@@ -21,17 +22,13 @@ struct Asked {
   std::string xlsx;
 };
 
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
-}
-
 std::string table_of(const report::Ordered& ordered, const book::Title& title) {
   Table table({"order by", "good", "supplier", "form", "packs", "litres", "price", "kg", "for"});
   for (const auto& line : ordered.list.lines)
     table.row({line.order_by.iso(), line.good, line.supplier, std::string(book::word(line.form)),
                std::to_string(line.packs), shown(line.litres, 0),
                report::money(static_cast<double>(line.cents)), shown(line.kilograms, 0),
-               month_of(line.for_month)});
+               iso_month(line.for_month)});
   std::string text =
       fmt::format("Order list of {}\n{}", report::title_said(title),
                   ordered.list.lines.empty() ? "Nothing has to be ordered.\n" : table.text());

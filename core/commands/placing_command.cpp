@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // placing: which lot stands where, month by month, with as few moves as possible.
+#include "core/base/month.h"
 #include "core/commands/commands.h"
 #include "core/commands/placing_options.h"
 #include "core/commands/table.h"
@@ -30,7 +31,7 @@ std::string table_of(const Placed& placed, const report::PlanPaper& paper) {
   Table table({"month", "lot", "pot", "from", "to"});
   for (const auto& move : placed.placing.moves) {
     const auto& piece = placed.input.pieces[move.piece];
-    table.row({placed.placing.months[move.month].iso().substr(0, 7), piece.code.text(),
+    table.row({iso_month(placed.placing.months[move.month]), piece.code.text(),
                placed.input.registers.pot(piece.pot).name,
                move.from ? placed.input.registers.place(*move.from).name : "–",
                placed.input.registers.place(move.to).name});

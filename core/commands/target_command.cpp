@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // target: seed to sow, cones and pollinations for so many plants of a cross by a month.
+#include "core/base/month.h"
 #include "core/commands/commands.h"
 #include "core/commands/forecast_options.h"
 #include "core/commands/number_options.h"
@@ -71,22 +72,22 @@ Json json_of(const std::optional<std::string>& text) {
 
 Json json_of(const report::TargetTold& told, const Asked& asked) {
   const auto& [plan, needed, cone] = told;
-  Json json{{"cross", asked.cross},
-            {"pot", asked.pot},
-            {"plants", asked.plants},
-            {"by", asked.by},
-            {"assurance", asked.assurance},
-            {"in_the_line",
-             {{"low", plan.here.low}, {"middle", plan.here.middle}, {"high", plan.here.high}}},
-            {"reached_without_sowing", plan.alone},
-            {"sowings", Json::array()},
-            {"sow_by", plan.latest ? Json(plan.sowings[*plan.latest].month.iso().substr(0, 7))
-                                   : Json(nullptr)},
-            {"harvest_by", json_of(iso(plan.harvest_by))},
-            {"pollinate_by", json_of(iso(plan.pollinate_by))}};
+  Json json{
+      {"cross", asked.cross},
+      {"pot", asked.pot},
+      {"plants", asked.plants},
+      {"by", asked.by},
+      {"assurance", asked.assurance},
+      {"in_the_line",
+       {{"low", plan.here.low}, {"middle", plan.here.middle}, {"high", plan.here.high}}},
+      {"reached_without_sowing", plan.alone},
+      {"sowings", Json::array()},
+      {"sow_by", plan.latest ? Json(iso_month(plan.sowings[*plan.latest].month)) : Json(nullptr)},
+      {"harvest_by", json_of(iso(plan.harvest_by))},
+      {"pollinate_by", json_of(iso(plan.pollinate_by))}};
   for (const auto& sowing : plan.sowings)
     json["sowings"].push_back(
-        {{"month", sowing.month.iso().substr(0, 7)},
+        {{"month", iso_month(sowing.month)},
          {"share", sowing.share},
          {"seeds", sowing.seeds ? Json(*sowing.seeds) : Json(nullptr)},
          {"assured", sowing.assured ? Json(*sowing.assured) : Json(nullptr)}});
@@ -125,7 +126,7 @@ std::string table_of(const report::TargetTold& told, const Asked& asked, Date to
                   "plants or less assurance.\n";
   Table table({"sow in", "gets there in time", "seeds to sow"});
   for (const auto& sowing : plan.sowings)
-    table.row({sowing.month.iso().substr(0, 7), fmt::format("{:.1f} %", 100 * sowing.share),
+    table.row({iso_month(sowing.month), fmt::format("{:.1f} %", 100 * sowing.share),
                sowing.seeds ? std::to_string(*sowing.seeds) : "too late"});
   text += table.text();
   if (seed)
@@ -286,18 +287,17 @@ Result<Answer> show_targets(const Asked& asked, std::ostream& messages) {
     own.cross = target.cross;
     own.pot = registers.pot(target.pot).name;
     own.plants = target.plants;
-    own.by = target.by.iso().substr(0, 7);
+    own.by = iso_month(target.by);
     own.assurance = target.assurance;
     auto json = json_of(one, own);
     json["number"] = target.id.value;
     answer.json["targets"].push_back(std::move(json));
-    table.row(
-        {std::to_string(target.id.value), std::to_string(target.plants), target.cross, own.pot,
-         own.by, fmt::format("{:g} %", 100 * target.assurance),
-         fmt::format("{:.0f} - {:.0f} - {:.0f}", one.plan.here.low, one.plan.here.middle,
-                     one.plan.here.high),
-         one.plan.latest ? one.plan.sowings[*one.plan.latest].month.iso().substr(0, 7) : "too late",
-         one.seed ? std::to_string(one.seed->seeds) : "–"});
+    table.row({std::to_string(target.id.value), std::to_string(target.plants), target.cross,
+               own.pot, own.by, fmt::format("{:g} %", 100 * target.assurance),
+               fmt::format("{:.0f} - {:.0f} - {:.0f}", one.plan.here.low, one.plan.here.middle,
+                           one.plan.here.high),
+               one.plan.latest ? iso_month(one.plan.sowings[*one.plan.latest].month) : "too late",
+               one.seed ? std::to_string(one.seed->seeds) : "–"});
   }
   answer.table = table.text();
   for (const auto& conflict : report::conflicts(*told, *forecast, registers)) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // what-if: a change supposed, the present plan and the supposed one beside each other, and the
 // change taken into the book when it is accepted.
+#include "core/base/month.h"
 #include "core/base/number.h"
 #include "core/commands/commands.h"
 #include "core/commands/forecast_options.h"
@@ -165,8 +166,8 @@ std::string years_text(const plan::Comparison& compared) {
       if (row.present.high <= 0 && row.supposed.high <= 0)
         continue;
       const auto first = 12 * year;
-      table.row({fmt::format("{} to {}", months[first].iso().substr(0, 7),
-                             months[std::min(months.size(), first + 12) - 1].iso().substr(0, 7)),
+      table.row({fmt::format("{} to {}", iso_month(months[first]),
+                             iso_month(months[std::min(months.size(), first + 12) - 1])),
                  fmt::format("{} {}", report::word_of(series.name.shown), series.name.name),
                  range_text(row.present), range_text(row.supposed), range_text(row.difference),
                  fmt::format("{:+.1f}", row.mean_difference())});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/forecast_ways.h"
 
+#include "core/base/month.h"
 #include "core/base/phrase.h"
 #include "core/plan/forecast_sowings.h"
 #include "core/plan/offered.h"
@@ -306,7 +307,7 @@ void Layout::sow(const Sowing& sowing, const book::Route& of_taxon, SownMonth mo
   const auto& first = of_taxon.steps.front();
   auto way = along(of_taxon, 0, first.pot, Code(), sowing.cross);
   way.code = sowing.code.value_or(Code());
-  way.name = phrase("{}, sown in {}", name, month.sown_on.iso().substr(0, 7));
+  way.name = phrase("{}, sown in {}", name, iso_month(month.sown_on));
   way.key = stream_key(fmt::format("sown {} {}", ways_.sowings.back().key, month.sown_on.iso()));
   way.sowing = ways_.sowings.size() - 1;
   way.sown_in = month.month;

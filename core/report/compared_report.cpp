@@ -2,6 +2,7 @@
 #include "core/report/compared_report.h"
 
 #include "core/base/csv.h"
+#include "core/base/month.h"
 #include "core/base/number.h"
 #include "core/report/forecast_report.h"
 
@@ -13,16 +14,12 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
-}
-
 /// The months that a year of the comparison sums.
 std::string year_of(const plan::Comparison& compared, std::size_t year) {
   const auto& months = compared.present.months();
   const auto first = 12 * year;
-  return fmt::format("{} to {}", month_of(months[first]),
-                     month_of(months[std::min(months.size(), first + 12) - 1]));
+  return fmt::format("{} to {}", iso_month(months[first]),
+                     iso_month(months[std::min(months.size(), first + 12) - 1]));
 }
 
 Json likely_json(const plan::Likely& likely, double mean) {
@@ -57,7 +54,7 @@ std::string compared_csv(const plan::Comparison& compared, const book::Title& ti
       text += csv_line(cells);
     };
     for (std::size_t month = 0; month < series.months.size(); ++month)
-      add(month_of(compared.present.months()[month]), series.months[month]);
+      add(iso_month(compared.present.months()[month]), series.months[month]);
     for (std::size_t year = 0; year < series.years.size(); ++year)
       add(year_of(compared, year), series.years[year]);
   }
@@ -74,16 +71,17 @@ Json compared_json(const plan::Comparison& compared) {
              {"months", Json::array()},
              {"years", Json::array()}};
     for (std::size_t month = 0; month < series.months.size(); ++month)
-      row["months"].push_back(between_json(month_of(months[month]), series.months[month]));
+      row["months"].push_back(between_json(iso_month(months[month]), series.months[month]));
     for (std::size_t year = 0; year < series.years.size(); ++year)
       row["years"].push_back(between_json(year_of(compared, year), series.years[year]));
     json["series"].push_back(std::move(row));
   }
   for (const auto& light : compared.full) {
     const auto side = [&](double offered, const std::vector<double>& over, std::size_t worst) {
-      return Json{{"square_metres", offered},
-                  {"over_full", over},
-                  {"worst_month", over[worst] > 0 ? Json(month_of(months[worst])) : Json(nullptr)}};
+      return Json{
+          {"square_metres", offered},
+          {"over_full", over},
+          {"worst_month", over[worst] > 0 ? Json(iso_month(months[worst])) : Json(nullptr)}};
     };
     json["full"].push_back(
         {{"name", light.name},

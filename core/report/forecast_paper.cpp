@@ -2,6 +2,7 @@
 #include "core/report/forecast_paper.h"
 
 #include "core/base/heading.h"
+#include "core/base/month.h"
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/plan/shown_units.h"
@@ -23,10 +24,6 @@ using plan::Shown;
 constexpr std::array<Shown, 10> in_order{
     Shown::into, Shown::standing, Shown::mix,          Shown::part,       Shown::square_metres,
     Shown::load, Shown::ready,    Shown::place_metres, Shown::place_load, Shown::unplaced_metres};
-
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
-}
 
 std::vector<std::size_t> series_of(const plan::Forecast& forecast, Shown shown) {
   std::vector<std::size_t> places;
@@ -55,7 +52,7 @@ PlanTable ranges(const plan::Forecast& forecast, Shown shown,
   for (const auto at : columns)
     table.header.emplace_back(name_of(forecast.series()[at]));
   for (std::size_t month = 0; month < forecast.months().size(); ++month) {
-    std::vector<Cell> row{month_of(forecast.months()[month])};
+    std::vector<Cell> row{iso_month(forecast.months()[month])};
     bool some = false;
     for (const auto at : columns) {
       const auto range = forecast.range(at, month);
@@ -82,7 +79,7 @@ PlanTable numbers(const plan::Forecast& forecast, Shown shown) {
   for (const auto at : series_of(forecast, shown))
     for (std::size_t month = 0; month < forecast.months().size(); ++month) {
       const auto range = forecast.range(at, month);
-      table.rows.push_back({month_of(forecast.months()[month]), name_of(forecast.series()[at]),
+      table.rows.push_back({iso_month(forecast.months()[month]), name_of(forecast.series()[at]),
                             number(range.low), number(range.middle), number(range.high),
                             number(forecast.mean(at, month)), unit});
     }

@@ -2,6 +2,7 @@
 #include "core/report/forecast_report.h"
 
 #include "core/base/csv.h"
+#include "core/base/month.h"
 #include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/plan/offered.h"
@@ -37,10 +38,6 @@ constexpr std::array<Spelt, 10> spelt{
 
 const Spelt& spelt_of(Shown shown) {
   return *std::ranges::find(spelt, shown, &Spelt::shown);
-}
-
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
 }
 
 Json number(double value) {
@@ -142,7 +139,7 @@ std::string forecast_csv(const plan::Forecast& forecast, const book::Title& titl
     for (std::size_t month = 0; month < forecast.months().size(); ++month) {
       const auto range = forecast.range(at, month);
       text +=
-          csv_line({month_of(forecast.months()[month]), std::string(word_of(series.shown)),
+          csv_line({iso_month(forecast.months()[month]), std::string(word_of(series.shown)),
                     for_spreadsheet(series.name), write_real(range.low), write_real(range.middle),
                     write_real(range.high), write_real(forecast.mean(at, month)),
                     std::string(unit_of(series.shown)), title.invented ? "yes" : "no"});
@@ -167,7 +164,7 @@ Json forecast_json(const plan::Forecast& forecast, const plan::ForecastInput& in
             {"remarks", forecast.ways().remarks},
             {"rules", forecast_rules(input)}};
   for (const auto month : forecast.months())
-    json["months"].push_back(month_of(month));
+    json["months"].push_back(iso_month(month));
   for (std::size_t at = 0; at < forecast.series().size(); ++at) {
     const auto& series = forecast.series()[at];
     Json row{{"what", word_of(series.shown)}, {"name", series.name},
@@ -190,7 +187,7 @@ Json forecast_json(const plan::Forecast& forecast, const plan::ForecastInput& in
          {"square_metres", one.offered},
          {"over_full", one.over},
          {"likely_full_from",
-          one.likely_full ? Json(month_of(forecast.months()[*one.likely_full])) : Json(nullptr)}});
+          one.likely_full ? Json(iso_month(forecast.months()[*one.likely_full])) : Json(nullptr)}});
   for (const auto& lot : forecast.ways().left_out)
     json["left_out"].push_back({{"code", lot.code.text()}, {"count", lot.count}, {"why", lot.why}});
   return json;

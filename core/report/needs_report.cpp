@@ -2,6 +2,7 @@
 #include "core/report/needs_report.h"
 
 #include "core/base/csv.h"
+#include "core/base/month.h"
 #include "core/base/number.h"
 #include "core/base/phrase.h"
 
@@ -11,10 +12,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
-}
-
 /// Rows of one series.
 class Series {
  public:
@@ -23,7 +20,7 @@ class Series {
   void add(const std::string& what, std::string_view name, const plan::ByMonth& values,
            const std::string& unit) {
     for (std::size_t at = 0; at < values.size(); ++at)
-      text_ += csv_line({month_of(needs_.months[at]), what, for_spreadsheet(name),
+      text_ += csv_line({iso_month(needs_.months[at]), what, for_spreadsheet(name),
                          write_real(values[at]), unit, title_.invented ? "yes" : "no"});
   }
   [[nodiscard]] std::string text() const { return text_; }
@@ -57,7 +54,7 @@ Json json_of(const plan::SpaceNeeds& space, const plan::Needs& needs) {
           {"today", space.today},
           {"needed", space.needed},
           {"first_month_over",
-           space.first_over ? Json(month_of(needs.months[*space.first_over])) : Json(nullptr)},
+           space.first_over ? Json(iso_month(needs.months[*space.first_over])) : Json(nullptr)},
           {"told", space.told}};
 }
 
@@ -115,7 +112,7 @@ Json needs_json(const plan::Needs& needs, const book::Title& title) {
             {"remarks", needs.remarks},
             {"rules", needs_rules()}};
   for (const auto month : needs.months)
-    json["months"].push_back(month_of(month));
+    json["months"].push_back(iso_month(month));
   for (const auto& pot : needs.pots)
     json["pots"].push_back(json_of(pot));
   for (const auto& space : needs.space)

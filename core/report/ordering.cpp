@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/ordering.h"
 
+#include "core/base/month.h"
 #include "core/base/phrase.h"
 
 #include <fmt/format.h>
@@ -14,10 +15,6 @@ namespace coneline::report {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
-}
 
 plan::Store store_of(const std::vector<book::Good>& goods, const std::string& name) {
   const auto found = std::ranges::find(goods, name, &book::Good::name);
@@ -90,7 +87,7 @@ Json order_json(const Ordered& ordered) {
                               {"litres", line.litres},
                               {"cents", line.cents},
                               {"kilograms", line.kilograms ? Json(*line.kilograms) : Json(nullptr)},
-                              {"for_month", month_of(line.for_month)}});
+                              {"for_month", iso_month(line.for_month)}});
   return json;
 }
 
@@ -122,14 +119,14 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
         {line.order_by.iso(), line.good, line.supplier, Word{book::word(line.form)}, line.packs,
          readers(Quantity::litres, line.litres), static_cast<double>(line.cents) / per_cent,
          line.kilograms ? Cell(readers(Quantity::kilograms, *line.kilograms)) : Cell(),
-         month_of(line.for_month)});
+         iso_month(line.for_month)});
   paper.tables.push_back(std::move(orders));
   PlanTable needs{
       phrase("needed, {}", unit_word(language().units(), Quantity::litres)), {Word{"month"}}, {}};
   for (const auto& good : ordered.goods)
     needs.header.emplace_back(good.good);
   for (std::size_t month = 0; month < months.size(); ++month) {
-    std::vector<Cell> row{month_of(months[month])};
+    std::vector<Cell> row{iso_month(months[month])};
     for (const auto& good : ordered.goods)
       row.emplace_back(readers(Quantity::litres, good.litres[month]));
     needs.rows.push_back(std::move(row));

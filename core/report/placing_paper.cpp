@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/placing_paper.h"
 
+#include "core/base/month.h"
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
 #include "core/work/origin_said.h"
@@ -15,10 +16,6 @@ namespace coneline::report {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-std::string month_of(Date month) {
-  return month.iso().substr(0, 7);
-}
 
 double rounded(double value, double parts = 100) {
   return std::round(value * parts) / parts;
@@ -39,7 +36,7 @@ PlanTable to_do(const plan::PlacingInput& input, const plan::Placing& placing) {
                   {}};
   for (const auto& move : placing.moves) {
     const auto& piece = input.pieces[move.piece];
-    table.rows.push_back({month_of(placing.months[move.month]), piece.code.text(),
+    table.rows.push_back({iso_month(placing.months[move.month]), piece.code.text(),
                           name_of(piece.cross), input.registers.pot(piece.pot).name,
                           rounded(piece.containers[move.month], 10), name_of(input, move.from),
                           name_of(input, move.to)});
@@ -58,7 +55,7 @@ PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing)
         if (placed.places[month] != place.id)
           continue;
         const auto& piece = input.pieces[placed.piece];
-        table.rows.push_back({month_of(placing.months[month]), place.name, piece.code.text(),
+        table.rows.push_back({iso_month(placing.months[month]), place.name, piece.code.text(),
                               name_of(piece.cross), input.registers.pot(piece.pot).name,
                               rounded(piece.containers[month], 10)});
       }
@@ -68,7 +65,7 @@ PlanTable benches(const plan::PlacingInput& input, const plan::Placing& placing)
 PlanTable room(const plan::PlacingInput& input, const plan::Placing& placing) {
   PlanTable table{phrase("room taken, %"), {Word{"place"}}, {}};
   for (const auto month : placing.months)
-    table.header.emplace_back(month_of(month));
+    table.header.emplace_back(iso_month(month));
   constexpr double per_cent = 100;
   for (const auto& [place, taken] : placing.taken) {
     std::vector<Cell> row{input.registers.place(place).name};
@@ -137,7 +134,7 @@ Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing)
             {"taken", Json::object()}};
   for (const auto& move : placing.moves) {
     const auto from = name_of(input, move.from);
-    json["to_do"].push_back({{"month", month_of(placing.months[move.month])},
+    json["to_do"].push_back({{"month", iso_month(placing.months[move.month])},
                              {"lot", input.pieces[move.piece].code.text()},
                              {"pot", input.registers.pot(input.pieces[move.piece].pot).name},
                              {"from", from.empty() ? Json(nullptr) : Json(from)},
@@ -147,7 +144,7 @@ Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing)
     Json lots = Json::array();
     for (const auto piece : one.pieces)
       lots.push_back(input.pieces[piece].code.text());
-    json["no_room"].push_back({{"month", month_of(placing.months[one.month])},
+    json["no_room"].push_back({{"month", iso_month(placing.months[one.month])},
                                {"light", book::word(one.light)},
                                {"square_metres", one.square_metres},
                                {"lots", lots}});
