@@ -116,7 +116,10 @@
     <name>coneline::window::PlanOrders</name>
     <message numerus="yes">
         <source> · %n day(s)</source>
-        <translation><numerusform> · %n day</numerusform><numerusform> · %n days</numerusform></translation>
+        <translation>
+            <numerusform> · %n day</numerusform>
+            <numerusform> · %n days</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n bag(s)</source>

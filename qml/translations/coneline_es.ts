@@ -3146,7 +3146,10 @@
     <name>coneline::window::PlanOrders</name>
     <message numerus="yes">
         <source> · %n day(s)</source>
-        <translation><numerusform> · %n día</numerusform><numerusform> · %n días</numerusform></translation>
+        <translation>
+            <numerusform> · %n día</numerusform>
+            <numerusform> · %n días</numerusform>
+        </translation>
     </message>
     <message>
         <source> · at least %1</source>
@@ -3555,6 +3558,10 @@
         <translation>«{}» ni siquiera puede faltar</translation>
     </message>
     <message>
+        <source>'{}' cannot stand on a label: character {} is none of 0-9 A-Z</source>
+        <translation>«{}» no puede estar en una etiqueta: el carácter {} no es ninguno de 0-9 A-Z</translation>
+    </message>
+    <message>
         <source>'{}' could not be written: {}</source>
         <translation>«{}» no pudo escribirse: {}</translation>
     </message>
@@ -3619,6 +3626,10 @@
         <translation>«{}» ocupa {} MB, más de {} MB</translation>
     </message>
     <message>
+        <source>'{}' has {} characters, {} too many for a label</source>
+        <translation>«{}» tiene {} caracteres, {} más de los que caben en una etiqueta</translation>
+    </message>
+    <message>
         <source>'{}' has {}. Over full with {:.0f} % in {}{}.</source>
         <translation>«{}» tiene {}. Rebasado con {:.0f} % en {}{}.</translation>
     </message>
@@ -3681,6 +3692,10 @@
     <message>
         <source>'{}' is made of {} instead of {}.</source>
         <translation>«{}» se hace de {} en lugar de {}.</translation>
+    </message>
+    <message>
+        <source>'{}' is named as both parents</source>
+        <translation>«{}» figura como ambos padres</translation>
     </message>
     <message>
         <source>'{}' is neither yes nor no</source>
@@ -3893,6 +3908,10 @@
     <message>
         <source>, of {}</source>
         <translation>, del {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>, of {} floaters sown {}</source>
+        <translation><numerusform>, de {} flotante sembrada {}</numerusform><numerusform>, de {} flotantes sembradas {}</numerusform></translation>
     </message>
     <message>
         <source>, to look at from {}</source>
@@ -4203,6 +4222,10 @@
         <translation>Lista de mesas</translation>
     </message>
     <message>
+        <source>Bench room by light class, {}</source>
+        <translation>Espacio de mesa por clase de luz, {}</translation>
+    </message>
+    <message>
         <source>Beside the needed ones there may be expansion, delivery_cents, lead_days, least and kilograms.</source>
         <translation>Además de las necesarias puede haber expansion, delivery_cents, lead_days, least y kilograms.</translation>
     </message>
@@ -4241,6 +4264,10 @@
     <message>
         <source>Can be emptied</source>
         <translation>Pueden vaciarse</translation>
+    </message>
+    <message>
+        <source>Chance of even one more: {}. Another month brings {}</source>
+        <translation>Probabilidad de siquiera una más: {}. Otro mes trae {}</translation>
     </message>
     <message>
         <source>Change that one.</source>
@@ -4439,10 +4466,6 @@
         <translation>Limpiar</translation>
     </message>
     <message>
-        <source>Close it there, then do it again. Nothing was changed.</source>
-        <translation>Ciérrelo allí y repítalo. No se cambió nada.</translation>
-    </message>
-    <message>
         <source>Close it, or double a quote that belongs to the text.</source>
         <translation>Ciérrelas, o duplique las comillas que sean parte del texto.</translation>
     </message>
@@ -4639,6 +4662,10 @@
         <translation>Desechar</translation>
     </message>
     <message>
+        <source>Done. Chance of even one more: {}. Another month brings {}</source>
+        <translation>Terminada. Probabilidad de siquiera una más: {}. Otro mes trae {}</translation>
+    </message>
+    <message>
         <source>Drawn {:.2f} % across, {:.2f} % down.</source>
         <translation>Dibujado a {:.2f} % de ancho, {:.2f} % de alto.</translation>
     </message>
@@ -4795,6 +4822,10 @@
         <translation>Busque una oferta con menos espera o más sitio para almacenarlo, diga qué hay, o trasplante más tarde.</translation>
     </message>
     <message>
+        <source>Finished mix, {}</source>
+        <translation>Sustrato mezclado, {}</translation>
+    </message>
+    <message>
         <source>First cone</source>
         <translation>Primer cono</translation>
     </message>
@@ -4833,18 +4864,6 @@
     <message>
         <source>Germinates</source>
         <translation>Germina</translation>
-    </message>
-    <message>
-        <source>Germination by cross</source>
-        <translation>Germinación por cruce</translation>
-    </message>
-    <message>
-        <source>Germination by cross and season</source>
-        <translation>Germinación por cruce y temporada</translation>
-    </message>
-    <message>
-        <source>Germination by season</source>
-        <translation>Germinación por temporada</translation>
     </message>
     <message>
         <source>Germination per cross</source>
@@ -5327,6 +5346,14 @@
         <translation>Va de {} a {}.</translation>
     </message>
     <message>
+        <source>It stays. Close it there, take '{}' away, then move it again.</source>
+        <translation>Se queda. Ciérrelo allí, quite «{}» y muévalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>It stays. What stands at '{}' lacks its last entries: take that away, then move it again.</source>
+        <translation>Se queda. A lo que está en «{}» le faltan las últimas anotaciones: quítelo y muévalo de nuevo.</translation>
+    </message>
+    <message>
         <source>Its counts cannot be worked with, or no seed waits in it.</source>
         <translation>No se puede trabajar con sus recuentos, o no espera semilla en ella.</translation>
     </message>
@@ -5377,14 +5404,6 @@
     <message>
         <source>Kept in</source>
         <translation>Guardado en</translation>
-    </message>
-    <message>
-        <source>Kilograms a square metre</source>
-        <translation>Kilogramos por metro cuadrado</translation>
-    </message>
-    <message>
-        <source>Kilograms a square metre in each place</source>
-        <translation>Kilogramos por metro cuadrado en cada lugar</translation>
     </message>
     <message>
         <source>Kind of paper</source>
@@ -5451,12 +5470,12 @@
         <translation>Listados y normas</translation>
     </message>
     <message>
-        <source>Litres of each part</source>
-        <translation>Litros de cada componente</translation>
+        <source>Load by light class, {}</source>
+        <translation>Carga por clase de luz, {}</translation>
     </message>
     <message>
-        <source>Litres of finished mix</source>
-        <translation>Litros de sustrato mezclado</translation>
+        <source>Load in each place, {}</source>
+        <translation>Carga en cada lugar, {}</translation>
     </message>
     <message>
         <source>Look again on</source>
@@ -5727,6 +5746,10 @@
         <translation>Nombre la carpeta que contiene las fotos.</translation>
     </message>
     <message>
+        <source>Name the male plant, or say that nobody knows the father.</source>
+        <translation>Nombre la planta masculina o diga que nadie conoce al padre.</translation>
+    </message>
+    <message>
         <source>Name the place where they stand, or a taxon.</source>
         <translation>Nombre el lugar donde están, o un taxón.</translation>
     </message>
@@ -5809,6 +5832,10 @@
     <message>
         <source>No first leaf seen yet.</source>
         <translation>Aún no se ha visto ninguna primera hoja.</translation>
+    </message>
+    <message>
+        <source>No floater was cut open or sown to its end</source>
+        <translation>Ninguna que flota se abrió ni se sembró hasta el final</translation>
     </message>
     <message>
         <source>No floaters on the table.</source>
@@ -5902,6 +5929,14 @@
         <source>Of those that are</source>
         <translation>De las que son</translation>
     </message>
+    <message numerus="yes">
+        <source>Of {} floaters cut open {}</source>
+        <translation><numerusform>De {} flotante abierta {}</numerusform><numerusform>De {} flotantes abiertas {}</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>Of {} floaters sown {}</source>
+        <translation><numerusform>De {} flotante sembrada {}</numerusform><numerusform>De {} flotantes sembradas {}</numerusform></translation>
+    </message>
     <message>
         <source>Of {} in '{}' (step {}) {:.3g} % live instead of {:.3g} %.</source>
         <translation>De {} en «{}» (paso {}) sobrevive el {:.3g} % en lugar del {:.3g} %.</translation>
@@ -5977,6 +6012,10 @@
     <message>
         <source>Parts by volume</source>
         <translation>Partes en volumen</translation>
+    </message>
+    <message>
+        <source>Parts of the mixes, {}</source>
+        <translation>Componentes de los sustratos, {}</translation>
     </message>
     <message>
         <source>Passes</source>
@@ -6161,6 +6200,10 @@
     <message>
         <source>Room on the benches is not asked about.</source>
         <translation>No se pregunta por el espacio en las mesas.</translation>
+    </message>
+    <message>
+        <source>Room taken in each place, {}</source>
+        <translation>Espacio ocupado en cada lugar, {}</translation>
     </message>
     <message>
         <source>Room: what the measured places offer less what stands there on the day; what will be sold or planted out until the plants are there is not foreseen.</source>
@@ -6361,18 +6404,6 @@
     <message>
         <source>Split it.</source>
         <translation>Divídala.</translation>
-    </message>
-    <message>
-        <source>Square metres of bench, by light class</source>
-        <translation>Metros cuadrados de mesa, por clase de luz</translation>
-    </message>
-    <message>
-        <source>Square metres taken in each place</source>
-        <translation>Metros cuadrados ocupados en cada lugar</translation>
-    </message>
-    <message>
-        <source>Square metres without a place yet</source>
-        <translation>Metros cuadrados todavía sin lugar</translation>
     </message>
     <message>
         <source>Standing counts and room are those of the month's end, pots touching.</source>
@@ -6843,6 +6874,10 @@
         <translation>Sin «{}» ({:.2f} m²{}); {} lotes que están allí necesitan otro lugar.</translation>
     </message>
     <message>
+        <source>Without a place yet, {}</source>
+        <translation>Todavía sin lugar, {}</translation>
+    </message>
+    <message>
         <source>Write 10 % as 0.1; it is at most 1.</source>
         <translation>Escriba 10 % como 0.1; es a lo sumo 1.</translation>
     </message>
@@ -6963,10 +6998,6 @@
         <translation>Escríbalo como 2027-05.</translation>
     </message>
     <message>
-        <source>Write its botanical name.</source>
-        <translation>Escriba su nombre botánico.</translation>
-    </message>
-    <message>
         <source>Write its name and its parts, as bark=4,sand=1.</source>
         <translation>Escriba su nombre y sus componentes, como corteza=4,arena=1.</translation>
     </message>
@@ -6985,6 +7016,10 @@
     <message>
         <source>Write since when it is there.</source>
         <translation>Escriba desde cuándo está.</translation>
+    </message>
+    <message>
+        <source>Write that botanical name, or give a new plant another name.</source>
+        <translation>Escriba ese nombre botánico o dé otro nombre a la planta nueva.</translation>
     </message>
     <message>
         <source>Write the botanical name.</source>
@@ -7847,10 +7882,6 @@
         <translation>vacío: lo que el libro dice del taxón</translation>
     </message>
     <message>
-        <source>en</source>
-        <translation>es</translation>
-    </message>
-    <message>
         <source>entry {}</source>
         <translation>anotación {}</translation>
     </message>
@@ -8202,10 +8233,6 @@
         <translation>expedido</translation>
     </message>
     <message>
-        <source>heading: kg</source>
-        <translation>kg</translation>
-    </message>
-    <message>
         <source>heading: last link</source>
         <translation>último eslabón</translation>
     </message>
@@ -8216,10 +8243,6 @@
     <message>
         <source>heading: left out</source>
         <translation>excluida</translation>
-    </message>
-    <message>
-        <source>heading: litres</source>
-        <translation>litros</translation>
     </message>
     <message>
         <source>heading: looked up</source>
@@ -8550,8 +8573,16 @@
         <translation>se dice que viene de {}, una planta hembra: corrija el sexo o la planta</translation>
     </message>
     <message>
+        <source>it ran out</source>
+        <translation>se acabó</translation>
+    </message>
+    <message>
         <source>its first pass was {} days ago</source>
         <translation>su primera pasada fue hace {} días</translation>
+    </message>
+    <message>
+        <source>its new name is taken</source>
+        <translation>su nuevo nombre ya está en uso</translation>
     </message>
     <message>
         <source>its standard error</source>
@@ -8688,10 +8719,6 @@
     <message>
         <source>litres</source>
         <translation>litros</translation>
-    </message>
-    <message>
-        <source>litres needed</source>
-        <translation>litros necesarios</translation>
     </message>
     <message>
         <source>litres of a tray or pot that the book lacks</source>
@@ -8858,6 +8885,10 @@
         <translation>nombre o fórmula del híbrido</translation>
     </message>
     <message>
+        <source>needed, {}</source>
+        <translation>necesario, {}</translation>
+    </message>
+    <message>
         <source>needs of {} months</source>
         <translation>necesidades de {} meses</translation>
     </message>
@@ -8892,10 +8923,6 @@
     <message>
         <source>no figure yet</source>
         <translation>todavía sin cifra</translation>
-    </message>
-    <message>
-        <source>no floater was cut open or sown to its end</source>
-        <translation>ninguna que flota se abrió ni se sembró hasta el final</translation>
     </message>
     <message>
         <source>no frost</source>
@@ -9234,14 +9261,6 @@
         <translation>de {}</translation>
     </message>
     <message>
-        <source>of {} cut open {} {} filled</source>
-        <translation>de {} abiertas {} {} llenas</translation>
-    </message>
-    <message>
-        <source>of {} sown {} came up</source>
-        <translation>de {} sembradas nacieron {}</translation>
-    </message>
-    <message>
         <source>old since {}</source>
         <translation>viejo desde el {}</translation>
     </message>
@@ -9260,6 +9279,10 @@
     <message>
         <source>one end of the range is empty</source>
         <translation>un extremo del intervalo está vacío</translation>
+    </message>
+    <message>
+        <source>one lot</source>
+        <translation>un lote</translation>
     </message>
     <message>
         <source>open</source>
@@ -10053,6 +10076,10 @@
         <translation>la columna «{}» está dos veces en el encabezado</translation>
     </message>
     <message>
+        <source>the column {} holds no text</source>
+        <translation>la columna {} no contiene texto</translation>
+    </message>
+    <message>
         <source>the column {} holds no whole number</source>
         <translation>la columna {} no contiene un número entero</translation>
     </message>
@@ -10334,10 +10361,6 @@
     <message>
         <source>the plant the pollen came from, by name or code</source>
         <translation>la planta de la que vino el polen, por nombre o código</translation>
-    </message>
-    <message>
-        <source>the plant's taxon is not given</source>
-        <translation>no se dice el taxón de la planta</translation>
     </message>
     <message>
         <source>the pollen {}, {} days old, was not tested, and is reckoned as all viable</source>
@@ -11020,6 +11043,10 @@
         <source>{} came in</source>
         <translation>entraron {}</translation>
     </message>
+    <message numerus="yes">
+        <source>{} came up</source>
+        <translation><numerusform>nació {}</numerusform><numerusform>nacieron {}</numerusform></translation>
+    </message>
     <message>
         <source>{} cannot be female: the pollen {} came from it</source>
         <translation>{} no puede ser hembra: de ella salió el polen {}</translation>
@@ -11181,13 +11208,6 @@
     <message>
         <source>{} fits: at most {:.2f} of {}.</source>
         <translation>{} cabe: a lo sumo {:.2f} de {}.</translation>
-    </message>
-    <message numerus="yes">
-        <source>{} floaters</source>
-        <translation>
-            <numerusform>{} que flota</numerusform>
-            <numerusform>{} que flotan</numerusform>
-        </translation>
     </message>
     <message>
         <source>{} floaters, {} opened</source>
@@ -11395,6 +11415,10 @@
     <message>
         <source>{} is in the book</source>
         <translation>{} está en el libro</translation>
+    </message>
+    <message>
+        <source>{} is in the book as {}</source>
+        <translation>{} consta en el libro como {}</translation>
     </message>
     <message>
         <source>{} is in the hand already</source>
@@ -12085,6 +12109,10 @@
         <source>{} weighings are too few to compare</source>
         <translation>{} pesadas son muy pocas para comparar</translation>
     </message>
+    <message numerus="yes">
+        <source>{} were filled</source>
+        <translation><numerusform>{} estaba llena</numerusform><numerusform>{} estaban llenas</numerusform></translation>
+    </message>
     <message>
         <source>{} with a leaf</source>
         <translation>{} con hoja</translation>
@@ -12185,8 +12213,12 @@
         <translation>{}: {} contadas, como dice el libro</translation>
     </message>
     <message>
-        <source>{}: {} counted, the book had {}; {} {}, noted as unexplained</source>
-        <translation>{}: {} contadas, el libro tenía {}; {} {}, anotadas sin explicación</translation>
+        <source>{}: {} counted, the book had {}; {} missing, noted as unexplained</source>
+        <translation>{}: {} contadas, el libro tenía {}; faltan {}, anotadas sin explicación</translation>
+    </message>
+    <message>
+        <source>{}: {} counted, the book had {}; {} more, noted as unexplained</source>
+        <translation>{}: {} contadas, el libro tenía {}; {} de más, anotadas sin explicación</translation>
     </message>
     <message>
         <source>{}: {} dead, {} left; the next look from {}</source>
@@ -12235,10 +12267,6 @@
     <message>
         <source>{}; {}. Sow them.</source>
         <translation>{}; {}. Siémbrelas.</translation>
-    </message>
-    <message>
-        <source>{}Chance of even one more: {}. Another month brings {}</source>
-        <translation>{}Probabilidad de siquiera una más: {}. Otro mes trae {}</translation>
     </message>
     <message>
         <source>{}{} earlier cones of {}</source>
