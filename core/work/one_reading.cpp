@@ -21,7 +21,7 @@ const std::vector<book::Lot>& OneReading::lots() {
 const store::Sweep& OneReading::sweep() {
   using book::Verb;
   return once(sweep_, [&] {
-    return store::Sweep(reading_, day_,
+    return store::Sweep(reading_, day_.value_or(Date()),
                         {Verb::pollinate, Verb::harvest, Verb::check_scales, Verb::watch_male_cone,
                          Verb::collect_pollen, Verb::test_pollen, Verb::discard_pollen, Verb::clean,
                          Verb::store, Verb::plan_move, Verb::want_label, Verb::print_label,

@@ -23,10 +23,12 @@ namespace coneline::work {
 class OneReading {
  public:
   /// What is counted up to a day is counted up to this one; without it nothing may ask for that.
-  OneReading(store::Reading& reading, const book::Registers& registers, Date day = {})
+  OneReading(store::Reading& reading, const book::Registers& registers,
+             std::optional<Date> day = std::nullopt)
       : reading_(reading), registers_(registers), day_(day) {}
 
-  [[nodiscard]] Date day() const { return day_; }
+  /// Throws where none was given.
+  [[nodiscard]] Date day() const { return day_.value(); }
   [[nodiscard]] store::Reading& reading() { return reading_; }
   [[nodiscard]] const book::Registers& registers() const { return registers_; }
 
@@ -47,7 +49,7 @@ class OneReading {
  private:
   store::Reading& reading_;
   const book::Registers& registers_;
-  Date day_;
+  std::optional<Date> day_;
   std::optional<std::vector<book::Lot>> lots_;
   std::optional<store::Sweep> sweep_;
   std::map<book::Verb, std::vector<book::Entry>> standing_; ///< asked for before any sweep
