@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whole tasks at the real window: six with the keyboard alone, one with the mouse alone, one with a
+// Whole tasks at the real window: seven with the keyboard alone, one with the mouse alone, one with a
 // hand scanner that types. Each ends with what stands in the book, and with the book proven.
 #include "core/store/proof.h"
 #include "core/work/round.h"
