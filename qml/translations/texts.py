@@ -80,7 +80,8 @@ class Texts:
 
     def add(self, context, source, plural=False):
         if re.search(r"[A-Za-z]{2,}", re.sub(r"\{[^}]*\}|%[\dn]", "", source)):
-            self.all[(context, source)] = self.all.get((context, source), False) or plural
+            if self.all.setdefault((context, source), plural) != plural:
+                sys.exit(f"'{source}' [{context}] is said with a count and without: one text cannot be both.")
 
 
 def gather_cpp(path, texts):

@@ -18,7 +18,7 @@ def faults_after(change):
         change(copy)
         ran = subprocess.run([sys.executable, str(copy / "qml/translations/texts.py"), "check"],
                              capture_output=True, text=True, check=False)
-        return ran.returncode, ran.stdout
+        return ran.returncode, ran.stdout + ran.stderr
 
 
 def replaced(name, old, new):
@@ -38,6 +38,8 @@ CASES = {
     "a place of a page lost": (replaced(SPANISH, "Hoy, %1", "Hoy"), 1, "%1 in one only"),
     "a new text": (replaced("core/work/sow.cpp", '"Give at least one."', '"Give at least a few."'), 1,
                    "'Give at least a few.' is unfinished"),
+    "a text with a count and without": (replaced("core/work/sow.cpp", '"Give at least one."', '"{} moves"'), 1,
+                                        "with a count and without"),
     "a text outside qsTr": (replaced("qml/stations/TodayList.qml", 'qsTr("by day")', '"by day"'), 1, "is not in qsTr"),
     "a plural form lost": (replaced("qml/translations/coneline_en.ts", "<numerusform>%n due</numerusform>", ""), 1,
                            "is unfinished"),
