@@ -17,11 +17,12 @@ void pots_due(const DueGround& ground, DueList& list) {
         route->steps, [&](const auto& each) { return each.pot == line.lot.pot; });
     if (step == route->steps.end() || std::next(step) == route->steps.end())
       continue;
-    list.add({DueKind::pot_on, line.lot.code, 0, line.since->plus_part_months(step->months.low),
-              line.since->plus_part_months(step->months.high),
-              phrase("{} plants of {} into '{}'", line.total(), origin_said(line.origin.name),
-                     ground.registers.pot(std::next(step)->pot).name),
-              line.place});
+    list.add(
+        {DueKind::pot_on, line.lot.code, 0, line.since->plus_part_months(step->months.low),
+         line.since->plus_part_months(step->months.high),
+         phrase_n(line.total(), "{} plant of {} into '{}'", "{} plants of {} into '{}'",
+                  origin_said(line.origin.name), ground.registers.pot(std::next(step)->pot).name),
+         line.place});
   }
 }
 

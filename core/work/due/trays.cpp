@@ -17,8 +17,8 @@ void trays_due(const DueGround& ground, DueList& list) {
     const auto last = looks.last ? *looks.last : line.since.value_or(ground.day);
     list.add({DueKind::inspect, line.lot.code, looks.times,
               last.plus_days(ground.habits.days_between_looks), std::nullopt,
-              phrase("{} seeds of {}: look for roots and leaves", sown->second,
-                     origin_said(line.origin.name)),
+              phrase_n(sown->second, "{} seed of {}: look for roots and leaves",
+                       "{} seeds of {}: look for roots and leaves", origin_said(line.origin.name)),
               line.place});
   }
   seedlings_due(ground, list);
@@ -35,8 +35,8 @@ void seedlings_due(const DueGround& ground, DueList& list) {
     const auto& months = route->steps.front().months;
     list.add({DueKind::pot, line.lot.code, 0, line.since->plus_part_months(months.low),
               line.since->plus_part_months(months.high),
-              phrase("{} seedlings of {} can go into pots", leaves->second,
-                     origin_said(line.origin.name)),
+              phrase_n(leaves->second, "{} seedling of {} can go into a pot",
+                       "{} seedlings of {} can go into pots", origin_said(line.origin.name)),
               line.place});
   }
 }
