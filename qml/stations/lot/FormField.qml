@@ -110,7 +110,10 @@ Column {
             shown: entry.shown
             chosen: entry.value
             says: entry.label
-            onPicked: value => entry.form.set(entry.key, value)
+            onPicked: value => {
+                chosen = value;
+                entry.form.set(entry.key, value);
+            }
         }
     }
 }
