@@ -25,6 +25,10 @@ Item {
     function settle(): bool {
         return (!inspect.made || inspect.made.settle()) && (!table.made || table.made.settle());
     }
+    /// Back from a form that was begun on the way to another; false where there is none.
+    function stepBack(): bool {
+        return form.made !== null && form.made.stepBack();
+    }
 
     WhenShown {
         id: table
@@ -34,7 +38,7 @@ Item {
         file: "stations/table/TablePage.qml"
         given: ({
                 "session": side.session,
-                "batch": visible ? side.chosen : ""
+                "batch": shown ? side.chosen : ""
             })
     }
     Connections {
@@ -55,7 +59,7 @@ Item {
         file: "stations/trays/InspectPage.qml"
         given: ({
                 "session": side.session,
-                "tray": visible ? side.chosen : ""
+                "tray": shown ? side.chosen : ""
             })
     }
     Connections {
@@ -80,7 +84,7 @@ Item {
         given: ({
                 "session": side.session,
                 "code": side.chosen,
-                "deed": visible ? side.deed : ""
+                "deed": shown ? side.deed : ""
             })
     }
     Connections {
@@ -101,7 +105,7 @@ Item {
         file: "stations/lot/LotPage.qml"
         given: ({
                 "session": side.session,
-                "code": side.chosen
+                "code": shown ? side.chosen : ""
             })
     }
     Connections {
@@ -122,8 +126,8 @@ Item {
         file: "stations/labels/LabelsPage.qml"
         given: ({
                 "session": side.session,
-                "station": visible ? side.page : "",
-                "first": visible ? side.chosen : ""
+                "station": shown ? side.page : "",
+                "first": shown ? side.chosen : ""
             })
     }
     Connections {
