@@ -32,7 +32,7 @@ Window {
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start" || window.page === "look" || window.page === "book")
+        if (whole.shown)
             window.page = "today";
         ready.focusField();
         return true;
@@ -160,8 +160,6 @@ Window {
     }
 
     Item {
-        id: desk
-
         anchors.fill: parent
         focus: true
         // A scan or typing that nobody else takes goes into the ready field.
@@ -194,8 +192,6 @@ Window {
             onWanted: page => window.go(page)
         }
         Item {
-            id: body
-
             anchors.left: window.lineAtEdge ? strip.right : parent.left
             anchors.right: parent.right
             anchors.top: window.lineAtEdge ? parent.top : strip.bottom
@@ -260,7 +256,6 @@ Window {
                 anchors.leftMargin: window.helping && !window.tall ? helpPane.width : 0
                 session: window.session
                 page: window.page
-                tall: window.tall
                 onEntered: made => window.open(made, false)
                 onOpened: code => window.open(code, false)
                 onLetter: text => ready.take(text)
@@ -276,13 +271,9 @@ Window {
                 given: ({
                         "wanted": [window.labelling ? "labels" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
                     })
-            }
-            Connections {
-                target: helpPane.item
-
-                function onClosed() {
-                    window.help();
-                }
+                heard: ({
+                        "closed": window.help
+                    })
             }
         }
         ReadyBar {

@@ -40,16 +40,10 @@ Item {
                 "session": side.session,
                 "batch": shown ? side.chosen : ""
             })
-    }
-    Connections {
-        target: table.item
-
-        function onClosed() {
-            side.closed();
-        }
-        function onLetter(text: string) {
-            side.letter(text);
-        }
+        heard: ({
+                "closed": side.closed,
+                "letter": side.letter
+            })
     }
     WhenShown {
         id: inspect
@@ -61,19 +55,11 @@ Item {
                 "session": side.session,
                 "tray": shown ? side.chosen : ""
             })
-    }
-    Connections {
-        target: inspect.item
-
-        function onClosed() {
-            side.closed();
-        }
-        function onEntered() {
-            side.entered("");
-        }
-        function onLetter(text: string) {
-            side.letter(text);
-        }
+        heard: ({
+                "closed": side.closed,
+                "entered": () => side.entered(""),
+                "letter": side.letter
+            })
     }
     WhenShown {
         id: form
@@ -86,20 +72,12 @@ Item {
                 "code": side.chosen,
                 "deed": shown ? side.deed : ""
             })
-    }
-    Connections {
-        target: form.item
-
-        function onClosed() {
-            side.closed();
-        }
-        function onEntered(made: string) {
-            side.entered(made);
-        }
+        heard: ({
+                "closed": side.closed,
+                "entered": side.entered
+            })
     }
     WhenShown {
-        id: lot
-
         anchors.fill: parent
         shown: side.chosen !== "" && side.deed === "" && !inspect.shown && !table.shown && !side.labelling
         file: "stations/lot/LotPage.qml"
@@ -107,20 +85,12 @@ Item {
                 "session": side.session,
                 "code": shown ? side.chosen : ""
             })
-    }
-    Connections {
-        target: lot.item
-
-        function onWanted(verb: string) {
-            side.wanted(verb);
-        }
-        function onOpened(code: string) {
-            side.opened(code);
-        }
+        heard: ({
+                "wanted": side.wanted,
+                "opened": side.opened
+            })
     }
     WhenShown {
-        id: labels
-
         anchors.fill: parent
         shown: side.labelling
         file: "stations/labels/LabelsPage.qml"
@@ -129,13 +99,9 @@ Item {
                 "station": shown ? side.page : "",
                 "first": shown ? side.chosen : ""
             })
-    }
-    Connections {
-        target: labels.item
-
-        function onClosed() {
-            side.closed();
-        }
+        heard: ({
+                "closed": side.closed
+            })
     }
     NothingChosen {
         id: nothing
