@@ -317,6 +317,34 @@ TEST(Window, BeginsABookWithItsFirstCone) {
   EXPECT_EQ(shown.get("chosen").toString().left(1), "C");
 }
 
+TEST(Window, LaysNoScrollMarkOverWordsOrButtons) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto in_window = [](QQuickItem* item) {
+    return item->mapRectToScene({0, 0, item->width(), item->height()});
+  };
+  for (const auto& [page, view] :
+       {std::pair("results", "results-empty"), {"round", "roundPictures"}}) {
+    SCOPED_TRACE(view);
+    shown.set("page", page);
+    shown.resize(wide);
+    shown.tap(view);
+    shown.resize({wide.width(), 560}); // there is more of it than can be seen
+    const auto items = shown.items();
+    int marks = 0;
+    for (auto* mark : items) {
+      if (!QByteArray(mark->metaObject()->className()).startsWith("ScrollMark"))
+        continue;
+      ++marks;
+      for (auto* item : items)
+        if (item->inherits("QQuickText") || item->inherits("QQuickButton")) {
+          const auto common = in_window(mark) & in_window(item);
+          EXPECT_TRUE(common.isEmpty()) << item->property("text").toString().toStdString();
+        }
+    }
+    EXPECT_GT(marks, 0);
+  }
+}
+
 /// What a screen reader says of it: rows are made anew as a list scrolls, their names stay.
 QString spoken(QQuickItem* item) {
   return QAccessible::queryAccessibleInterface(item)->text(QAccessible::Name);
