@@ -8,7 +8,7 @@ Item {
 
     required property Session session
     property string tray: ""
-    readonly property bool narrow: width < 560
+    readonly property bool narrow: width < Look.wide(560)
     signal closed
     signal entered
     signal letter(string text)
