@@ -33,9 +33,9 @@ std::string count_text(const stats::CountRange& seeds) {
 
 std::string told_of(const TrayDone& tray) {
   const auto& coming = tray.tray.coming;
-  auto text =
-      phrase("{}Chance of even one more: {}. Another month brings {}", tray.done ? "Done. " : "",
-             chance_text(coming.chance_of_one), count_text(coming.within.front().seeds));
+  auto text = phrase("{}Chance of even one more: {}. Another month brings {}",
+                     tray.done ? phrase("Done. ") : std::string(),
+                     chance_text(coming.chance_of_one), count_text(coming.within.front().seeds));
   if (tray.cents_a_month)
     text += phrase(" and costs {:.2f} of bench", *tray.cents_a_month / 100);
   text += ".";

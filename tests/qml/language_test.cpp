@@ -4,12 +4,14 @@
 #include "qml/models/form.h"
 #include "qml/models/germination_results.h"
 #include "qml/models/label_print.h"
+#include "qml/models/trays_to_empty.h"
 #include "qml/models/wording.h"
 #include "tests/qml/shown_window.h"
 
 #include <QFile>
 #include <QLocale>
 #include <QRegularExpression>
+#include <QTest>
 #include <gtest/gtest.h>
 
 namespace coneline::window {
@@ -92,6 +94,22 @@ TEST_F(InLanguage, WhatIsSavedAndPrintedIsInItToo) {
   EXPECT_TRUE(html.contains("<h2>Clasificación</h2>"));
   EXPECT_FALSE(html.contains(", likely "));
   EXPECT_FALSE(html.contains(QRegularExpression("[0-9]\\.[0-9] %"))) << "decimals are said";
+}
+
+TEST_F(InLanguage, ABoughtBatchOfATrayToEmptyHasItsDayAsTheLocaleDoes) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  TraysToEmpty trays;
+  trays.set_session(&shown.session());
+  auto* rows = qvariant_cast<Rows*>(trays.property("rows"));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return rows->size() > 0; }, 60000));
+  int bought = 0;
+  for (int i = 0; i < rows->size(); ++i) {
+    const auto cross = rows->value(i, "cross").toString();
+    EXPECT_FALSE(cross.contains(QRegularExpression("\\d{4}-\\d\\d-\\d\\d"))) << cross.toStdString();
+    bought += cross.contains(QRegularExpression("^Q\\w+ del? \\d{1,2}/\\d{1,2}/\\d{4}")) ? 1 : 0;
+  }
+  EXPECT_GT(bought, 0);
 }
 
 TEST_F(InLanguage, ReadyLayoutsAndStocksAreChosenByTheirNamesAndSaid) {
