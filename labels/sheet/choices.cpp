@@ -29,6 +29,12 @@ void add_those_not_there(std::vector<Row>& rows, const std::vector<Row>& more) {
       rows.push_back(row);
 }
 
+/// What stands in no book is ready without any.
+template <class Row>
+std::string said(const Row& row) {
+  return row.id.stored() ? row.name : phrase_of(row.name);
+}
+
 } // namespace
 
 std::vector<Stock> stocks_of(const book::LabelRecords& records) {
@@ -39,10 +45,18 @@ std::vector<Stock> stocks_of(const book::LabelRecords& records) {
 
 std::vector<book::LabelLayout> layouts_of(const book::LabelRecords& records) {
   auto layouts = records.layouts;
-  add_those_not_there(layouts, {{{}, "everything", true, true, true, true, true},
-                                {{}, "cross and date", true, false, true, false, false},
-                                {{}, "code alone", false, false, false, false, false}});
+  add_those_not_there(layouts, {{{}, to_phrase("everything"), true, true, true, true, true},
+                                {{}, to_phrase("cross and date"), true, false, true, false, false},
+                                {{}, to_phrase("code alone"), false, false, false, false, false}});
   return layouts;
+}
+
+std::string name_said(const Stock& stock) {
+  return said(stock);
+}
+
+std::string name_said(const book::LabelLayout& layout) {
+  return said(layout);
 }
 
 Result<Stock> stock_named(const book::LabelRecords& records, const std::string& name) {

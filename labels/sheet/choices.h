@@ -16,6 +16,11 @@ std::vector<Stock> stocks_of(const book::LabelRecords& records);
 /// The layouts that are ready ("everything", "code alone", …) after those of the book.
 std::vector<book::LabelLayout> layouts_of(const book::LabelRecords& records);
 
+/// Their names as they are said to a person. Those that are ready are said in the language of who
+/// reads them and chosen by the names they have; what the grower named stays as it is.
+std::string name_said(const Stock& stock);
+std::string name_said(const book::LabelLayout& layout);
+
 /// The one of this name; for an empty name the first. Fails, listing those there are.
 Result<Stock> stock_named(const book::LabelRecords& records, const std::string& name);
 Result<book::LabelLayout> layout_named(const book::LabelRecords& records, const std::string& name);

@@ -56,17 +56,18 @@ Stock roll(std::string name, double width, double height, double in_soil) {
 
 std::vector<Stock> common_stocks() {
   return {
-      centred_sheet("A4, 3 × 8 of 70 × 37 mm", 210, 297, 3, 8, 70, 37, 0, 0),
-      centred_sheet("A4, 3 × 7 of 63.5 × 38.1 mm", 210, 297, 3, 7, 63.5, 38.1, 2.5, 0),
-      centred_sheet("A4, 2 × 7 of 99.1 × 38.1 mm", 210, 297, 2, 7, 99.1, 38.1, 2.5, 0),
-      centred_sheet("A4, 5 × 13 of 38.1 × 21.2 mm", 210, 297, 5, 13, 38.1, 21.2, 2.5, 0),
-      centred_sheet("Letter, 3 × 10 of 66.7 × 25.4 mm", 215.9, 279.4, 3, 10, 66.7, 25.4, 3.1, 0),
-      roll("Roll, 57 × 32 mm", 57, 32),
-      roll("Roll, 50 × 25 mm", 50, 25),
-      roll("Roll, 40 × 60 mm", 40, 60),
-      roll("Tag, 150 × 25 mm, 60 mm in the soil", 150, 25, 60),
-      roll("Tag, 120 × 16 mm, 45 mm in the soil", 120, 16, 45),
-      roll("Tag, 30 × 120 mm, 55 mm in the soil", 30, 120, 55),
+      centred_sheet(to_phrase("A4, 3 × 8 of 70 × 37 mm"), 210, 297, 3, 8, 70, 37, 0, 0),
+      centred_sheet(to_phrase("A4, 3 × 7 of 63.5 × 38.1 mm"), 210, 297, 3, 7, 63.5, 38.1, 2.5, 0),
+      centred_sheet(to_phrase("A4, 2 × 7 of 99.1 × 38.1 mm"), 210, 297, 2, 7, 99.1, 38.1, 2.5, 0),
+      centred_sheet(to_phrase("A4, 5 × 13 of 38.1 × 21.2 mm"), 210, 297, 5, 13, 38.1, 21.2, 2.5, 0),
+      centred_sheet(to_phrase("Letter, 3 × 10 of 66.7 × 25.4 mm"), 215.9, 279.4, 3, 10, 66.7, 25.4,
+                    3.1, 0),
+      roll(to_phrase("Roll, 57 × 32 mm"), 57, 32),
+      roll(to_phrase("Roll, 50 × 25 mm"), 50, 25),
+      roll(to_phrase("Roll, 40 × 60 mm"), 40, 60),
+      roll(to_phrase("Tag, 150 × 25 mm, 60 mm in the soil"), 150, 25, 60),
+      roll(to_phrase("Tag, 120 × 16 mm, 45 mm in the soil"), 120, 16, 45),
+      roll(to_phrase("Tag, 30 × 120 mm, 55 mm in the soil"), 30, 120, 55),
   };
 }
 

@@ -16,8 +16,6 @@ Item {
     signal crossesWanted
 
     WhenShown {
-        id: today
-
         anchors.fill: parent
         shown: pane.page === "today"
         file: "stations/TodayList.qml"
@@ -25,20 +23,12 @@ Item {
                 "session": pane.session,
                 "chosen": pane.chosen
             })
-    }
-    Connections {
-        target: today.item
-
-        function onOpened(code: string) {
-            pane.opened(code);
-        }
-        function onWanted(code: string, verb: string) {
-            pane.wanted(code, verb);
-        }
+        heard: ({
+                "opened": pane.opened,
+                "wanted": pane.wanted
+            })
     }
     WhenShown {
-        id: found
-
         anchors.fill: parent
         shown: pane.page === "found"
         file: "stations/FoundList.qml"
@@ -46,17 +36,11 @@ Item {
                 "finder": pane.finder,
                 "chosen": pane.chosen
             })
-    }
-    Connections {
-        target: found.item
-
-        function onOpened(code: string) {
-            pane.opened(code);
-        }
+        heard: ({
+                "opened": pane.opened
+            })
     }
     WhenShown {
-        id: station
-
         anchors.fill: parent
         shown: /^(pollen|cones|seed|trays|pots|out)$/.test(pane.page)
         file: "stations/StationPage.qml"
@@ -65,21 +49,11 @@ Item {
                 "station": shown ? pane.page : "",
                 "chosen": pane.chosen
             })
-    }
-    Connections {
-        target: station.item
-
-        function onOpened(code: string) {
-            pane.opened(code);
-        }
-        function onWanted(deed: string) {
-            pane.wanted("", deed);
-        }
-        function onLabelsWanted() {
-            pane.labelsWanted();
-        }
-        function onCrossesWanted() {
-            pane.crossesWanted();
-        }
+        heard: ({
+                "opened": pane.opened,
+                "wanted": deed => pane.wanted("", deed),
+                "labelsWanted": pane.labelsWanted,
+                "crossesWanted": pane.crossesWanted
+            })
     }
 }

@@ -18,22 +18,24 @@ Window {
     /// Large text needs the line at the edge, where words have room.
     readonly property bool lineAtEdge: tall || width < Look.wide(1240)
 
-    /// Opens a thing; a tray that was scanned comes up ready to be counted.
-    function open(code: string, scanned: bool) {
+    /// Opens a thing; a tray that was scanned comes up ready to be counted. False where something else
+    /// has to be put right first, or a round took the scan.
+    function open(code: string, scanned: bool): bool {
         if (scanned && whole.scan(code)) {
             ready.finder.forget();
-            return;
+            return false;
         }
         if (!side.settle())
-            return;
+            return false;
         ready.finder.forget();
         window.deed = "";
         window.chosen = code;
         window.labelling = false;
         window.inHand = scanned && code.startsWith("T");
-        if (window.page === "crosses" || window.page === "results" || window.page === "season" || window.page === "round" || window.page === "start" || window.page === "look" || window.page === "book")
+        if (whole.shown)
             window.page = "today";
         ready.focusField();
+        return true;
     }
     function go(page: string) {
         if (!side.settle())
@@ -71,21 +73,27 @@ Window {
         else
             ready.focusField();
     }
-    function back() {
-        if (window.helping)
-            window.help();
-        else if (window.labelling)
+    /// From what the side shows, a step at a time; what was counted there goes into the book.
+    function leave() {
+        if (window.labelling)
             window.labelling = false;
-        else if (window.deed !== "")
-            window.deed = "";
-        else if (window.inHand && window.chosen !== "")
-            window.inHand = false;
+        else if (window.deed !== "") {
+            if (!side.stepBack())
+                window.deed = "";
+        } else if (window.inHand && window.chosen !== "")
+            window.inHand = !side.settle();
         else if (window.chosen !== "")
             window.chosen = "";
         else if (window.session.open && !window.session.empty)
             window.go("today");
         else if (window.page === "look")
             window.go("start");
+    }
+    function back() {
+        if (window.helping)
+            window.help();
+        else
+            window.leave();
     }
 
     width: 1280
@@ -152,8 +160,6 @@ Window {
     }
 
     Item {
-        id: desk
-
         anchors.fill: parent
         focus: true
         // A scan or typing that nobody else takes goes into the ready field.
@@ -186,8 +192,6 @@ Window {
             onWanted: page => window.go(page)
         }
         Item {
-            id: body
-
             anchors.left: window.lineAtEdge ? strip.right : parent.left
             anchors.right: parent.right
             anchors.top: window.lineAtEdge ? parent.top : strip.bottom
@@ -206,8 +210,8 @@ Window {
                 finder: ready.finder
                 onOpened: code => window.open(code, false)
                 onWanted: (code, verb) => {
-                    window.open(code, false);
-                    window.begin(verb);
+                    if (window.open(code, false))
+                        window.begin(verb);
                 }
                 onLabelsWanted: window.label("")
                 onCrossesWanted: window.go("crosses")
@@ -236,7 +240,7 @@ Window {
                 labelling: window.labelling
                 onWanted: verb => verb === "labels" ? window.label(window.chosen) : window.begin(verb)
                 onOpened: code => window.open(code, false)
-                onClosed: window.back()
+                onClosed: window.leave()
                 onEntered: made => {
                     window.deed = "";
                     if (made !== "" && window.chosen === "")
@@ -252,7 +256,6 @@ Window {
                 anchors.leftMargin: window.helping && !window.tall ? helpPane.width : 0
                 session: window.session
                 page: window.page
-                tall: window.tall
                 onEntered: made => window.open(made, false)
                 onOpened: code => window.open(code, false)
                 onLetter: text => ready.take(text)
@@ -268,13 +271,9 @@ Window {
                 given: ({
                         "wanted": [window.labelling ? "labels" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
                     })
-            }
-            Connections {
-                target: helpPane.item
-
-                function onClosed() {
-                    window.help();
-                }
+                heard: ({
+                        "closed": window.help
+                    })
             }
         }
         ReadyBar {

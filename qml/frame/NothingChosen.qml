@@ -45,8 +45,6 @@ Item {
                 text: qsTr("A new cone, or pollen collected, is begun on the page of its plant.")
             }
             Flow {
-                id: buttons
-
                 width: parent.width
                 spacing: 8
 

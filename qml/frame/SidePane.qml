@@ -25,6 +25,10 @@ Item {
     function settle(): bool {
         return (!inspect.made || inspect.made.settle()) && (!table.made || table.made.settle());
     }
+    /// Back from a form that was begun on the way to another; false where there is none.
+    function stepBack(): bool {
+        return form.made !== null && form.made.stepBack();
+    }
 
     WhenShown {
         id: table
@@ -34,18 +38,12 @@ Item {
         file: "stations/table/TablePage.qml"
         given: ({
                 "session": side.session,
-                "batch": visible ? side.chosen : ""
+                "batch": shown ? side.chosen : ""
             })
-    }
-    Connections {
-        target: table.item
-
-        function onClosed() {
-            side.closed();
-        }
-        function onLetter(text: string) {
-            side.letter(text);
-        }
+        heard: ({
+                "closed": side.closed,
+                "letter": side.letter
+            })
     }
     WhenShown {
         id: inspect
@@ -55,21 +53,13 @@ Item {
         file: "stations/trays/InspectPage.qml"
         given: ({
                 "session": side.session,
-                "tray": visible ? side.chosen : ""
+                "tray": shown ? side.chosen : ""
             })
-    }
-    Connections {
-        target: inspect.item
-
-        function onClosed() {
-            side.closed();
-        }
-        function onEntered() {
-            side.entered("");
-        }
-        function onLetter(text: string) {
-            side.letter(text);
-        }
+        heard: ({
+                "closed": side.closed,
+                "entered": () => side.entered(""),
+                "letter": side.letter
+            })
     }
     WhenShown {
         id: form
@@ -80,58 +70,38 @@ Item {
         given: ({
                 "session": side.session,
                 "code": side.chosen,
-                "deed": visible ? side.deed : ""
+                "deed": shown ? side.deed : ""
+            })
+        heard: ({
+                "closed": side.closed,
+                "entered": side.entered
             })
     }
-    Connections {
-        target: form.item
-
-        function onClosed() {
-            side.closed();
-        }
-        function onEntered(made: string) {
-            side.entered(made);
-        }
-    }
     WhenShown {
-        id: lot
-
         anchors.fill: parent
         shown: side.chosen !== "" && side.deed === "" && !inspect.shown && !table.shown && !side.labelling
         file: "stations/lot/LotPage.qml"
         given: ({
                 "session": side.session,
-                "code": side.chosen
+                "code": shown ? side.chosen : ""
+            })
+        heard: ({
+                "wanted": side.wanted,
+                "opened": side.opened
             })
     }
-    Connections {
-        target: lot.item
-
-        function onWanted(verb: string) {
-            side.wanted(verb);
-        }
-        function onOpened(code: string) {
-            side.opened(code);
-        }
-    }
     WhenShown {
-        id: labels
-
         anchors.fill: parent
         shown: side.labelling
         file: "stations/labels/LabelsPage.qml"
         given: ({
                 "session": side.session,
-                "station": visible ? side.page : "",
-                "first": visible ? side.chosen : ""
+                "station": shown ? side.page : "",
+                "first": shown ? side.chosen : ""
             })
-    }
-    Connections {
-        target: labels.item
-
-        function onClosed() {
-            side.closed();
-        }
+        heard: ({
+                "closed": side.closed
+            })
     }
     NothingChosen {
         id: nothing

@@ -3,13 +3,20 @@
 import QtQuick
 import ConelineWindow
 
-Loader {
+WhenShown {
     id: whole
 
     required property Session session
     property string page: ""
-    property bool tall: false
-    readonly property var made: item
+    readonly property var files: ({
+            "crosses": "stations/crosses/CrossesPage.qml",
+            "results": "stations/results/ResultsPage.qml",
+            "season": "stations/season/SeasonPage.qml",
+            "round": "stations/round/RoundPage.qml",
+            "look": "stations/look/LookPage.qml",
+            "book": "stations/start/BookPage.qml",
+            "start": "stations/start/StartPage.qml"
+        })
     signal entered(string made)
     signal opened(string code)
     signal letter(string text)
@@ -20,52 +27,16 @@ Loader {
         return whole.page === "round" && whole.made && whole.made.scan(text);
     }
 
-    readonly property var files: ({
-            "crosses": "crosses/CrossesPage.qml",
-            "results": "results/ResultsPage.qml",
-            "season": "season/SeasonPage.qml",
-            "round": "round/RoundPage.qml",
-            "look": "look/LookPage.qml",
-            "book": "start/BookPage.qml",
-            "start": "start/StartPage.qml"
-        })
-
-    // By its file, since a type that is named is read before the window is there.
-    function make() {
-        const file = whole.files[whole.page];
-        const given = {
+    file: files[page] ?? ""
+    shown: file !== ""
+    stays: false
+    given: ({
             "session": whole.session
-        };
-        if (whole.page === "results")
-            given.tall = whole.tall;
-        if (file === undefined)
-            whole.source = "";
-        else
-            whole.setSource(Qt.resolvedUrl("../stations/" + file), given);
-    }
-
-    visible: files[page] !== undefined
-    onPageChanged: make()
-    onTallChanged: {
-        if (whole.made && whole.page === "results")
-            whole.made.tall = whole.tall;
-    }
-
-    Connections {
-        target: whole.item
-        ignoreUnknownSignals: true
-
-        function onEntered(made: string) {
-            whole.entered(made);
-        }
-        function onOpened(code: string) {
-            whole.opened(code);
-        }
-        function onLetter(text: string) {
-            whole.letter(text);
-        }
-        function onOver() {
-            whole.over();
-        }
-    }
+        })
+    heard: ({
+            "entered": whole.entered,
+            "opened": whole.opened,
+            "letter": whole.letter,
+            "over": whole.over
+        })
 }

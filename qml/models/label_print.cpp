@@ -60,6 +60,7 @@ LabelPrint::LabelPrint(QObject* parent)
 
 void LabelPrint::set_session(Session* session) {
   session_ = session;
+  connect(session->speech(), &Speech::languageChanged, this, &LabelPrint::stocksChanged);
   emit asked();
 }
 
@@ -152,6 +153,20 @@ QStringList LabelPrint::layouts() const {
   QStringList names;
   for (const auto& layout : labels::layouts_of(records_))
     names.push_back(QString::fromStdString(layout.name));
+  return names;
+}
+
+QStringList LabelPrint::stocks_said() const {
+  QStringList names;
+  for (const auto& stock : labels::stocks_of(records_))
+    names.push_back(text(labels::name_said(stock)));
+  return names;
+}
+
+QStringList LabelPrint::layouts_said() const {
+  QStringList names;
+  for (const auto& layout : labels::layouts_of(records_))
+    names.push_back(text(labels::name_said(layout)));
   return names;
 }
 

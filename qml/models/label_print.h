@@ -25,8 +25,11 @@ class LabelPrint : public QObject {
   /// Places are listed at no station; their labels can be had from every one.
   Q_PROPERTY(bool places MEMBER places_ NOTIFY asked)
   Q_PROPERTY(QStringList stocks READ stocks NOTIFY stocksChanged)
+  /// The stocks as they are said to a person.
+  Q_PROPERTY(QStringList stocksSaid READ stocks_said NOTIFY stocksChanged)
   Q_PROPERTY(QString stock READ stock WRITE set_stock NOTIFY stockChanged)
   Q_PROPERTY(QStringList layouts READ layouts NOTIFY stocksChanged)
+  Q_PROPERTY(QStringList layoutsSaid READ layouts_said NOTIFY stocksChanged)
   Q_PROPERTY(QString layout READ layout WRITE set_layout NOTIFY stockChanged)
   Q_PROPERTY(int start MEMBER start_ NOTIFY stockChanged)
   Q_PROPERTY(QStringList printers READ printers CONSTANT)
@@ -57,7 +60,9 @@ class LabelPrint : public QObject {
   [[nodiscard]] Rows* rows() { return &rows_; }
   [[nodiscard]] int chosen() const { return static_cast<int>(chosen_.size()); }
   [[nodiscard]] QStringList stocks() const;
+  [[nodiscard]] QStringList stocks_said() const;
   [[nodiscard]] QStringList layouts() const;
+  [[nodiscard]] QStringList layouts_said() const;
   [[nodiscard]] QString layout() const { return QString::fromStdString(layout_.name); }
   void set_layout(const QString& name);
   [[nodiscard]] QString stock() const { return QString::fromStdString(stock_.name); }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One of several. A few stand side by side; many open in place, below the chosen one.
+// One of several. A few stand side by side; many open in place, below the chosen one. What is chosen is
+// its owner's to say, who hears what was picked.
 import QtQuick
 import ConelineWindow
 
@@ -52,7 +53,6 @@ Column {
                     // Folded up, it cannot keep the keyboard.
                     if (choice.wide && activeFocus)
                         head.forceActiveFocus(Qt.TabFocusReason);
-                    choice.chosen = modelData;
                     choice.unfolded = false;
                     choice.picked(modelData);
                 }

@@ -15,6 +15,5 @@ Rectangle {
     radius: 2
     visible: flick.visibleArea.heightRatio < 0.999
     color: Look.quiet
-    opacity: 0.6
     Accessible.ignored: true
 }

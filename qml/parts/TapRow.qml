@@ -16,7 +16,7 @@ T.ItemDelegate {
     Keys.onEnterPressed: row.clicked()
 
     background: Rectangle {
-        color: row.chosen ? Look.sheet : row.down ? Look.rule : "transparent"
+        color: row.chosen ? Look.sheet : row.down ? Look.flow : "transparent"
 
         Rectangle {
             width: 4

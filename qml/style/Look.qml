@@ -25,7 +25,6 @@ QtObject {
     readonly property int huge: Math.round(40 * scale)
 
     readonly property int target: 48
-    readonly property int motion: mode === "sun" ? 0 : 120
     // Weights as numbers: an enumeration named in an expression is put together anew for its whole
     // type when it is first used, which takes milliseconds of a start.
     readonly property int regular: Font.Normal

@@ -3,12 +3,15 @@
 #include "core/work/sow.h"
 #include "qml/models/form.h"
 #include "qml/models/germination_results.h"
+#include "qml/models/label_print.h"
+#include "qml/models/trays_to_empty.h"
 #include "qml/models/wording.h"
 #include "tests/qml/shown_window.h"
 
 #include <QFile>
 #include <QLocale>
 #include <QRegularExpression>
+#include <QTest>
 #include <gtest/gtest.h>
 
 namespace coneline::window {
@@ -17,6 +20,14 @@ namespace {
 class InLanguage : public testing::Test {
  protected:
   ~InLanguage() override { QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom)); }
+};
+
+/// Shows what was said and what was not.
+class Marking : public Language {
+ public:
+  [[nodiscard]] std::string text(std::string_view english) const override {
+    return "<" + std::string(english) + ">";
+  }
 };
 
 QString text_of(QQuickItem* item) {
@@ -83,6 +94,53 @@ TEST_F(InLanguage, WhatIsSavedAndPrintedIsInItToo) {
   EXPECT_TRUE(html.contains("<h2>Clasificación</h2>"));
   EXPECT_FALSE(html.contains(", likely "));
   EXPECT_FALSE(html.contains(QRegularExpression("[0-9]\\.[0-9] %"))) << "decimals are said";
+}
+
+TEST_F(InLanguage, ABoughtBatchOfATrayToEmptyHasItsDayAsTheLocaleDoes) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  TraysToEmpty trays;
+  trays.set_session(&shown.session());
+  auto* rows = qvariant_cast<Rows*>(trays.property("rows"));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return rows->size() > 0; }, 60000));
+  int bought = 0;
+  for (int i = 0; i < rows->size(); ++i) {
+    const auto cross = rows->value(i, "cross").toString();
+    EXPECT_FALSE(cross.contains(QRegularExpression("\\d{4}-\\d\\d-\\d\\d"))) << cross.toStdString();
+    bought += cross.contains(QRegularExpression("^Q\\w+ del? \\d{1,2}/\\d{1,2}/\\d{4}")) ? 1 : 0;
+  }
+  EXPECT_GT(bought, 0);
+}
+
+TEST_F(InLanguage, ReadyLayoutsAndStocksAreChosenByTheirNamesAndSaid) {
+  LabelPrint print;
+  const auto layouts = print.property("layouts").toStringList();
+  EXPECT_EQ(print.property("layoutsSaid").toStringList(), layouts);
+  const Marking marking;
+  speak(&marking);
+  EXPECT_EQ(print.property("layouts").toStringList(), layouts);
+  EXPECT_EQ(print.property("layoutsSaid").toStringList(),
+            QStringList({"<everything>", "<cross and date>", "<code alone>"}));
+  EXPECT_EQ(print.property("stocksSaid").toStringList().front(),
+            "<" + print.property("stocks").toStringList().front() + ">");
+  speak(nullptr);
+}
+
+TEST_F(InLanguage, TheLabelsPageShowsTheSaidNamesAndPicksByName) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.set("page", "trays");
+  shown.tap("labels");
+  auto* layouts = shown.find("labelLayouts");
+  ASSERT_NE(layouts, nullptr);
+  EXPECT_EQ(layouts->property("shown").toStringList(), layouts->property("choices").toStringList());
+  const Marking marking;
+  speak(&marking);
+  emit shown.session().speech()->languageChanged();
+  shown.settle();
+  EXPECT_EQ(text_of(shown.find("labelLayouts-code alone")), "<code alone>");
+  shown.tap("labelLayouts-code alone");
+  EXPECT_EQ(layouts->property("chosen").toString(), "code alone");
+  speak(nullptr);
 }
 
 TEST_F(InLanguage, RefusalsAreInSpanish) {

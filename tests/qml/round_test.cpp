@@ -103,6 +103,17 @@ TEST(Round, OfTwentyTraysWithAHandScanner) {
   EXPECT_EQ(end.counted, looked);
   EXPECT_EQ(end.not_found, static_cast<std::int64_t>(most) - 20);
   EXPECT_NE(shown.find("roundSums"), nullptr);
+
+  // What was not found can be gone to from here.
+  const auto rows = shown.items();
+  const auto row = std::ranges::find_if(
+      rows, [](QQuickItem* item) { return item->inherits("QQuickItemDelegate"); });
+  ASSERT_NE(row, rows.end());
+  const auto code = (*row)->property("code").toString();
+  EXPECT_TRUE(code.startsWith("T"));
+  shown.tap(*row);
+  EXPECT_EQ(shown.get("chosen").toString(), code);
+  EXPECT_EQ(shown.get("page").toString(), "today");
 }
 
 TEST(Round, SaysPlainlyWhatIsNoTrayHereAndTakesBack) {

@@ -215,6 +215,8 @@ TEST_F(Plan, SupposesAndWritesOnlyWhenToldTo) {
   shown.tap("supposeDo");
   shown.settle();
   ASSERT_NE(shown.find("forget-0"), nullptr);
+  EXPECT_FALSE(shown.find("suppose-survival")->property("checked").toBool())
+      << "what was supposed is not about to be supposed again";
   EXPECT_EQ(survival(), stood);
   ASSERT_NE(shown.find("otherwiseAccept"), nullptr);
   auto* accept = shown.find("otherwiseAccept");

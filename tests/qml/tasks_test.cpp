@@ -185,7 +185,13 @@ TEST(ByKeyboard, ATrayIsSownInANewBook) {
   keys.press(Qt::Key_F6);
   keys.choose("deed-sow");
   keys.write("field-seeds", "50");
+  EXPECT_NE(shown.find("first-mix"), nullptr) << "none is no mix to choose";
   keys.choose("first-pot"); // there is none to choose from
+  keys.press(Qt::Key_Escape);
+  EXPECT_EQ(shown.get("deed").toString(), "sow") << "Escape goes back one form, not both";
+  keys.go_to_field("field-seeds");
+  EXPECT_EQ(shown.window().activeFocusItem()->property("text"), "50") << "thrown away";
+  keys.choose("first-pot");
   keys.write("field-name", "Seed tray");
   keys.write("field-litres", "5");
   keys.choose("Shape: rectangular");

@@ -225,6 +225,77 @@ TEST(Window, ShowsWhatIsWrongBesideItsField) {
   EXPECT_NE(shown.find("formFault"), nullptr);
 }
 
+/// Where a form's field is written in.
+QQuickItem* line_of(ShownWindow& shown, const QString& field) {
+  auto* loaded = shown.find(field)->property("item").value<QQuickItem*>();
+  return loaded->property("line").value<QQuickItem*>();
+}
+
+TEST(Window, KeepsWhatWasTypedAndCountedBehindTheHelp) {
+  ShownWindow shown(With::demo_season, QSize(800, 1280));
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  shown.set("page", "trays");
+  shown.set("chosen", text_of(tray));
+  shown.set("deed", "lose");
+  line_of(shown, "field-count")->forceActiveFocus();
+  shown.type("3");
+  const auto typed = line_of(shown, "field-count")->property("text").toString();
+  ASSERT_TRUE(typed.contains("3"));
+  shown.press(Qt::Key_F1);
+  ASSERT_EQ(shown.find("field-count"), nullptr) << "the help lies over it";
+  shown.press(Qt::Key_F1);
+  ASSERT_NE(shown.find("field-count"), nullptr);
+  EXPECT_EQ(line_of(shown, "field-count")->property("text").toString(), typed);
+
+  shown.scan(text_of(tray));
+  shown.tap("roots-more");
+  shown.press(Qt::Key_F1);
+  ASSERT_EQ(shown.find("roots"), nullptr);
+  shown.press(Qt::Key_F1);
+  ASSERT_NE(shown.find("roots"), nullptr);
+  EXPECT_EQ(shown.find("roots")->property("value").toInt(), 1);
+  // What is counted goes into the book from behind the help, too.
+  const auto roots = held(shown, tray, book::State::root);
+  shown.press(Qt::Key_F1);
+  shown.scan(text_of(shown.lot_with(Kind::batch, book::State::judged_filled).lot.code));
+  EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
+}
+
+TEST(Window, EntersWhatWasCountedOnTheWayToLineAndHistory) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto tray = shown.lot_with(Kind::tray, book::State::sown).lot.code;
+  const auto roots = held(shown, tray, book::State::root);
+  shown.scan(text_of(tray));
+  shown.tap("roots-more");
+  shown.tap("lineAndHistory");
+  EXPECT_FALSE(shown.get("inHand").toBool());
+  EXPECT_EQ(held(shown, tray, book::State::root), roots + 1);
+
+  shown.set("inHand", true);
+  shown.tap("roots-more");
+  shown.press(Qt::Key_Escape);
+  EXPECT_FALSE(shown.get("inHand").toBool());
+  EXPECT_EQ(held(shown, tray, book::State::root), roots + 2);
+
+  // What is refused stays in sight, to be put right.
+  shown.set("inHand", true);
+  QMetaObject::invokeMethod(shown.find("dead"), "counted", Q_ARG(int, 100000));
+  shown.press(Qt::Key_Escape);
+  EXPECT_TRUE(shown.get("inHand").toBool());
+  EXPECT_NE(shown.find("inspectFault"), nullptr);
+}
+
+TEST(Window, ClosesAFormAndNotTheHelpBesideIt) {
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "trays");
+  shown.set("chosen", text_of(shown.lot_with(Kind::tray, book::State::sown).lot.code));
+  shown.set("deed", "lose");
+  shown.press(Qt::Key_F1);
+  shown.tap("formBack");
+  EXPECT_EQ(shown.get("deed").toString(), QString());
+  EXPECT_TRUE(shown.get("helping").toBool());
+}
+
 TEST(Window, BeginsABookWithItsFirstCone) {
   const tests::Scratch scratch;
   ShownWindow shown(With::no_book, wide);
@@ -244,6 +315,34 @@ TEST(Window, BeginsABookWithItsFirstCone) {
   EXPECT_TRUE(shown.session().is_open());
   EXPECT_EQ(shown.session().standing().cones.size(), 1U);
   EXPECT_EQ(shown.get("chosen").toString().left(1), "C");
+}
+
+TEST(Window, LaysNoScrollMarkOverWordsOrButtons) {
+  ShownWindow shown(With::demo_season, wide);
+  const auto in_window = [](QQuickItem* item) {
+    return item->mapRectToScene({0, 0, item->width(), item->height()});
+  };
+  for (const auto& [page, view] :
+       {std::pair("results", "results-empty"), {"round", "roundPictures"}}) {
+    SCOPED_TRACE(view);
+    shown.set("page", page);
+    shown.resize(wide);
+    shown.tap(view);
+    shown.resize({wide.width(), 560}); // there is more of it than can be seen
+    const auto items = shown.items();
+    int marks = 0;
+    for (auto* mark : items) {
+      if (!QByteArray(mark->metaObject()->className()).startsWith("ScrollMark"))
+        continue;
+      ++marks;
+      for (auto* item : items)
+        if (item->inherits("QQuickText") || item->inherits("QQuickButton")) {
+          const auto common = in_window(mark) & in_window(item);
+          EXPECT_TRUE(common.isEmpty()) << item->property("text").toString().toStdString();
+        }
+    }
+    EXPECT_GT(marks, 0);
+  }
 }
 
 /// What a screen reader says of it: rows are made anew as a list scrolls, their names stay.

@@ -136,13 +136,16 @@ Item {
                     width: parent.width
                     says: qsTr("stock")
                     choices: labels.stocks
+                    shown: labels.stocksSaid
                     chosen: labels.stock
                     onPicked: value => labels.stock = value
                 }
                 Choice {
                     width: parent.width
+                    objectName: "labelLayouts"
                     says: qsTr("what the labels say")
                     choices: labels.layouts
+                    shown: labels.layoutsSaid
                     chosen: labels.layout
                     onPicked: value => labels.layout = value
                 }

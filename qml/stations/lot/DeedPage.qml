@@ -24,15 +24,19 @@ Item {
             page.entered(deedForm.made.length > 0 ? deedForm.made[0] : "");
             return;
         }
-        const name = wayForm.valueOf("name");
-        page.onTheWay = "";
-        deedForm.renew(page.waiting, name);
+        page.goOn(wayForm.valueOf("name"));
     }
-    function back() {
+    /// Back in the form that waited, with what was written there.
+    function goOn(chosen: string) {
+        page.onTheWay = "";
+        deedForm.renew(page.waiting, chosen);
+    }
+    /// From a deed on the way back to the form that waits for it; false where there is none.
+    function stepBack(): bool {
         if (page.onTheWay === "")
-            page.closed();
-        else
-            page.onTheWay = "";
+            return false;
+        page.goOn(deedForm.valueOf(page.waiting));
+        return true;
     }
 
     onDeedChanged: onTheWay = ""
@@ -152,9 +156,13 @@ Item {
                 onClicked: page.enter()
             }
             Press {
+                objectName: "formBack"
                 text: qsTr("back")
                 weight: "quiet"
-                onClicked: page.back()
+                onClicked: {
+                    if (!page.stepBack())
+                        page.closed();
+                }
             }
         }
     }

@@ -16,7 +16,7 @@ Column {
     required property Form form
     property bool wrong: false
     /// The deed that makes the first of what is to be chosen from; empty where there is some.
-    readonly property string makes: kind === "choice" && choices.length === 0 ? ({
+    readonly property string makes: kind === "choice" && choices.every(one => one === "none") ? ({
             "pot": "new pot",
             "place": "new place",
             "mix": "new mix"
@@ -110,7 +110,10 @@ Column {
             shown: entry.shown
             chosen: entry.value
             says: entry.label
-            onPicked: value => entry.form.set(entry.key, value)
+            onPicked: value => {
+                chosen = value;
+                entry.form.set(entry.key, value);
+            }
         }
     }
 }

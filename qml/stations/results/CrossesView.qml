@@ -7,7 +7,8 @@ Item {
     id: page
 
     required property Session session
-    property bool tall: false
+    /// The chosen cross stands below the list where there is no room beside.
+    readonly property bool tall: width < 700 || height > width
 
     GerminationResults {
         id: results
@@ -139,6 +140,7 @@ Item {
         }
     }
     Rectangle {
+        visible: list.visible
         color: Look.rule
         x: page.tall ? 0 : list.width
         y: page.tall ? list.height : 0

@@ -17,13 +17,14 @@ Item {
     RowList {
         id: list
 
+        readonly property real room: Math.min(width - 24, Look.wide(1200))
+
         objectName: "traysToEmpty"
-        x: 24
-        width: Math.min(parent.width - 48, Look.wide(1200))
-        height: parent.height
+        anchors.fill: parent
+        anchors.leftMargin: 24 // at the right it reaches the page's edge, where its mark stands
         model: trays.rows
         header: Column {
-            width: list.width
+            width: list.room
             spacing: 8
             bottomPadding: 8
 
@@ -44,7 +45,7 @@ Item {
             required property string section
 
             text: section
-            width: list.width
+            width: list.room
         }
         delegate: Item {
             id: row
@@ -54,7 +55,7 @@ Item {
             required property string said
             required property real chance
 
-            width: list.width
+            width: list.room
             height: Math.max(Look.target, lines.height) + 16
 
             Column {

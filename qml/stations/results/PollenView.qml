@@ -56,37 +56,17 @@ Scroll {
                     width: parent.width
                     spacing: 24
 
-                    Row {
-                        spacing: 12
-
-                        Say {
-                            id: setSaid
-
-                            text: qsTr("seed set: %1").arg(row.setText)
-                        }
-                        RangeBar {
-                            anchors.verticalCenter: parent.verticalCenter
-                            width: Math.min(implicitWidth, content.width - setSaid.width - 12)
-                            visible: row.setLow >= 0
-                            low: Math.max(0, row.setLow)
-                            high: Math.max(0, row.setHigh)
-                        }
+                    SaidRange {
+                        most: row.width
+                        says: qsTr("seed set: %1").arg(row.setText)
+                        low: row.setLow
+                        high: row.setHigh
                     }
-                    Row {
-                        spacing: 12
-
-                        Say {
-                            id: upSaid
-
-                            text: qsTr("germination: %1").arg(row.upText)
-                        }
-                        RangeBar {
-                            anchors.verticalCenter: parent.verticalCenter
-                            width: Math.min(implicitWidth, content.width - upSaid.width - 12)
-                            visible: row.upLow >= 0
-                            low: Math.max(0, row.upLow)
-                            high: Math.max(0, row.upHigh)
-                        }
+                    SaidRange {
+                        most: row.width
+                        says: qsTr("germination: %1").arg(row.upText)
+                        low: row.upLow
+                        high: row.upHigh
                     }
                 }
                 Say {

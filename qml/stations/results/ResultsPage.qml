@@ -7,7 +7,6 @@ Item {
     id: page
 
     required property Session session
-    property bool tall: false
     property string view: "crosses"
     signal opened(string code)
 
@@ -54,7 +53,6 @@ Item {
 
         CrossesView {
             session: page.session
-            tall: page.tall
         }
     }
     Component {

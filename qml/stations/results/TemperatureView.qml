@@ -73,6 +73,7 @@ Scroll {
             says: qsTr("unit")
             choices: [qsTr("as the file says"), "°C", "°F"]
             chosen: choices[0]
+            onPicked: value => chosen = value
         }
         Press {
             objectName: "take-in"

@@ -25,11 +25,15 @@ Item {
     RowList {
         id: list
 
+        readonly property real room: width - 24
+
         anchors.fill: parent
-        anchors.margins: 24
+        anchors.topMargin: 24
+        anchors.bottomMargin: 24
+        anchors.leftMargin: 24 // at the right it reaches the page's edge, where its mark stands
         model: pictures.rest
         header: Column {
-            width: list.width
+            width: list.room
             spacing: 12
             bottomPadding: 12
 
@@ -143,7 +147,7 @@ Item {
                         onClicked: pictures.want(move.index, !move.wanted)
                     }
                     Column {
-                        width: list.width - want.width - 12
+                        width: list.room - want.width - 12
 
                         Say {
                             width: parent.width
@@ -172,13 +176,13 @@ Item {
             required property string section
 
             text: section
-            width: list.width
+            width: list.room
         }
         delegate: Say {
             required property string code
             required property string what
 
-            width: list.width
+            width: list.room
             topPadding: 4
             text: code + "  " + what
         }

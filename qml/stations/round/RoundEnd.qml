@@ -8,6 +8,7 @@ Item {
 
     required property RoundWalk walk
     signal over
+    signal opened(string code)
 
     Column {
         id: head
@@ -47,6 +48,8 @@ Item {
         width: parent.width
         model: end.walk.trays
         delegate: ListRow {
+            id: row
+
             required what
             required place
             required faint
@@ -54,6 +57,7 @@ Item {
 
             width: ListView.view.width
             due: came
+            onClicked: end.opened(row.code)
         }
     }
 }

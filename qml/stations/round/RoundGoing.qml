@@ -8,7 +8,7 @@ Item {
 
     required property RoundWalk walk
     required property CameraScan camera
-    readonly property bool narrow: width < 560
+    readonly property bool narrow: width < Look.wide(560)
     readonly property bool holding: walk.inHand !== ""
     signal letter(string text)
 

@@ -9,6 +9,7 @@ Item {
     required property Session session
     property bool byPictures: false
     signal letter(string text)
+    signal opened(string code)
     signal over
 
     /// A scan or a typed code; only a round that is going takes it.
@@ -61,6 +62,7 @@ Item {
         anchors.fill: parent
         visible: walking.ended
         walk: walking
+        onOpened: code => page.opened(code)
         onOver: page.over()
     }
 }

@@ -90,25 +90,33 @@ Item {
                         fault: ahead.saveFault
                     }
                 }
-                Row {
+                Flow {
                     x: 24
+                    width: parent.width - 48
                     spacing: 12
                     visible: ahead.busy
 
-                    Rectangle {
-                        anchors.verticalCenter: parent.verticalCenter
+                    Item {
                         width: Math.min(200, list.width * 0.25)
-                        height: 8
-                        color: Look.rule
+                        height: Look.target
 
                         Rectangle {
-                            width: parent.width * ahead.done
-                            height: parent.height
-                            color: Look.forecast
+                            anchors.verticalCenter: parent.verticalCenter
+                            width: parent.width
+                            height: 8
+                            color: Look.rule
+
+                            Rectangle {
+                                width: parent.width * ahead.done
+                                height: parent.height
+                                color: Look.forecast
+                            }
                         }
                     }
                     Say {
-                        anchors.verticalCenter: parent.verticalCenter
+                        width: Math.min(implicitWidth, parent.width)
+                        height: Math.max(Look.target, implicitHeight)
+                        verticalAlignment: Text.AlignVCenter
                         text: qsTr("drawing 4000 futures")
                         Accessible.role: Accessible.AlertMessage
                     }

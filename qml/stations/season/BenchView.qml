@@ -196,6 +196,7 @@ Scroll {
                             wide: true
                             says: qsTr("is to stand in")
                             choices: plan.placeNames
+                            onPicked: value => chosen = value
                         }
                     }
                 }

@@ -108,6 +108,10 @@ Item {
                 }
             }
         }
+
+        ScrollMark {
+            flick: grid
+        }
     }
     RowList {
         id: lots
@@ -117,11 +121,10 @@ Item {
         anchors.top: head.bottom
         anchors.bottom: parent.bottom
         anchors.right: parent.right
-        anchors.rightMargin: 16
-        width: parent.width * 0.4 - 32
+        width: parent.width * 0.4 - 16
         model: table.ahead.lots
         header: Say {
-            width: lots.width
+            width: lots.width - 16
             text: table.ahead.madeOf
             bottomPadding: 8
         }

@@ -37,6 +37,7 @@ Column {
             width: parent.width
             says: qsTr("what it is")
             choices: form.parts
+            onPicked: value => chosen = value
         }
         LabelledField {
             id: supplier

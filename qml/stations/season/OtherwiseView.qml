@@ -69,12 +69,14 @@ Scroll {
                 }
             }
         }
-        Row {
+        Flow {
+            width: parent.width
             spacing: 12
             visible: plan.busy && plan.changes.count > 0
 
             Say {
-                height: Look.target
+                width: Math.min(implicitWidth, parent.width)
+                height: Math.max(Look.target, implicitHeight)
                 text: qsTr("drawing both plans, %1 %").arg(Math.round(100 * plan.done))
                 verticalAlignment: Text.AlignVCenter
                 Accessible.role: Accessible.AlertMessage

@@ -60,6 +60,7 @@ Column {
         choices: form.kind === "survival" ? form.plan.taxa : form.kind === "pace" ? form.plan.taxa.concat(form.plan.places) : form.kind === "more" ? ["sun", "part shade", "shade"] : form.kind === "less" ? form.plan.places : form.kind === "mix" ? form.plan.pots : form.kind === "sow" ? form.plan.crosses : []
         shown: form.kind === "more" ? [qsTr("sun"), qsTr("part shade"), qsTr("shade")] : choices
         onChoicesChanged: chosen = ""
+        onPicked: value => chosen = value
     }
     Choice {
         id: which
@@ -74,6 +75,7 @@ Column {
         choices: form.kind === "mix" ? form.plan.mixes : steps.map((step, at) => String(at + 1))
         shown: form.kind === "mix" ? choices : steps
         onChoicesChanged: chosen = ""
+        onPicked: value => chosen = value
     }
     Flow {
         width: parent.width

@@ -124,8 +124,10 @@ Scroll {
             width: parent.width
             says: qsTr("cross")
             choices: plan.crosses
-            // The pots are those of its own route.
-            onPicked: pot.chosen = ""
+            onPicked: value => {
+                chosen = value;
+                pot.chosen = ""; // the pots are those of its own route
+            }
         }
         Choice {
             id: pot
@@ -135,6 +137,7 @@ Scroll {
             visible: cross.chosen !== ""
             says: qsTr("pot")
             choices: plan.potsOf(cross.chosen)
+            onPicked: value => chosen = value
         }
         Flow {
             width: parent.width

@@ -138,7 +138,10 @@ Column {
                     says: qsTr("what the rows are")
                     choices: ["seed", "tray", "pot", "parent"]
                     shown: [qsTr("seed"), qsTr("tray"), qsTr("pot"), qsTr("parent")]
-                    onPicked: value => old.forAll("kind", value)
+                    onPicked: value => {
+                        chosen = value;
+                        old.forAll("kind", value);
+                    }
                 }
             }
             Repeater {
@@ -178,7 +181,10 @@ Column {
                 choices: old.dateOrders
                 shown: old.dateOrdersShown
                 chosen: old.dateOrders[0]
-                onPicked: value => old.writeDates(value)
+                onPicked: value => {
+                    chosen = value;
+                    old.writeDates(value);
+                }
             }
             Flow {
                 width: parent.width

@@ -21,7 +21,7 @@ Item {
 
     /// Counts that were not entered yet go into the book. False where they are refused.
     function settle(): bool {
-        return !page.visible || !table.pending || table.record();
+        return !table.pending || table.record();
     }
 
     AtTable {
@@ -252,6 +252,7 @@ Item {
                 onClicked: table.record()
             }
             Press {
+                objectName: "lineAndHistory"
                 width: parent.width - x
                 implicitHeight: Math.max(64, implicitContentHeight + 16)
                 text: qsTr("Line and history")

@@ -8,7 +8,7 @@ Item {
 
     required property Session session
     property string tray: ""
-    readonly property bool narrow: width < 560
+    readonly property bool narrow: width < Look.wide(560)
     signal closed
     signal entered
     signal letter(string text)
@@ -16,7 +16,7 @@ Item {
     /// Counts that were not entered yet are entered before the next tray takes their place. False
     /// where they are refused; then they stay to be put right.
     function settle(): bool {
-        return !page.visible || !look.counted || look.record();
+        return !look.counted || look.record();
     }
 
     Inspection {
@@ -159,6 +159,7 @@ Item {
                             page.entered()
                     }
                     Press {
+                        objectName: "lineAndHistory"
                         width: parent.width - x
                         implicitHeight: Math.max(64, implicitContentHeight + 16)
                         text: qsTr("Line and history")

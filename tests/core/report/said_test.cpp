@@ -16,6 +16,8 @@
 #include "core/report/placing_paper.h"
 #include "core/report/sowings_input.h"
 #include "core/report/spreadsheet.h"
+#include "core/work/origin_said.h"
+#include "core/work/trays_done.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -224,6 +226,20 @@ TEST_F(SaidTest, ThePageOfGerminationInEveryGrouping) {
     expect_page_said(germination_html(*report));
     EXPECT_FALSE(std::regex_search(germination_html(*report), std::regex("[0-9]\\.[0-9] %")))
         << "decimals are said";
+  }
+}
+
+TEST_F(SaidTest, WhichTraysCanBeEmptied) {
+  const auto trays = book.read([](store::Reading& reading) {
+    return work::trays_done(reading, today(), work::done_habits(reading.registers()));
+  });
+  ASSERT_TRUE(trays) << trays.error().text();
+  EXPECT_GT(std::ranges::count(*trays, true, &work::TrayDone::done), 0);
+  for (const auto& tray : *trays) {
+    expect_said(tray.told, tray.cross);
+    // Inside the marks of its sentence, where `unmarked` does not look.
+    EXPECT_EQ(tray.told.find(marking.text("Done. ")) != std::string::npos, tray.done) << tray.told;
+    expect_said(work::origin_said(tray.cross), "cross");
   }
 }
 
