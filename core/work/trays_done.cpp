@@ -43,7 +43,8 @@ std::string told_of(const TrayDone& tray) {
     text += phrase(" and costs {:.2f} of bench", *tray.cents_a_month / 100);
   text += ".";
   if (tray.done && tray.seedlings > 0)
-    text += phrase(" {} seedlings still stand in it: pot them first.", tray.seedlings);
+    text += phrase_n(tray.seedlings, " {} seedling still stands in it: pot it first.",
+                     " {} seedlings still stand in it: pot them first.");
   return text;
 }
 

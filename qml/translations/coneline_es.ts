@@ -3497,9 +3497,9 @@
         <source> {} days of {} trays have no temperature and count like the mean of the tray's other days.</source>
         <translation> {} días de {} bandejas no tienen temperatura y cuentan como la media de los demás días de la bandeja.</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source> {} seedlings still stand in it: pot them first.</source>
-        <translation> Aún hay {} plántulas en ella: trasplántelas primero.</translation>
+        <translation><numerusform> Aún hay {} plántula en ella: trasplántela primero.</numerusform><numerusform> Aún hay {} plántulas en ella: trasplántelas primero.</numerusform></translation>
     </message>
     <message>
         <source> {} trays are left out, see below.</source>
@@ -3911,7 +3911,10 @@
     </message>
     <message numerus="yes">
         <source>, of {} floaters sown {}</source>
-        <translation><numerusform>, de {} flotante sembrada {}</numerusform><numerusform>, de {} flotantes sembradas {}</numerusform></translation>
+        <translation>
+            <numerusform>, de {} flotante sembrada {}</numerusform>
+            <numerusform>, de {} flotantes sembradas {}</numerusform>
+        </translation>
     </message>
     <message>
         <source>, to look at from {}</source>
@@ -4108,6 +4111,22 @@
     <message>
         <source>A weight is a number of plants above 0.</source>
         <translation>Un peso es un número de plantas mayor que 0.</translation>
+    </message>
+    <message>
+        <source>A4, 2 × 7 of 99.1 × 38.1 mm</source>
+        <translation>A4, 2 × 7 de 99,1 × 38,1 mm</translation>
+    </message>
+    <message>
+        <source>A4, 3 × 7 of 63.5 × 38.1 mm</source>
+        <translation>A4, 3 × 7 de 63,5 × 38,1 mm</translation>
+    </message>
+    <message>
+        <source>A4, 3 × 8 of 70 × 37 mm</source>
+        <translation>A4, 3 × 8 de 70 × 37 mm</translation>
+    </message>
+    <message>
+        <source>A4, 5 × 13 of 38.1 × 21.2 mm</source>
+        <translation>A4, 5 × 13 de 38,1 × 21,2 mm</translation>
     </message>
     <message>
         <source>Add a paper</source>
@@ -5458,6 +5477,10 @@
         <translation>Largo útil, {}</translation>
     </message>
     <message>
+        <source>Letter, 3 × 10 of 66.7 × 25.4 mm</source>
+        <translation>Carta, 3 × 10 de 66,7 × 25,4 mm</translation>
+    </message>
+    <message>
         <source>Lift 25 kg at most, close to the body; two for more, or a barrow.</source>
         <translation>Levante a lo sumo 25 kg, pegado al cuerpo; entre dos para más, o una carretilla.</translation>
     </message>
@@ -5931,11 +5954,17 @@
     </message>
     <message numerus="yes">
         <source>Of {} floaters cut open {}</source>
-        <translation><numerusform>De {} flotante abierta {}</numerusform><numerusform>De {} flotantes abiertas {}</numerusform></translation>
+        <translation>
+            <numerusform>De {} flotante abierta {}</numerusform>
+            <numerusform>De {} flotantes abiertas {}</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Of {} floaters sown {}</source>
-        <translation><numerusform>De {} flotante sembrada {}</numerusform><numerusform>De {} flotantes sembradas {}</numerusform></translation>
+        <translation>
+            <numerusform>De {} flotante sembrada {}</numerusform>
+            <numerusform>De {} flotantes sembradas {}</numerusform>
+        </translation>
     </message>
     <message>
         <source>Of {} in '{}' (step {}) {:.3g} % live instead of {:.3g} %.</source>
@@ -6198,6 +6227,18 @@
         <translation>Anule esa anotación si era errónea; un cono maduro se deshace.</translation>
     </message>
     <message>
+        <source>Roll, 40 × 60 mm</source>
+        <translation>Rollo, 40 × 60 mm</translation>
+    </message>
+    <message>
+        <source>Roll, 50 × 25 mm</source>
+        <translation>Rollo, 50 × 25 mm</translation>
+    </message>
+    <message>
+        <source>Roll, 57 × 32 mm</source>
+        <translation>Rollo, 57 × 32 mm</translation>
+    </message>
+    <message>
         <source>Room on the benches is not asked about.</source>
         <translation>No se pregunta por el espacio en las mesas.</translation>
     </message>
@@ -6448,6 +6489,18 @@
     <message>
         <source>Survival is drawn once a taxon, step and season, germination once a cross and tray, from all curves that fit its counts and the book's other crosses.</source>
         <translation>La supervivencia se simula una vez por taxón, paso y temporada, la germinación una vez por cruce y bandeja, de todas las curvas que concuerdan con sus recuentos y con los demás cruces del libro.</translation>
+    </message>
+    <message>
+        <source>Tag, 120 × 16 mm, 45 mm in the soil</source>
+        <translation>Etiqueta de clavar, 120 × 16 mm, 45 mm en el sustrato</translation>
+    </message>
+    <message>
+        <source>Tag, 150 × 25 mm, 60 mm in the soil</source>
+        <translation>Etiqueta de clavar, 150 × 25 mm, 60 mm en el sustrato</translation>
+    </message>
+    <message>
+        <source>Tag, 30 × 120 mm, 55 mm in the soil</source>
+        <translation>Etiqueta de clavar, 30 × 120 mm, 55 mm en el sustrato</translation>
     </message>
     <message>
         <source>Take a larger label or a finer printer.</source>
@@ -7674,6 +7727,10 @@
         <translation>cerrado</translation>
     </message>
     <message>
+        <source>code alone</source>
+        <translation>solo el código</translation>
+    </message>
+    <message>
         <source>code of the cone or purchase; of trays only</source>
         <translation>código del cono o de la compra; solo de bandejas</translation>
     </message>
@@ -7744,6 +7801,10 @@
     <message>
         <source>cross</source>
         <translation>cruce</translation>
+    </message>
+    <message>
+        <source>cross and date</source>
+        <translation>cruce y fecha</translation>
     </message>
     <message>
         <source>cross-season</source>
@@ -7932,6 +7993,10 @@
     <message>
         <source>every month of the year</source>
         <translation>todos los meses del año</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>todo</translation>
     </message>
     <message>
         <source>expected</source>
@@ -11045,7 +11110,10 @@
     </message>
     <message numerus="yes">
         <source>{} came up</source>
-        <translation><numerusform>nació {}</numerusform><numerusform>nacieron {}</numerusform></translation>
+        <translation>
+            <numerusform>nació {}</numerusform>
+            <numerusform>nacieron {}</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} cannot be female: the pollen {} came from it</source>
@@ -11813,9 +11881,9 @@
         <source>{} plants need no seeds</source>
         <translation>{} plantas no necesitan semillas</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} plants of {} into '{}'</source>
-        <translation>{} plantas de {} a «{}»</translation>
+        <translation><numerusform>{} planta de {} a «{}»</numerusform><numerusform>{} plantas de {} a «{}»</numerusform></translation>
     </message>
     <message>
         <source>{} plants would take {:.3g} seeds, more than any nursery sows</source>
@@ -11869,9 +11937,9 @@
         <source>{} rows</source>
         <translation>{} filas</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} seedlings of {} can go into pots</source>
-        <translation>{} plántulas de {} pueden ir a maceta</translation>
+        <translation><numerusform>{} plántula de {} puede ir a maceta</numerusform><numerusform>{} plántulas de {} pueden ir a maceta</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>{} seeds</source>
@@ -11938,9 +12006,9 @@
         <source>{} seeds of {} may have ripened on: look at them, sow</source>
         <translation>{} semillas de {} pueden haber posmadurado: mírelas, siémbrelas</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} seeds of {}: look for roots and leaves</source>
-        <translation>{} semillas de {}: busque raíces y hojas</translation>
+        <translation><numerusform>{} semilla de {}: busque raíces y hojas</numerusform><numerusform>{} semillas de {}: busque raíces y hojas</numerusform></translation>
     </message>
     <message>
         <source>{} seeds wait past their route's months.</source>
@@ -12111,7 +12179,10 @@
     </message>
     <message numerus="yes">
         <source>{} were filled</source>
-        <translation><numerusform>{} estaba llena</numerusform><numerusform>{} estaban llenas</numerusform></translation>
+        <translation>
+            <numerusform>{} estaba llena</numerusform>
+            <numerusform>{} estaban llenas</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} with a leaf</source>
