@@ -87,6 +87,13 @@ QStringList names_of(const auto& rows) {
   return names;
 }
 
+std::vector<Rows::Row> rows_of(const std::vector<std::string>& told) {
+  std::vector<Rows::Row> rows;
+  for (const auto& each : told)
+    rows.push_back({text(each)});
+  return rows;
+}
+
 } // namespace
 
 PlanOtherwise::PlanOtherwise(QObject* parent)
@@ -111,10 +118,16 @@ bool PlanOtherwise::suppose(const QString& kind, const QVariantMap& typed) {
     return refuse_entry(change.error());
   auto more = supposition_;
   more.push_back(*change);
-  if (present_)
-    if (const auto supposed = plan::suppose(*present_, more); !supposed)
+  auto rows = changes_.rows();
+  rows.push_back({tr("change %1").arg(shown(std::int64_t(more.size())))});
+  if (present_) {
+    const auto supposed = plan::suppose(*present_, more);
+    if (!supposed)
       return refuse_entry(supposed.error());
+    rows = rows_of(supposed->told);
+  }
   supposition_ = std::move(more);
+  changes_.replace(std::move(rows));
   emit entryTold();
   reckon();
   return true;
@@ -124,6 +137,11 @@ void PlanOtherwise::forget(int change) {
   if (change < 0 || change >= static_cast<int>(supposition_.size()))
     return;
   supposition_.erase(supposition_.begin() + change);
+  auto rows = changes_.rows();
+  rows.erase(rows.begin() + change);
+  changes_.replace(std::move(rows));
+  entry_fault_.clear(); // it may have been this change's
+  emit entryTold();
   reckon();
 }
 
@@ -151,7 +169,7 @@ void PlanOtherwise::reckon() {
                                                                         }});
         if (compared)
           answer.compared = *std::move(compared);
-        else if (course.go_on())
+        else
           answer.fault = compared.error();
         return answer;
       },
@@ -167,10 +185,9 @@ void PlanOtherwise::take(Answer answer) {
     crosses_ << text(cross.cross);
   crosses_.removeDuplicates();
   crosses_.sort();
-  std::vector<Rows::Row> changes;
-  for (const auto& told : answer.told)
-    changes.push_back({text(told)});
-  changes_.replace(std::move(changes));
+  // A change that cannot be made any more keeps its row, so that it can be forgotten.
+  if (answer.told.size() == supposition_.size())
+    changes_.replace(rows_of(answer.told));
   most_.clear();
   writable_ = false;
   not_written_.clear();
@@ -245,6 +262,7 @@ bool PlanOtherwise::accept() {
       said << text(told);
     accepted_ = tr("Taken into the book: %1").arg(said.join(QStringLiteral(" ")));
     supposition_.clear();
+    changes_.replace({});
     session_->read_anew();
   }
   emit entryTold();

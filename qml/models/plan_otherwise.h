@@ -50,7 +50,8 @@ class PlanOtherwise : public PlanPart {
   [[nodiscard]] QStringList pots() const;
   [[nodiscard]] QStringList mixes() const;
   [[nodiscard]] QStringList crosses() const { return crosses_; }
-  [[nodiscard]] Rows* changes() { return &changes_; } ///< told
+  /// told: one a change, its sentence, or its number while that is not known
+  [[nodiscard]] Rows* changes() { return &changes_; }
   [[nodiscard]] QStringList most() const { return most_; }
   [[nodiscard]] Rows* years() { return &years_; } ///< name, year, present, supposed, difference
   [[nodiscard]] Rows* full() { return &full_; }   ///< name, present, supposed

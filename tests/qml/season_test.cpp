@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The season plan in the window: the months ahead opened into their lots, an order list from offers
 // that were typed, targets, and benches.
+#include "qml/models/form.h"
 #include "qml/models/plan_ahead.h"
+#include "qml/models/plan_otherwise.h"
 #include "tests/qml/shown_window.h"
 
 #include <QClipboard>
@@ -223,6 +225,42 @@ TEST_F(Plan, SupposesAndWritesOnlyWhenToldTo) {
   shown.settle();
   EXPECT_EQ(survival(), 0.5);
   EXPECT_EQ(shown.find("forget-0"), nullptr);
+}
+
+TEST_F(Plan, AChangeThatTheBookOvertookCanBeForgotten) {
+  PlanOtherwise otherwise;
+  otherwise.set_session(&shown.session());
+  const QVariantMap bench{
+      {"name", "Far bench"}, {"light", "shade"}, {"length", "4000"}, {"width", "1200"}};
+  ASSERT_TRUE(otherwise.suppose("more", bench)) << "also before the first plan is drawn";
+  EXPECT_EQ(otherwise.changes()->value(0, "told"), "change 1");
+  shown.settle();
+  EXPECT_TRUE(otherwise.changes()->value(0, "told").toString().contains("Far bench"))
+      << otherwise.fault().toStdString();
+  ASSERT_TRUE(otherwise.suppose("sold", {{"months", "3"}}))
+      << otherwise.entry_fault().toStdString();
+  ASSERT_EQ(otherwise.changes()->size(), 2) << "at once";
+  const auto told = otherwise.changes()->rows();
+  shown.settle();
+  EXPECT_EQ(otherwise.fault(), "");
+
+  Form built;
+  built.setProperty("session", QVariant::fromValue(&shown.session()));
+  built.setProperty("deed", "new place");
+  built.set("name", "Far bench");
+  ASSERT_TRUE(built.submit()) << built.fault().toStdString();
+  shown.settle();
+  EXPECT_TRUE(otherwise.fault().contains("Far bench")) << otherwise.fault().toStdString();
+  ASSERT_EQ(otherwise.changes()->rows(), told) << "there is still something to forget";
+  EXPECT_FALSE(otherwise.suppose("sold", {{"months", "2"}}));
+  EXPECT_NE(otherwise.entry_fault(), "");
+  otherwise.forget(0);
+  EXPECT_EQ(otherwise.entry_fault(), "");
+  ASSERT_EQ(otherwise.changes()->size(), 1) << "at once";
+  EXPECT_EQ(otherwise.changes()->rows().front(), told.back());
+  shown.settle();
+  EXPECT_EQ(otherwise.fault(), "");
+  EXPECT_EQ(otherwise.changes()->size(), 1);
 }
 
 } // namespace
