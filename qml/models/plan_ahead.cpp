@@ -111,15 +111,15 @@ PlanAhead::PlanAhead(QObject* parent)
 
 void PlanAhead::set_horizon(int months) {
   horizon_ = months;
-  draw();
+  reckon();
 }
 
 void PlanAhead::set_sowings(bool counted) {
   sowings_ = counted;
-  draw();
+  reckon();
 }
 
-void PlanAhead::draw() {
+void PlanAhead::reckon() {
   ask(
       runs,
       [today = session_ == nullptr ? Date() : session_->today(), months = horizon_,

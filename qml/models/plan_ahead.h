@@ -31,7 +31,6 @@ class PlanAhead : public PlanPart {
   void open(int row);      ///< -1: none
   void look_at(int month); ///< of the row that is open; -1: none
 
-  Q_INVOKABLE void draw();
   /// Where a file of this ending would be put unless another path is typed.
   Q_INVOKABLE QString usualPath(const QString& ending) const;
   /// A PDF, a spreadsheet or CSV, by the path's ending.
@@ -56,7 +55,7 @@ class PlanAhead : public PlanPart {
   void openedChanged();
 
  protected:
-  void reckon() override { draw(); }
+  void reckon() override;
 
  private:
   struct Drawn {

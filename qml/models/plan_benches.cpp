@@ -82,6 +82,8 @@ void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
 }
 
 void PlanBenches::take(Answer answer) {
+  if (stopped() && !answer.placing && answer_)
+    return; // nothing was found by then: what was told before stays
   answer_ = std::move(answer);
   if (answer_->fault)
     blame(*answer_->fault);

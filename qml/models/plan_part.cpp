@@ -71,7 +71,8 @@ void PlanPart::end() {
 }
 
 void PlanPart::blame(const Fault& fault) {
-  fault_ = text(fault.text());
+  if (!stopped_)
+    fault_ = text(fault.text());
 }
 
 bool PlanPart::keep(const std::function<Result<void>(store::Writing&)>& write) {

@@ -95,7 +95,7 @@ TEST_F(Plan, ForgetsWhatWasAskedOfABookThatIsClosed) {
   PlanAhead ahead;
   ahead.set_session(&shown.session());
   shown.settle();
-  ahead.draw();
+  ahead.again();
   ASSERT_TRUE(ahead.busy());
   int told = 0;
   QObject::connect(&ahead, &PlanAhead::told, [&] { ++told; });
@@ -261,6 +261,25 @@ TEST_F(Plan, AChangeThatTheBookOvertookCanBeForgotten) {
   shown.settle();
   EXPECT_EQ(otherwise.fault(), "");
   EXPECT_EQ(otherwise.changes()->size(), 1);
+}
+
+TEST_F(Plan, StoppedBeforeAPlacingIsFoundTheOneBeforeStaysAndItCanBeAskedAgain) {
+  view("benches");
+  const auto click = [&](const char* name) {
+    ASSERT_NE(shown.find(name), nullptr) << name;
+    ASSERT_TRUE(QMetaObject::invokeMethod(shown.find(name), "clicked"));
+  };
+  EXPECT_EQ(shown.find("benchesAgain"), nullptr);
+  ASSERT_NE(shown.find("place-0"), nullptr);
+  shown.session().read_anew();
+  click("benchesStop"); // the forecast has just begun
+  shown.settle();
+  EXPECT_EQ(shown.find("benchesFault"), nullptr);
+  EXPECT_NE(shown.find("place-0"), nullptr);
+  click("benchesAgain");
+  EXPECT_EQ(shown.find("benchesAgain"), nullptr);
+  click("benchesStop");
+  shown.settle();
 }
 
 } // namespace
