@@ -6,7 +6,6 @@
 #include "core/report/placing_input.h"
 #include "core/report/placing_paper.h"
 #include "core/work/find_code.h"
-#include "core/work/origin_said.h"
 #include "wording.h"
 
 #include <QLocale>
@@ -121,7 +120,7 @@ void PlanBenches::tell_todo() {
       const auto& piece = answer_->input.pieces[move.piece];
       const auto month = months_[static_cast<int>(move.month)];
       rows.push_back({month, text(piece.code.text()),
-                      text(work::origin_said(piece.cross)) + QStringLiteral(" · ") +
+                      origin_shown(piece.cross) + QStringLiteral(" · ") +
                           tr("%1 of %2")
                               .arg(shown(piece.containers[move.month], 0),
                                    text(registers.pot(piece.pot).name)),
@@ -169,7 +168,7 @@ void PlanBenches::tell_stands() {
       if (!first)
         continue;
       rows.push_back({text(piece.code.text()),
-                      text(work::origin_said(piece.cross)) + QStringLiteral(" · ") +
+                      origin_shown(piece.cross) + QStringLiteral(" · ") +
                           tr("%1 of %2")
                               .arg(shown(piece.containers[*first], 0),
                                    text(answer_->input.registers.pot(piece.pot).name)),

@@ -285,6 +285,12 @@ QStringList PlanOtherwise::stepsOf(const QString& taxon) const {
   return steps;
 }
 
+QStringList PlanOtherwise::crosses_shown() const {
+  QStringList names;
+  for (const auto& cross : crosses_)
+    names << origin_shown(plain(cross));
+  return names;
+}
 QStringList PlanOtherwise::taxa() const {
   QStringList names;
   if (session_ != nullptr)

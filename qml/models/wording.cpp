@@ -2,6 +2,7 @@
 #include "wording.h"
 
 #include "core/base/number.h"
+#include "core/work/origin_said.h"
 
 #include <QLocale>
 #include <QRegularExpression>
@@ -21,6 +22,10 @@ std::string plain(const QString& text) {
 
 QString phrased_of(std::string_view english) {
   return text(phrase_of(english));
+}
+
+QString origin_shown(const std::string& name) {
+  return text(work::origin_said(name));
 }
 
 namespace {

@@ -3,6 +3,8 @@
 #include "core/work/sow.h"
 #include "qml/models/form.h"
 #include "qml/models/germination_results.h"
+#include "qml/models/plan_otherwise.h"
+#include "qml/models/trays_to_empty.h"
 #include "qml/models/wording.h"
 #include "tests/qml/shown_window.h"
 
@@ -175,6 +177,34 @@ TEST_F(InLanguage, TheFormNamesTheUnit) {
   EXPECT_TRUE(labels().contains("Outside width, in"));
   shown.session().speech()->set_language("es");
   EXPECT_TRUE(labels().contains("Contiene de verdad, US gal")) << labels().toStdString();
+}
+
+TEST_F(InLanguage, OriginsAreSaidWhereverTheyStand) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  const QRegularExpression as_a_key(" of \\d{4}-\\d\\d-\\d\\d, from ");
+  GerminationResults results;
+  results.set_session(&shown.session());
+  TraysToEmpty trays;
+  trays.set_session(&shown.session());
+  PlanOtherwise otherwise;
+  otherwise.set_session(&shown.session());
+  shown.settle();
+  int bought = 0;
+  for (int row = 0; row < results.crosses()->size(); ++row) {
+    results.choose(row);
+    EXPECT_EQ(results.name(), results.crosses()->value(row, "name").toString());
+    bought += results.name().startsWith("Q3725") ? 1 : 0;
+    EXPECT_FALSE(results.name().contains(as_a_key)) << results.name().toStdString();
+  }
+  EXPECT_EQ(bought, 1);
+  const auto shown_crosses = otherwise.property("crossesShown").toStringList();
+  EXPECT_EQ(shown_crosses.size(), otherwise.crosses().size());
+  EXPECT_FALSE(otherwise.crosses().filter(as_a_key).isEmpty());
+  EXPECT_TRUE(shown_crosses.filter(as_a_key).isEmpty());
+  ASSERT_GT(trays.rows()->size(), 0);
+  for (int row = 0; row < trays.rows()->size(); ++row)
+    EXPECT_FALSE(trays.rows()->value(row, "cross").toString().contains(as_a_key));
 }
 
 TEST_F(InLanguage, ChoicesAreShownInSpanishAndKeptAsTheBookWritesThem) {
