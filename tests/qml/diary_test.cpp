@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The diary at the real window: pollinating with what the last pass used, setting a plant right,
 // what is due by day and in a calendar.
+#include "qml/models/comes_next.h"
 #include "qml/models/diary.h"
 #include "qml/models/form.h"
 #include "qml/models/trays_to_empty.h"
@@ -150,6 +151,33 @@ TEST(ALabel, AnswersWithBothParentsTheirOriginAndPapers) {
       << all;
   EXPECT_NE(all.find("Pollen parent: Tall Piet, P373J"), std::string::npos) << all;
   EXPECT_NE(all.find("R-002"), std::string::npos) << "its receipt: " << all;
+}
+
+TEST(NextOfCone, NeverShowsWhatAnotherConeWants) {
+  ShownWindow shown(With::demo_season, wide);
+  ComesNext next;
+  next.set_session(&shown.session());
+  std::vector<QString> wanting;
+  for (const auto& course : shown.session().standing().cones) {
+    next.setProperty("code", text_of(course.line.cone.code));
+    shown.settle();
+    if (next.rows()->size() > 0)
+      wanting.push_back(text_of(course.line.cone.code));
+  }
+  ASSERT_GE(wanting.size(), 2U);
+  next.setProperty("code", wanting.front());
+  shown.settle();
+  const auto rows = next.rows()->rows();
+  next.setProperty("code", wanting.back());
+  EXPECT_EQ(next.rows()->size(), 0) << "nothing, until it is known";
+  shown.settle();
+  EXPECT_GT(next.rows()->size(), 0);
+  next.setProperty("code", wanting.front());
+  shown.settle();
+  EXPECT_EQ(next.rows()->rows(), rows);
+  shown.session().read_anew();
+  EXPECT_EQ(next.rows()->rows(), rows) << "of the same cone they stay meanwhile";
+  shown.settle();
 }
 
 TEST(TraysAtTheWindow, ThoseThatCanBeEmptiedStandFirst) {
