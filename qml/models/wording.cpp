@@ -67,9 +67,14 @@ QString written(Quantity quantity, double kept) {
 
 Result<double> read_measure(Quantity quantity, const QString& typed) {
   constexpr double millionth = 1e-6;
-  return read_number(typed).map([&](double given) {
-    return std::round(from_units(language().units(), quantity, given) / millionth) * millionth;
+  return read_exactly(quantity, typed).map([&](double kept) {
+    return std::round(kept / millionth) * millionth;
   });
+}
+
+Result<double> read_exactly(Quantity quantity, const QString& typed) {
+  return read_number(typed).map(
+      [&](double given) { return from_units(language().units(), quantity, given); });
 }
 
 Result<double> read_number(const QString& typed) {

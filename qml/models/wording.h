@@ -57,6 +57,8 @@ QString written(double value);
 Result<double> read_number(const QString& typed);
 /// The same of a measure typed in the units people reckon in, to a millionth of the book's unit.
 Result<double> read_measure(Quantity quantity, const QString& typed);
+/// The same to the last figure, for what is written again in other units.
+Result<double> read_exactly(Quantity quantity, const QString& typed);
 /// A measure of the book as it stands in a field to be changed.
 QString written(Quantity quantity, double kept);
 
