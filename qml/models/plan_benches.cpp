@@ -8,8 +8,6 @@
 #include "core/work/find_code.h"
 #include "wording.h"
 
-#include <QLocale>
-
 #include <algorithm>
 
 namespace coneline::window {
@@ -19,11 +17,6 @@ namespace {
 constexpr int months_placed = 12;
 constexpr int runs = 2000;
 constexpr double seconds = 10; // a light class; a person waits
-
-QString month_shown(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMM yy"));
-}
 
 } // namespace
 

@@ -6,9 +6,9 @@
 #include "core/report/forecast_paper.h"
 #include "core/report/sowings_input.h"
 #include "deeds/answers.h"
+#include "plan_ahead.h"
+#include "plan_words.h"
 #include "wording.h"
-
-#include <QLocale>
 
 #include <algorithm>
 #include <cmath>
@@ -21,18 +21,8 @@ constexpr int months = 36;
 constexpr int runs = 2000;
 constexpr double per_cent = 100;
 
-QString month_shown(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMM yy"));
-}
-
-QString range_shown(const plan::Likely& range, int decimals) {
-  return shown(range.low, decimals) + QStringLiteral(" – ") + shown(range.middle, decimals) +
-         QStringLiteral(" – ") + shown(range.high, decimals);
-}
-
-QString signed_shown(double value, int decimals) {
-  const auto text = shown(value, decimals);
+QString signed_value(plan::Shown kind, double value, int decimals) {
+  const auto text = plan_value(kind, value, decimals);
   return value > 0 ? QStringLiteral("+") + text : text;
 }
 
@@ -210,7 +200,8 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
   std::vector<Rows::Row> years;
   const auto& dates = compared.present.months();
   for (const auto& series : compared.series) {
-    const int decimals = report::decimals_of(series.name.shown);
+    const auto kind = series.name.shown;
+    const int decimals = report::decimals_of(kind);
     for (std::size_t year = 0; year < series.years.size(); ++year) {
       const auto& sums = series.years[year];
       if (sums.present.high <= 0 && sums.supposed.high <= 0)
@@ -219,11 +210,11 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
         continue;
       const auto last = std::min(dates.size(), (year + 1) * 12) - 1;
       years.push_back(
-          {text(report::heading_of(series.name.shown)) + QStringLiteral(": ") +
-               text(report::name_said(series.name)),
+          {PlanAhead::group_of(kind) + QStringLiteral(", ") + plan_unit(kind) +
+               QStringLiteral(": ") + text(report::name_said(series.name)),
            month_shown(dates[year * 12]) + QStringLiteral(" – ") + month_shown(dates[last]),
-           range_shown(sums.present, decimals), range_shown(sums.supposed, decimals),
-           signed_shown(sums.mean_difference(), decimals)});
+           plan_range(kind, sums.present, decimals), plan_range(kind, sums.supposed, decimals),
+           signed_value(kind, sums.mean_difference(), decimals)});
     }
   }
   years_.replace(std::move(years));

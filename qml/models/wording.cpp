@@ -43,6 +43,11 @@ QString shown(Date day) {
       day_format(QLocale::ShortFormat));
 }
 
+QString month_shown(Date month) {
+  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
+                            QStringLiteral("MMM yy"));
+}
+
 QString shown(std::int64_t count) {
   return QLocale().toString(static_cast<qlonglong>(count));
 }

@@ -227,6 +227,31 @@ TEST_F(Plan, SupposesAndWritesOnlyWhenToldTo) {
   EXPECT_EQ(shown.find("forget-0"), nullptr);
 }
 
+TEST_F(Plan, WhatIsSupposedIsShownInTheReadersUnits) {
+  PlanOtherwise otherwise;
+  otherwise.set_session(&shown.session());
+  shown.settle();
+  ASSERT_FALSE(otherwise.crosses().isEmpty());
+  ASSERT_TRUE(otherwise.suppose(
+      "sow", {{"cross", otherwise.crosses().front()}, {"seeds", "4000"}, {"month", "2027-03"}}));
+  shown.settle();
+  const auto of_mix = [&](const QString& unit) {
+    for (int row = 0; row < otherwise.years()->size(); ++row)
+      if (const auto name = otherwise.years()->value(row, "name").toString();
+          name.startsWith("Finished mix, " + unit + ": "))
+        return QLocale().toDouble(
+            otherwise.years()->value(row, "difference").toString().remove('+'));
+    return 0.0;
+  };
+  const double litres = of_mix("L");
+  EXPECT_GT(litres, 10) << otherwise.fault().toStdString();
+  EXPECT_EQ(of_mix("US gal"), 0);
+  shown.session().speech()->set_units("us");
+  shown.settle();
+  EXPECT_EQ(of_mix("L"), 0);
+  EXPECT_NEAR(of_mix("US gal"), litres / 3.785411784, 0.6); // both are rounded
+}
+
 TEST_F(Plan, AChangeThatTheBookOvertookCanBeForgotten) {
   PlanOtherwise otherwise;
   otherwise.set_session(&shown.session());
