@@ -98,7 +98,7 @@ bool Session::makeBook(const QString& path, const QString& nursery) {
 void Session::close() {
   Aside::another_book();
   book_.reset();
-  standing_ = {};
+  standing_ = std::make_shared<const Standing>();
   undo_.clear();
   told_.clear();
   tell_stations();
@@ -192,7 +192,7 @@ void Session::read_anew() {
     return now;
   });
   if (standing)
-    standing_ = std::move(*standing);
+    standing_ = std::make_shared<const Standing>(std::move(*standing));
   tell_stations();
   emit changed();
 }
@@ -202,7 +202,7 @@ void Session::recall_last() {
   const auto last = ask([this](store::Reading& reading) -> Last {
     for (const auto& entry : reading.last_entries(1))
       if (!entry.reverses && !reading.reversed_by(entry.id))
-        return std::pair(said(reading, standing_.registers, entry) + about(reading, entry),
+        return std::pair(said(reading, standing_->registers, entry) + about(reading, entry),
                          entry.id);
     return std::nullopt;
   });
@@ -214,11 +214,11 @@ void Session::recall_last() {
 }
 
 bool Session::is_empty() const {
-  return standing_.registers.plants.empty() && standing_.lots.empty();
+  return standing_->registers.plants.empty() && standing_->lots.empty();
 }
 
 QString Session::name() const {
-  return text(standing_.registers.title.name);
+  return text(standing_->registers.title.name);
 }
 
 QString Session::path() const {

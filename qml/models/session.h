@@ -79,19 +79,21 @@ class Session : public QObject {
   [[nodiscard]] bool is_empty() const;
   [[nodiscard]] QString name() const;
   [[nodiscard]] QString path() const; ///< of the open book; empty where none is
-  [[nodiscard]] bool invented() const { return standing_.registers.title.invented; }
+  [[nodiscard]] bool invented() const { return standing_->registers.title.invented; }
   [[nodiscard]] QString today_shown() const;
   [[nodiscard]] QString told() const { return told_; }
   [[nodiscard]] bool undoable() const { return !undo_.empty(); }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] Rows* stations() { return &stations_; }
-  [[nodiscard]] int due_count() const { return static_cast<int>(standing_.due.size()); }
+  [[nodiscard]] int due_count() const { return static_cast<int>(standing_->due.size()); }
   [[nodiscard]] QString look() const { return look_; }
   void set_look(const QString& look);
   [[nodiscard]] Speech* speech() { return &speech_; }
 
   [[nodiscard]] Date today() const { return today_; }
-  [[nodiscard]] const Standing& standing() const { return standing_; }
+  [[nodiscard]] const Standing& standing() const { return *standing_; }
+  /// For what is looked at after the book was read anew.
+  [[nodiscard]] std::shared_ptr<const Standing> kept_standing() const { return standing_; }
 
   /// Does something in the book through `act`; afterwards what stands is read anew.
   Result<work::Done> act(const std::function<Result<work::Done>(store::Book&)>& act);
@@ -132,7 +134,7 @@ class Session : public QObject {
 
   Date today_;
   std::optional<store::Book> book_;
-  Standing standing_;
+  std::shared_ptr<const Standing> standing_ = std::make_shared<const Standing>();
   Rows stations_;
   QString told_;
   std::vector<book::EntryId> undo_; ///< what `undo` reverses, in the order they were entered

@@ -3,6 +3,7 @@
 // what is due by day and in a calendar.
 #include "qml/models/comes_next.h"
 #include "qml/models/diary.h"
+#include "qml/models/due_rows.h"
 #include "qml/models/form.h"
 #include "qml/models/trays_to_empty.h"
 #include "tests/qml/shown_window.h"
@@ -151,6 +152,27 @@ TEST(ALabel, AnswersWithBothParentsTheirOriginAndPapers) {
       << all;
   EXPECT_NE(all.find("Pollen parent: Tall Piet, P373J"), std::string::npos) << all;
   EXPECT_NE(all.find("R-002"), std::string::npos) << "its receipt: " << all;
+}
+
+TEST(DueRows, StayAsTheyWereShownWhileTheBookIsReadAnew) {
+  ShownWindow shown(With::demo_season, wide);
+  DueRows rows(nullptr);
+  rows.show(shown.session(), DueRows::Order::as_walked);
+  ASSERT_GT(rows.rowCount(), 0);
+  const int heading = rows.roleNames().key("heading");
+  const auto headings = [&] {
+    QStringList all;
+    for (int row = 0; row < rows.rowCount(); ++row)
+      all << rows.data(rows.index(row), heading).toString();
+    return all;
+  };
+  const auto before = headings();
+  shown.session().read_anew();
+  EXPECT_EQ(headings(), before);
+  shown.session().close();
+  EXPECT_EQ(headings(), before);
+  rows.show(shown.session(), DueRows::Order::as_walked);
+  EXPECT_EQ(rows.rowCount(), 0);
 }
 
 TEST(NextOfCone, NeverShowsWhatAnotherConeWants) {
