@@ -154,6 +154,20 @@ TEST(BookPage, NamesCopiesAndMovesTheBook) {
   EXPECT_EQ(file.path(), copy) << "what was open stays open";
 }
 
+TEST(BookPage, AMoveThatFailsLeavesTheOldBookOpen) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  BookFile file;
+  file.setProperty("session", QVariant::fromValue(&shown.session()));
+  const auto old_path = file.path();
+  auto other = store::Book::open(Session::path_of(old_path), store::Access::read);
+  ASSERT_TRUE(other->read([](store::Reading& reading) { return reading.balances().size(); }));
+  EXPECT_FALSE(file.moveTo(folder.filePath("moved.coneline")));
+  EXPECT_TRUE(file.fault().contains("open in another program")) << file.fault().toStdString();
+  EXPECT_EQ(file.path(), old_path);
+  EXPECT_FALSE(shown.session().standing().lots.empty());
+}
+
 TEST(BookPage, IsReachedFromTheFieldAndLeftByEscape) {
   ShownWindow shown(With::demo_season, wide);
   shown.tap("bookPage");
