@@ -47,7 +47,7 @@ void PlanPart::stop() {
 }
 
 double PlanPart::done() const {
-  return course_ && of_ > 0 ? static_cast<double>(course_->done) / of_ : 0;
+  return course_ && of_ > 0 ? course_->done / of_ : 0;
 }
 
 bool PlanPart::begin(int of) {

@@ -50,13 +50,6 @@ class PlanPart : public QObject {
   void savedChanged();
 
  protected:
-  /// How far one reckoning has come; shared with the thread that reckons.
-  struct Course {
-    std::atomic<int> done = 0;
-    std::atomic<bool> stop = false;
-    [[nodiscard]] bool go_on() const { return !stop; }
-  };
-
   /// The book changed, or is another.
   virtual void reckon() = 0;
   /// Something was kept that no other page shows.
