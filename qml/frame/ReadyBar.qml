@@ -177,8 +177,8 @@ Rectangle {
                     width: parent.width - end.width - 8 - (undo.visible ? undo.width + 8 : 0)
                     anchors.verticalCenter: parent.verticalCenter
                     horizontalAlignment: bar.tall ? bar.edge : bar.farEdge
-                    text: bar.session.fault !== "" ? bar.session.fault : bar.session.told !== "" ? qsTr("last: %1").arg(bar.session.told) : ""
-                    color: bar.session.fault !== "" ? Look.lost : Look.quiet
+                    text: bar.session.underway !== "" ? bar.session.underway : bar.session.fault !== "" ? bar.session.fault : bar.session.told !== "" ? qsTr("last: %1").arg(bar.session.told) : ""
+                    color: bar.session.fault !== "" && bar.session.underway === "" ? Look.lost : Look.quiet
                     Accessible.role: Accessible.AlertMessage
                 }
             }

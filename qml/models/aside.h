@@ -16,6 +16,13 @@
 
 namespace coneline::window {
 
+/// How far long work has come; shared with the thread that does it.
+struct Course {
+  std::atomic<double> done = 0; ///< of 1 where nothing else is said
+  std::atomic<bool> stop = false;
+  [[nodiscard]] bool go_on() const { return !stop; }
+};
+
 class Aside : public QObject {
  public:
   explicit Aside(QObject* parent) : QObject(parent) {}

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "at_table.h"
 
-#include "core/work/origin_said.h"
 #include "wording.h"
 
 namespace coneline::window {
@@ -130,7 +129,7 @@ void AtTable::offer_doings(const work::HarvestTable& table) {
 }
 
 void AtTable::tell(const report::HarvestView& view) {
-  title_ = text(work::origin_said(view.table.origin.name));
+  title_ = origin_shown(view.table.origin.name);
   next_ = text(view.next);
   float_told_ =
       tr("Float test: %1. ").arg(text(book::said(view.float_test))) + text(view.history.told);

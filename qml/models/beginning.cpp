@@ -52,6 +52,8 @@ bool Beginning::import_into(const std::filesystem::path& folder,
                             const std::filesystem::path& path) {
   faults_.clear();
   emit faultsChanged();
+  if (!session_->may_open())
+    return false;
   std::error_code ignored;
   std::filesystem::create_directories(path.parent_path(), ignored);
   {

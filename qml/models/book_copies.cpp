@@ -47,8 +47,8 @@ void BookCopies::set_path(const QString& path) {
 }
 
 void BookCopies::restore(const QString& file) {
-  bring_back([&](const auto& book) -> Result<void> {
-    auto done = store::restore(book, std::filesystem::path(plain(file)));
+  bring_back([copy = std::filesystem::path(plain(file))](const auto& book) -> Result<void> {
+    auto done = store::restore(book, copy);
     return done ? Result<void>() : refuse(done.error());
   });
 }
@@ -60,22 +60,26 @@ void BookCopies::undo() {
   });
 }
 
-void BookCopies::bring_back(
-    const std::function<Result<void>(const std::filesystem::path&)>& bring) {
-  const auto path = path_; // closing changes what it is bound to
-  const auto file = Session::path_of(path);
+void BookCopies::bring_back(std::function<Result<void>(const std::filesystem::path&)> bring) {
   told_.clear();
   fault_.clear();
-  if (session_->is_open())
-    session_->close();
-  if (const auto brought = bring(file); !brought)
-    fault_ = text(brought.error().text());
-  else
+  const auto path = path_; // closing changes what it is bound to
+  session_->replace_file(
+      path, tr("The book is being put back …"),
+      [bring = std::move(bring), book = Session::path_of(path)] { return bring(book); },
+      [self = QPointer(this), path](const Result<void>& done) {
+        if (self)
+          self->brought_back(path, done);
+      });
+  emit changed();
+}
+
+void BookCopies::brought_back(const QString& path, const Result<void>& done) {
+  if (done)
     told_ = tr("The book was put back. What stood there is kept.");
-  const auto said = std::pair(told_, fault_);
-  session_->openBook(path);
+  else
+    fault_ = text(done.error().text());
   path_ = path;
-  std::tie(told_, fault_) = said;
   read_anew();
 }
 

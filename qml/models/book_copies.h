@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // The copies of one book, and the way back to one of them. Each is read whole to see whether it is
-// good, so that is done aside from the window's thread.
+// good, and going back copies a whole book; both are done aside from the window's thread.
 
 #include "aside.h"
 #include "core/store/copies.h"
@@ -23,8 +23,8 @@ class BookCopies : public QObject {
  public:
   explicit BookCopies(QObject* parent = nullptr);
 
-  /// Puts a copy of `rows` in the book's place and opens it. On failure `fault` says why, and the
-  /// book is as it was.
+  /// Puts a copy of `rows` in the book's place and opens it, aside from the window's thread; it
+  /// goes on where this is left. On failure `fault` says why, and the book is as it was.
   Q_INVOKABLE void restore(const QString& file);
   /// Puts back what the last restore replaced.
   Q_INVOKABLE void undo();
@@ -41,7 +41,8 @@ class BookCopies : public QObject {
   void changed();
 
  private:
-  void bring_back(const std::function<Result<void>(const std::filesystem::path&)>& bring);
+  void bring_back(std::function<Result<void>(const std::filesystem::path&)> bring);
+  void brought_back(const QString& path, const Result<void>& done);
   struct Seen {
     store::Copy copy;
     store::CopyState state;

@@ -35,6 +35,9 @@ bool BookFile::moveTo(const QString& path) {
       return refuse(book_fault(plain(session_->fault())));
     return {};
   });
+  // What the move opened already; the old file, which stays, has the last entries and the copies.
+  if (!moved && Session::path_of(this->path()) != from)
+    session_->openBook(text(from.string()));
   return say(moved, tr("The book now stands at %1.").arg(text(to.string())));
 }
 

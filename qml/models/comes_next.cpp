@@ -22,13 +22,18 @@ ComesNext::ComesNext(QObject* parent) : QObject(parent), rows_({"when", "told"},
 
 void ComesNext::set_session(Session* session) {
   session_ = session;
-  connect(session, &Session::changed, this, &ComesNext::read);
+  if (session)
+    connect(session, &Session::changed, this, &ComesNext::read, Qt::UniqueConnection);
   emit asked();
 }
 
 void ComesNext::read() {
   aside_->forget();
   const auto code = Code::parse(plain(code_));
+  const auto of = std::pair(session_ ? session_->path() : QString(), code_);
+  if (of != rows_of_)
+    rows_.replace({}); // until what is asked here is known
+  rows_of_ = of;
   const auto* course =
       session_ && session_->is_open() && code ? session_->standing().cone_course(*code) : nullptr;
   if (!course || course->line.harvested > 0) {

@@ -27,6 +27,7 @@ class ComesNext : public QObject {
 
   Session* session_ = nullptr;
   QString code_;
+  std::pair<QString, QString> rows_of_; ///< the book and the cone
   Aside* aside_ = new Aside(this);
   Rows rows_;
 };

@@ -28,13 +28,13 @@ QString when(const work::Due& due, Date today) {
 void DueRows::show(const Session& session, Order order) {
   const auto& all = session.standing().due;
   const auto count = static_cast<int>(all.size());
-  const bool as_many = count == count_ && session_ != nullptr;
+  const bool as_many = count == count_ && standing_ != nullptr;
   if (!as_many)
     beginResetModel();
-  session_ = &session;
+  lots_.reset();
+  standing_ = session.kept_standing();
   order_ = order;
   count_ = count;
-  lots_.reset();
   by_day_.clear();
   if (order == Order::by_day) { // as work::by_day, without copies
     by_day_.resize(all.size());
@@ -51,15 +51,14 @@ void DueRows::show(const Session& session, Order order) {
 }
 
 QString DueRows::place_of(const Code& code) const {
-  const auto& standing = session_->standing();
-  const auto& registers = standing.registers;
+  const auto& registers = standing_->registers;
   if (!lots_)
-    lots_.emplace(standing.lots, [](const work::LotLine& line) { return line.lot.code; });
+    lots_.emplace(standing_->lots, [](const work::LotLine& line) { return line.lot.code; });
   if (const auto* line = lots_->find(code))
     return place_name(registers, line->place);
   if (const auto* plant = book::coded(registers.plants, code))
     return place_name(registers, plant->place);
-  if (const auto* line = standing.cone(code))
+  if (const auto* line = standing_->cone(code))
     return place_name(registers, registers.plant(line->cone.plant).place);
   return place_name(registers, std::nullopt);
 }
@@ -69,14 +68,11 @@ int DueRows::rowCount(const QModelIndex& parent) const {
 }
 
 QVariant DueRows::data(const QModelIndex& index, int role) const {
-  if (!index.isValid() || session_ == nullptr)
+  if (!index.isValid() || !standing_)
     return {};
   const auto row = static_cast<std::size_t>(index.row());
-  const auto& all = session_->standing().due;
+  const auto& all = standing_->due;
   const bool days = order_ == Order::by_day;
-  // Another book may stand there already while the list still has its old rows.
-  if (row >= all.size() || (days && (row >= by_day_.size() || by_day_[row] >= all.size())))
-    return {};
   const auto& due = all[days ? by_day_[row] : row];
   switch (role) {
   case code:
@@ -88,7 +84,7 @@ QVariant DueRows::data(const QModelIndex& index, int role) const {
   case heading:
     return days ? shown(due.from) : place_of(due.code);
   case since: {
-    const auto said = when(due, session_->today());
+    const auto said = when(due, standing_->today);
     return !days ? said : place_of(due.code) + (due.missed.empty() ? QString() : ", " + said);
   }
   case key:

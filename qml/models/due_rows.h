@@ -21,7 +21,8 @@ class DueRows : public QAbstractListModel {
   explicit DueRows(QObject* parent) : QAbstractListModel(parent) {}
 
   enum class Order { as_walked, by_day };
-  /// What stands in the session now. Rows that stay as many keep their delegates.
+  /// What stands in the session now, until it is shown anew. Rows that stay as many keep their
+  /// delegates.
   void show(const Session& session, Order order);
 
   int rowCount(const QModelIndex& parent = {}) const override;
@@ -31,7 +32,7 @@ class DueRows : public QAbstractListModel {
  private:
   [[nodiscard]] QString place_of(const Code& code) const;
 
-  const Session* session_ = nullptr;
+  std::shared_ptr<const Standing> standing_; ///< as it was shown; the book may be read anew since
   Order order_ = Order::as_walked;
   int count_ = 0;
   std::vector<std::size_t> by_day_;                   ///< places in the list as walked

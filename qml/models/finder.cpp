@@ -2,7 +2,6 @@
 #include "finder.h"
 
 #include "core/book/cross.h"
-#include "core/work/origin_said.h"
 #include "wording.h"
 
 #include <QTimer>
@@ -27,11 +26,10 @@ std::vector<std::pair<QString, Code>> names(const Standing& standing) {
   for (const auto& place : registers.places)
     all.emplace_back(text(place.name), place.code);
   for (const auto& course : standing.cones)
-    all.emplace_back(text(work::origin_said(course.line.origin.name)), course.line.cone.code);
+    all.emplace_back(origin_shown(course.line.origin.name), course.line.cone.code);
   for (const auto& line : standing.lots)
     if (!line.on_hand.empty())
-      all.emplace_back(text(work::origin_said(line.origin.name)) + ": " + holding(line),
-                       line.lot.code);
+      all.emplace_back(origin_shown(line.origin.name) + ": " + holding(line), line.lot.code);
   return all;
 }
 

@@ -8,7 +8,6 @@ namespace coneline::window {
 namespace {
 
 constexpr std::size_t key_column = 0;
-constexpr std::size_t kind_column = 2;
 constexpr std::size_t value_column = 3;
 
 QString kind_word(FieldSpec::Kind kind) {
@@ -54,14 +53,16 @@ void Form::begin() {
   fault_field_.clear();
   values_.clear();
   by_hand_.clear();
+  specs_.clear();
   std::vector<Rows::Row> rows;
   const auto* deed = deed_named(deed_);
   if (session_ && deed && (!deed->fits || deed->fits(subject())))
-    for (const auto& field : deed->fields(subject())) {
-      values_[field.key] = field.value;
-      rows.push_back({field.key, phrased_of(plain(field.label)), kind_word(field.kind), field.value,
-                      field.choices, phrased_of(plain(field.hint)), shown_choices(field)});
-    }
+    specs_ = deed->fields(subject());
+  for (const auto& field : specs_) {
+    values_[field.key] = field.value;
+    rows.push_back({field.key, phrased_of(plain(field.label)), kind_word(field.kind), field.value,
+                    field.choices, phrased_of(plain(field.hint)), shown_choices(field)});
+  }
   fields_.replace({}); // a form of as many fields must not keep the old one's delegates
   fields_.replace(std::move(rows));
   split_up();
@@ -84,33 +85,52 @@ QStringList Form::cautions() const {
 
 void Form::set(const QString& field, const QString& value) {
   values_[field] = value;
-  by_hand_[field] = value;
+  by_hand_[field] = given(field, value);
   split_up();
+}
+
+/// Read as it was written; what cannot be read stays as it is.
+Form::Given Form::given(const QString& field, const QString& value) const {
+  const auto as_is = [value] { return value; };
+  const auto spec = std::ranges::find(specs_, field, &FieldSpec::key);
+  if (spec == specs_.end())
+    return {value, as_is};
+  if (spec->kind == FieldSpec::Kind::day)
+    if (const auto day = read_day(value))
+      return {value, [day = *day] { return shown(day); }};
+  if (spec->kind == FieldSpec::Kind::decimal && !spec->measure)
+    if (const auto number = read_number(value))
+      return {value, [number = *number] { return written(number); }};
+  if (spec->measure)
+    if (const auto kept = read_exactly(*spec->measure, value))
+      return {value, [quantity = *spec->measure, kept = *kept] { return written(quantity, kept); }};
+  return {value, as_is};
 }
 
 void Form::renew(const QString& field, const QString& value) {
   auto kept = by_hand_;
-  kept[field] = value;
+  kept[field] = {value, [value] { return value; }};
   begin();
   put_back(kept);
 }
 
 void Form::say_anew() {
   auto kept = by_hand_;
-  for (const auto& row : fields_.rows())
-    if (row[kind_column] == QLatin1String("day")) // written as the language before had it
-      kept.remove(row[key_column].toString());
+  for (auto& [field, given] : kept)
+    given.value = given.anew();
   begin();
   put_back(kept);
 }
 
-void Form::put_back(const QVariantMap& kept) {
+void Form::put_back(const std::map<QString, Given>& kept) {
   auto rows = fields_.rows();
   for (auto& row : rows)
-    if (const auto name = row[key_column].toString(); kept.contains(name)) {
-      row[value_column] = kept[name];
-      set(name, kept[name].toString());
+    if (const auto found = kept.find(row[key_column].toString()); found != kept.end()) {
+      row[value_column] = found->second.value;
+      values_[found->first] = found->second.value;
+      by_hand_.insert(*found);
     }
+  split_up();
   fields_.replace({});
   fields_.replace(std::move(rows));
 }

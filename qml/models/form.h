@@ -4,6 +4,9 @@
 
 #include "deeds/deed.h"
 
+#include <functional>
+#include <map>
+
 namespace coneline::window {
 
 class Form : public QObject {
@@ -55,10 +58,17 @@ class Form : public QObject {
   void done();
 
  private:
+  /// What was written or chosen by hand, and how it is written anew in another language or other
+  /// units: what it was read as says more than its letters.
+  struct Given {
+    QString value;
+    std::function<QString()> anew;
+  };
   void begin();
   void split_up();
   void say_anew();
-  void put_back(const QVariantMap& kept);
+  [[nodiscard]] Given given(const QString& field, const QString& value) const;
+  void put_back(const std::map<QString, Given>& kept);
   void refuse_with(const Fault& fault);
   [[nodiscard]] Subject subject() const;
 
@@ -66,7 +76,8 @@ class Form : public QObject {
   QString deed_;
   QString code_;
   QVariantMap values_;
-  QVariantMap by_hand_; ///< those of them that were written or chosen here
+  std::map<QString, Given> by_hand_; ///< those of them that were written or chosen here
+  std::vector<FieldSpec> specs_;
   Rows fields_;
   Rows pieces_;
   QString total_;

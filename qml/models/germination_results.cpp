@@ -3,7 +3,6 @@
 
 #include "core/report/cross_chart.h"
 #include "core/report/report_file.h"
-#include "core/work/origin_said.h"
 #include "labels/print/report_pdf.h"
 #include "wording.h"
 
@@ -87,7 +86,7 @@ void GerminationResults::show() {
     for (const auto place : report_->ranking) {
       const auto& cross = report_->crosses[place];
       const auto& final = cross.figures.final;
-      rows.push_back({text(work::origin_said(cross.name)), text(cross.taxon),
+      rows.push_back({origin_shown(cross.name), text(cross.taxon),
                       phrased_n(std::int64_t(cross.trays.size()), "{1} of {2} sown, {0} tray",
                                 "{1} of {2} sown, {0} trays", shown(cross.figures.germinated),
                                 shown(cross.figures.sown)),
@@ -112,9 +111,10 @@ void GerminationResults::choose(int row) {
     for (const auto& tray : one->trays) {
       const auto& final = tray.figures.final;
       trays.push_back({text(tray.seen.lot.code.text()),
-                       shown(tray.germinated) + " of " + shown(tray.seen.sown), range_of(final),
-                       final.range ? final.range->low : 0.0, final.range ? final.range->high : 0.0,
-                       final.share.value_or(-1), text(tray.told)});
+                       phrased("{} of {}", shown(tray.germinated), shown(tray.seen.sown)),
+                       range_of(final), final.range ? final.range->low : 0.0,
+                       final.range ? final.range->high : 0.0, final.share.value_or(-1),
+                       text(tray.told)});
     }
   }
   series_.replace(std::move(series));
@@ -129,7 +129,7 @@ const report::CrossReport* GerminationResults::cross() const {
 }
 
 QString GerminationResults::name() const {
-  return cross() ? text(cross()->name) : QString();
+  return cross() ? origin_shown(cross()->name) : QString();
 }
 
 QString GerminationResults::told() const {

@@ -2,7 +2,6 @@
 #include "inspection.h"
 
 #include "core/work/inspect.h"
-#include "core/work/origin_said.h"
 #include "core/work/trays_done.h"
 #include "wording.h"
 
@@ -41,7 +40,7 @@ void Inspection::read() {
   const auto* line = session_ && code ? session_->standing().lot(*code) : nullptr;
   if (!line)
     return;
-  title_ = text(work::origin_said(line->origin.name));
+  title_ = origin_shown(line->origin.name);
   holds_ = holding(*line);
   place_ = place_name(session_->standing().registers, line->place);
   looked_ = phrased("not looked at yet");

@@ -3,7 +3,6 @@
 
 #include "by_code.h"
 #include "core/book/cross.h"
-#include "core/work/origin_said.h"
 #include "wording.h"
 
 #include <map>
@@ -64,7 +63,7 @@ Listed of_cone(const DueByCode& due, const work::ConeCourse& course) {
   if (!line.harvested_on && course.closed)
     what += phrased(", closed");
   return {line.cone.code,
-          text(work::origin_said(line.origin.name)),
+          origin_shown(line.origin.name),
           what,
           line.harvested_on ? shown(*line.harvested_on) : QString(),
           due_of(due, line.cone.code),
@@ -75,9 +74,9 @@ Listed of_lot(const Standing& standing, const DueByCode& due, const work::LotLin
               bool by_place) {
   const auto place = place_name(standing.registers, line.place);
   return {line.lot.code,
-          by_place ? place : text(work::origin_said(line.origin.name)),
+          by_place ? place : origin_shown(line.origin.name),
           holding(line),
-          by_place ? text(work::origin_said(line.origin.name)) : place,
+          by_place ? origin_shown(line.origin.name) : place,
           due_of(due, line.lot.code),
           line.on_hand.empty()};
 }

@@ -2,7 +2,6 @@
 #include "lot_sheet.h"
 
 #include "core/book/cross.h"
-#include "core/work/origin_said.h"
 #include "deeds/deed.h"
 #include "line_rows.h"
 #include "wording.h"
@@ -62,7 +61,7 @@ void LotSheet::tell(const Standing& standing, const Code& code) {
 }
 
 void LotSheet::tell_lot(const Standing& standing, const work::LotLine& line) {
-  title_ = text(work::origin_said(line.origin.name));
+  title_ = origin_shown(line.origin.name);
   taxon_ = text(line.origin.taxon);
   holds_ = holding(line);
   place_ = place_name(standing.registers, line.place);
@@ -72,7 +71,7 @@ void LotSheet::tell_lot(const Standing& standing, const work::LotLine& line) {
 }
 
 void LotSheet::tell_cone(const Standing& standing, const work::ConeLine& line) {
-  title_ = text(work::origin_said(line.origin.name));
+  title_ = origin_shown(line.origin.name);
   taxon_ = text(line.origin.taxon);
   holds_ = line.harvested_on ? phrased_n(line.harvested, "{} seed harvested {}",
                                          "{} seeds harvested {}", shown(*line.harvested_on))
@@ -121,7 +120,7 @@ void LotSheet::tell_place(const Standing& standing, const book::Place& place) {
   for (const auto& line : standing.lots)
     if (line.place == place.id && !line.on_hand.empty())
       rows.push_back({text(line.lot.code.text()), phrased("Standing here"), holding(line),
-                      text(work::origin_said(line.origin.name)), QString(), false});
+                      origin_shown(line.origin.name), QString(), false});
   here_.replace(std::move(rows));
 }
 

@@ -33,6 +33,46 @@ void list(QStringList& said, const QString& what, const std::vector<std::string>
     said << what.arg(all.join(QStringLiteral(", ")));
 }
 
+bool came_in(const Result<exchange::TableTaken>& taken) {
+  return taken && taken->faults.none();
+}
+
+QString told_of(const QString& file, const exchange::TableTaken& taken) {
+  return OldTable::tr("%n row(s) of %1 came in", nullptr, static_cast<int>(taken.rows.size()))
+      .arg(file);
+}
+
+/// The session knows what came in, and how it is undone, whatever page is looked at.
+void tell(Session& session, const QString& file, const exchange::TableTaken& taken) {
+  work::Done made;
+  made.entries = taken.entries;
+  made.told = plain(told_of(file, taken));
+  if (auto known = session.act([&](store::Book&) { return Result<work::Done>(made); }); !known)
+    session.set_fault(known.error());
+}
+
+struct Wanted {
+  CsvTable table;
+  exchange::TableMatch match;
+  exchange::Import how;
+};
+
+/// To be done aside, with a book that it opens itself.
+auto taking_in(Wanted wanted, const Session& session, std::shared_ptr<Course> course) {
+  return [wanted = std::move(wanted), path = session.path().toStdString(), today = session.today(),
+          course = std::move(course)]() -> Result<exchange::TableTaken> {
+    auto book = store::Book::open(path, store::Access::write);
+    if (!book)
+      return refuse(book.error());
+    return exchange::take_in_table(wanted.table, wanted.match, *book, wanted.how, today,
+                                   [&](std::size_t done, std::size_t of) {
+                                     course->done =
+                                         static_cast<double>(done) / static_cast<double>(of);
+                                     return course->go_on();
+                                   });
+  };
+}
+
 } // namespace
 
 OldTable::OldTable(QObject* parent)
@@ -43,7 +83,8 @@ OldTable::OldTable(QObject* parent)
 }
 
 OldTable::~OldTable() {
-  stop();
+  if (course_ && !writing()) // what comes in does so whatever page is looked at
+    course_->stop = true;
 }
 
 QString OldTable::file() const {
@@ -88,24 +129,32 @@ QString OldTable::about(const QString& field) {
   return meant ? phrased_of(exchange::about(*meant)) : QString();
 }
 
-bool OldTable::read(const QString& path) {
-  if (writing_)
-    return false;
-  auto table = exchange::read_old_table_file(Session::path_of(path), {});
+void OldTable::read(const QString& path) {
+  if (writing())
+    return;
+  was_changed();
+  table_.reset();
+  show_columns();
+  begin(Doing::reading);
+  aside_.run([path = Session::path_of(path)] { return exchange::read_old_table_file(path, {}); },
+             [this](Result<CsvTable> table) {
+               end();
+               was_read(std::move(table));
+             });
+}
+
+void OldTable::was_read(Result<CsvTable> table) {
   if (table) {
     match_.columns = exchange::guess(table->columns).columns; // what holds for all rows stays
-    table_ = std::move(*table);
+    table_ = *std::move(table);
   } else {
-    table_.reset();
+    fault_ = text(table.error().text());
   }
-  was_changed();
-  fault_ = table ? QString() : text(table.error().text());
   show_columns();
-  return table_.has_value();
 }
 
 void OldTable::match(int column, const QString& field) {
-  if (writing_ || !table_ || column < 0 || column >= static_cast<int>(table_->columns.size()))
+  if (fixed() || !table_ || column < 0 || column >= static_cast<int>(table_->columns.size()))
     return;
   const auto& name = table_->columns[static_cast<std::size_t>(column)];
   std::erase_if(match_.columns, [&](const auto& one) { return one.second == name; });
@@ -117,7 +166,7 @@ void OldTable::match(int column, const QString& field) {
 
 void OldTable::forAll(const QString& field, const QString& value) {
   const auto meant = field_named(field);
-  if (!meant || writing_)
+  if (!meant || fixed())
     return;
   if (value.trimmed().isEmpty())
     match_.for_all.erase(*meant);
@@ -127,7 +176,7 @@ void OldTable::forAll(const QString& field, const QString& value) {
 }
 
 void OldTable::writeDates(const QString& order) {
-  if (writing_)
+  if (fixed())
     return;
   match_.dates.reset();
   if (order == day_first)
@@ -152,11 +201,10 @@ void OldTable::show_columns() {
 
 /// What was tried out before, or is being tried, holds no more.
 void OldTable::was_changed() {
-  stop();
-  course_.reset();
-  look_.stop();
+  if (course_)
+    course_->stop = true;
   aside_.forget();
-  emit progressed();
+  end();
   ready_ = false;
   rows_.replace({});
   said_.clear();
@@ -192,16 +240,16 @@ void OldTable::show(const exchange::TableTaken& taken) {
 }
 
 void OldTable::tryOut() {
-  if (writing_)
+  if (fixed())
     return;
   was_changed();
   if (table_ && session_ != nullptr && session_->is_open())
-    run(exchange::Import::dry_run);
+    try_out();
 }
 
 void OldTable::takeIn() {
   if (ready_ && session_->is_open())
-    run(exchange::Import::write);
+    write();
 }
 
 double OldTable::done() const {
@@ -209,63 +257,82 @@ double OldTable::done() const {
 }
 
 void OldTable::stop() {
-  if (course_)
+  if (reading())
+    was_changed();
+  else if (course_)
     course_->stop = true;
 }
 
-void OldTable::run(exchange::Import how) {
+void OldTable::begin(Doing what) {
   ready_ = false;
-  writing_ = how == exchange::Import::write;
+  doing_ = what;
   course_ = std::make_shared<Course>();
   look_.start();
   emit changed();
   emit progressed();
-  aside_.run(
-      [path = session_->path().toStdString(), table = *table_, match = match_, how,
-       today = session_->today(), course = course_]() -> Result<exchange::TableTaken> {
-        auto book = store::Book::open(path, store::Access::write);
-        if (!book)
-          return refuse(book.error());
-        return exchange::take_in_table(
-            table, match, *book, how, today, [&](std::size_t done, std::size_t of) {
-              course->done = static_cast<double>(done) / static_cast<double>(of);
-              return !course->stop;
-            });
-      },
-      [this, how, of = session_->path()](const Result<exchange::TableTaken>& taken) {
-        course_.reset();
-        writing_ = false;
-        look_.stop();
-        // What came into a book that was closed meanwhile is seen when it is opened again.
-        if (session_->path() == of)
-          take(how, taken);
-        emit progressed();
-      });
 }
 
-void OldTable::take(exchange::Import how, const Result<exchange::TableTaken>& taken) {
-  if (!taken)
-    fault_ = text(taken.error().text());
-  else if (how == exchange::Import::dry_run || !taken->faults.none())
-    show(*taken);
-  else
-    came_in(*taken);
-  ready_ = taken && how == exchange::Import::dry_run && taken->faults.none();
-  emit changed();
+void OldTable::end() {
+  course_.reset();
+  look_.stop();
+  emit progressed();
 }
 
-void OldTable::came_in(const exchange::TableTaken& taken) {
-  work::Done made;
-  made.entries = taken.entries;
-  made.told = plain(tr("%n row(s) of %1 came in", nullptr, static_cast<int>(taken.rows.size()))
-                        .arg(text(table_->file)));
-  const auto told = text(made.told);
-  if (auto known = session_->act([&](store::Book&) { return Result<work::Done>(made); }); !known)
-    fault_ = text(known.error().text());
+void OldTable::try_out() {
+  begin(Doing::trying);
+  aside_.run(taking_in({*table_, match_, exchange::Import::dry_run}, *session_, course_),
+             [this, of = session_->path()](const Result<exchange::TableTaken>& taken) {
+               end();
+               if (session_->path() == of)
+                 take(Doing::trying, taken);
+             });
+}
+
+void OldTable::write() {
+  if (!session_->underway().isEmpty()) {
+    fault_ = tr("Wait until this is done: %1").arg(session_->underway());
+    emit changed();
+    return;
+  }
+  begin(Doing::writing);
+  session_->work_long(tr("%1 comes into the book …").arg(file()), course_,
+                      taking_in({*table_, match_, exchange::Import::write}, *session_, course_),
+                      [self = QPointer(this), session = session_, of = session_->path(),
+                       file = file()](const Result<exchange::TableTaken>& taken) {
+                        // What came into a book that was closed meanwhile is seen when it is opened
+                        // again.
+                        const bool open = session->path() == of;
+                        if (open && came_in(taken))
+                          tell(*session, file, *taken);
+                        if (self)
+                          self->wrote(open, taken);
+                        else if (open && !came_in(taken))
+                          session->set_fault(taken ? taken->faults.listed().front()
+                                                   : taken.error());
+                      });
+}
+
+void OldTable::wrote(bool still_open, const Result<exchange::TableTaken>& taken) {
+  end();
+  if (!still_open)
+    return;
+  if (!came_in(taken)) {
+    take(Doing::writing, taken);
+    return;
+  }
+  said_ = QStringList{told_of(file(), *taken)};
   table_.reset();
   rows_.replace({});
-  columns_.replace({});
-  said_ = QStringList{told};
+  show_columns();
+}
+
+void OldTable::take(Doing what, const Result<exchange::TableTaken>& taken) {
+  if (taken)
+    show(*taken);
+  else
+    fault_ = text(taken.error().text());
+  ready_ = what == Doing::trying && came_in(taken);
+  emit changed();
 }
 
 } // namespace coneline::window

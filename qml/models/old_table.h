@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // An old spreadsheet on its way into the book: its columns, what each is matched to, and what came
-// of trying it out. Trying and taking in are done aside from the window's thread and can be
-// stopped; then the book is as it was.
+// of trying it out. Reading, trying and taking in are done aside from the window's thread and can
+// be stopped; then the book is as it was. Taking in goes on where this is left, and the session
+// tells what came of it.
 
 #include "aside.h"
 #include "core/exchange/take_in_table.h"
@@ -28,16 +29,17 @@ class OldTable : public QObject {
   Q_PROPERTY(QString fault READ fault NOTIFY changed)
   Q_PROPERTY(bool ready READ ready NOTIFY changed)
   Q_PROPERTY(bool busy READ busy NOTIFY progressed)
+  Q_PROPERTY(bool reading READ reading NOTIFY progressed)
   Q_PROPERTY(double done READ done NOTIFY progressed)
 
  public:
   explicit OldTable(QObject* parent = nullptr);
   ~OldTable() override;
 
-  // While it comes in, nothing of the match can be changed.
+  // While it is read or comes in, nothing of the match can be changed.
 
-  /// Reads the file and matches what its header suggests. False where it cannot be read.
-  Q_INVOKABLE bool read(const QString& path);
+  /// Reads the file and matches what its header suggests; `fault` says why where it cannot be read.
+  Q_INVOKABLE void read(const QString& path);
   /// Matches a column; "none" takes it away, and another column that had the field lets go.
   Q_INVOKABLE void match(int column, const QString& field);
   /// One value for every row; an empty one takes it back.
@@ -48,8 +50,8 @@ class OldTable : public QObject {
   Q_INVOKABLE void tryOut();
   /// Takes all of it in. Only after it was tried out as it is now.
   Q_INVOKABLE void takeIn();
-  /// What is tried out or taken in is not wanted any more; `fault` says so once it has stopped,
-  /// unless all was in by then.
+  /// What is read, tried out or taken in is not wanted any more. What was tried out or taken in
+  /// says so as its `fault` once it has stopped, unless all was in by then.
   Q_INVOKABLE void stop();
   /// A field as it is said, and what it is for.
   Q_INVOKABLE static QString named(const QString& field);
@@ -67,6 +69,7 @@ class OldTable : public QObject {
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] bool ready() const { return ready_; }
   [[nodiscard]] bool busy() const { return course_ != nullptr; }
+  [[nodiscard]] bool reading() const { return busy() && doing_ == Doing::reading; }
   [[nodiscard]] double done() const; ///< of 1
 
  signals:
@@ -74,13 +77,17 @@ class OldTable : public QObject {
   void progressed();
 
  private:
-  struct Course {
-    std::atomic<double> done = 0;
-    std::atomic<bool> stop = false;
-  };
-  void run(exchange::Import how);
-  void take(exchange::Import how, const Result<exchange::TableTaken>& taken);
-  void came_in(const exchange::TableTaken& taken);
+  enum class Doing { reading, trying, writing };
+  [[nodiscard]] bool writing() const { return busy() && doing_ == Doing::writing; }
+  /// Nothing of the match can be changed.
+  [[nodiscard]] bool fixed() const { return reading() || writing(); }
+  void begin(Doing what);
+  void end();
+  void was_read(Result<CsvTable> table);
+  void try_out();
+  void write();
+  void take(Doing what, const Result<exchange::TableTaken>& taken);
+  void wrote(bool still_open, const Result<exchange::TableTaken>& taken);
   void show_columns();
   void was_changed();
   void show(const exchange::TableTaken& taken);
@@ -94,7 +101,7 @@ class OldTable : public QObject {
   QString fault_;
   bool ready_ = false;
   std::shared_ptr<Course> course_; ///< while something runs
-  bool writing_ = false;           ///< what runs takes it in
+  Doing doing_ = Doing::reading;   ///< what runs, or ran last
   QTimer look_;
   Aside aside_;
 };

@@ -4,17 +4,16 @@
 #include "core/plan/compared.h"
 #include "core/plan/forecast_expected.h"
 #include "core/plan/offered.h"
-#include "core/plan/shown_units.h"
 #include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
 #include "core/report/forecast_paper.h"
 #include "core/report/forecast_report.h"
 #include "core/report/sowings_input.h"
 #include "core/report/whole_file.h"
+#include "plan_words.h"
 #include "wording.h"
 
 #include <QFileInfo>
-#include <QLocale>
 
 #include <array>
 
@@ -31,36 +30,6 @@ constexpr std::array<Shown, 10> in_order{
     Shown::into, Shown::standing, Shown::mix,          Shown::part,       Shown::square_metres,
     Shown::load, Shown::ready,    Shown::place_metres, Shown::place_load, Shown::unplaced_metres};
 
-QString group_of(Shown shown) {
-  switch (shown) {
-  case Shown::into:
-    return PlanAhead::tr("Plants into pots");
-  case Shown::standing:
-    return PlanAhead::tr("Plants standing");
-  case Shown::mix:
-    return PlanAhead::tr("Finished mix");
-  case Shown::part:
-    return PlanAhead::tr("Parts of the mixes");
-  case Shown::square_metres:
-    return PlanAhead::tr("Bench by light");
-  case Shown::load:
-    return PlanAhead::tr("Load by light");
-  case Shown::ready:
-    return PlanAhead::tr("Ready, by cross");
-  case Shown::place_metres:
-    return PlanAhead::tr("Bench by place");
-  case Shown::place_load:
-    return PlanAhead::tr("Load by place");
-  case Shown::unplaced_metres:
-    return PlanAhead::tr("Without a place yet");
-  }
-  return {};
-}
-
-QString unit_of(Shown shown) {
-  return text(plan::readers_unit(shown));
-}
-
 double capacity_of(const plan::SeriesName& series, const book::Registers& registers) {
   if (series.shown == Shown::square_metres) {
     for (const auto& [light, offered] : plan::offered_square_metres(registers.places))
@@ -74,11 +43,6 @@ double capacity_of(const plan::SeriesName& series, const book::Registers& regist
   return -1;
 }
 
-QString month_shown(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMM yy"));
-}
-
 /// Each sorts the runs of a month, which takes a while for all of them.
 std::vector<std::vector<plan::Likely>> ranges_of(const plan::Forecast& forecast) {
   std::vector<std::vector<plan::Likely>> ranges;
@@ -90,18 +54,33 @@ std::vector<std::vector<plan::Likely>> ranges_of(const plan::Forecast& forecast)
   return ranges;
 }
 
-QString range_shown(const plan::Likely& range, Shown kind) {
-  if (range.high <= 0)
-    return QStringLiteral("–");
-  const int decimals = report::decimals_of(kind);
-  const auto point = [&](double value) {
-    return shown(plan::in_readers_units(kind, value), decimals);
-  };
-  return point(range.low) + QStringLiteral(" – ") + point(range.middle) + QStringLiteral(" – ") +
-         point(range.high);
-}
-
 } // namespace
+
+QString PlanAhead::group_of(Shown shown) {
+  switch (shown) {
+  case Shown::into:
+    return tr("Plants into pots");
+  case Shown::standing:
+    return tr("Plants standing");
+  case Shown::mix:
+    return tr("Finished mix");
+  case Shown::part:
+    return tr("Parts of the mixes");
+  case Shown::square_metres:
+    return tr("Bench by light");
+  case Shown::load:
+    return tr("Load by light");
+  case Shown::ready:
+    return tr("Ready, by cross");
+  case Shown::place_metres:
+    return tr("Bench by place");
+  case Shown::place_load:
+    return tr("Load by place");
+  case Shown::unplaced_metres:
+    return tr("Without a place yet");
+  }
+  return {};
+}
 
 PlanAhead::PlanAhead(QObject* parent)
     : PlanPart(parent), rows_({"group", "name", "unit", "happens", "low", "middle", "high",
@@ -111,15 +90,15 @@ PlanAhead::PlanAhead(QObject* parent)
 
 void PlanAhead::set_horizon(int months) {
   horizon_ = months;
-  draw();
+  reckon();
 }
 
 void PlanAhead::set_sowings(bool counted) {
   sowings_ = counted;
-  draw();
+  reckon();
 }
 
-void PlanAhead::draw() {
+void PlanAhead::reckon() {
   ask(
       runs,
       [today = session_ == nullptr ? Date() : session_->today(), months = horizon_,
@@ -199,9 +178,10 @@ void PlanAhead::tell_rows() {
       const auto told = highest <= 0 ? tr("nothing")
                                      : tr("most in %1: %2 %3")
                                            .arg(month_shown(forecast.months()[peak]),
-                                                range_shown(range, kind), unit_of(kind));
+                                                plan_range(kind, range, report::decimals_of(kind)),
+                                                plan_unit(kind));
       series_.push_back(at);
-      rows.push_back({group_of(kind), text(report::name_said(series)), unit_of(kind),
+      rows.push_back({group_of(kind), text(report::name_said(series)), plan_unit(kind),
                       plan::happens(kind), low, middle, high, capacity, std::max(highest, capacity),
                       told});
     }
@@ -243,7 +223,8 @@ void PlanAhead::tell_cells() {
     for (std::size_t month = 0; month < forecast.months().size(); ++month) {
       const double over = capacity < 0 ? 0 : forecast.share_above(at, month, capacity + 1e-4);
       cells.push_back(
-          {month_shown(forecast.months()[month]), range_shown(ranges[at][month], series.shown),
+          {month_shown(forecast.months()[month]),
+           plan_range(series.shown, ranges[at][month], report::decimals_of(series.shown)),
            over > 0 ? tr("over full with %1 %").arg(shown(per_cent * over, 0)) : QString()});
     }
   }
@@ -267,12 +248,11 @@ void PlanAhead::tell_lots() {
       double sum = forecast.ways().always[at];
       for (const auto& lot : plan::made_of(forecast.ways(), input, at, month)) {
         sum += lot.values[month];
-        lots.push_back(
-            {text(lot.lot), shown(plan::in_readers_units(kind, lot.values[month]), decimals)});
+        lots.push_back({text(lot.lot), plan_value(kind, lot.values[month], decimals)});
       }
       made_of_ = tr("%1 in %2: %3 %4 expected, from")
                      .arg(text(report::name_said(forecast.series()[at])), months_[month_],
-                          shown(plan::in_readers_units(kind, sum), decimals), unit_of(kind));
+                          plan_value(kind, sum, decimals), plan_unit(kind));
     }
   }
   lots_.replace(std::move(lots));

@@ -28,10 +28,11 @@ class PlanAhead : public PlanPart {
   void set_horizon(int months);
   /// Whether seed at hand and seed of ripening cones is counted in.
   void set_sowings(bool counted);
+  /// What stands as one group, such as "Finished mix".
+  static QString group_of(plan::Shown shown);
   void open(int row);      ///< -1: none
   void look_at(int month); ///< of the row that is open; -1: none
 
-  Q_INVOKABLE void draw();
   /// Where a file of this ending would be put unless another path is typed.
   Q_INVOKABLE QString usualPath(const QString& ending) const;
   /// A PDF, a spreadsheet or CSV, by the path's ending.
@@ -56,7 +57,7 @@ class PlanAhead : public PlanPart {
   void openedChanged();
 
  protected:
-  void reckon() override { draw(); }
+  void reckon() override;
 
  private:
   struct Drawn {

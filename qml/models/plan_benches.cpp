@@ -6,10 +6,7 @@
 #include "core/report/placing_input.h"
 #include "core/report/placing_paper.h"
 #include "core/work/find_code.h"
-#include "core/work/origin_said.h"
 #include "wording.h"
-
-#include <QLocale>
 
 #include <algorithm>
 
@@ -20,11 +17,6 @@ namespace {
 constexpr int months_placed = 12;
 constexpr int runs = 2000;
 constexpr double seconds = 10; // a light class; a person waits
-
-QString month_shown(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMM yy"));
-}
 
 } // namespace
 
@@ -82,6 +74,8 @@ void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
 }
 
 void PlanBenches::take(Answer answer) {
+  if (stopped() && !answer.placing && answer_)
+    return; // nothing was found by then: what was told before stays
   answer_ = std::move(answer);
   if (answer_->fault)
     blame(*answer_->fault);
@@ -119,7 +113,7 @@ void PlanBenches::tell_todo() {
       const auto& piece = answer_->input.pieces[move.piece];
       const auto month = months_[static_cast<int>(move.month)];
       rows.push_back({month, text(piece.code.text()),
-                      text(work::origin_said(piece.cross)) + QStringLiteral(" · ") +
+                      origin_shown(piece.cross) + QStringLiteral(" · ") +
                           tr("%1 of %2")
                               .arg(shown(piece.containers[move.month], 0),
                                    text(registers.pot(piece.pot).name)),
@@ -167,7 +161,7 @@ void PlanBenches::tell_stands() {
       if (!first)
         continue;
       rows.push_back({text(piece.code.text()),
-                      text(work::origin_said(piece.cross)) + QStringLiteral(" · ") +
+                      origin_shown(piece.cross) + QStringLiteral(" · ") +
                           tr("%1 of %2")
                               .arg(shown(piece.containers[*first], 0),
                                    text(answer_->input.registers.pot(piece.pot).name)),

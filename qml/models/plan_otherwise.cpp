@@ -6,9 +6,9 @@
 #include "core/report/forecast_paper.h"
 #include "core/report/sowings_input.h"
 #include "deeds/answers.h"
+#include "plan_ahead.h"
+#include "plan_words.h"
 #include "wording.h"
-
-#include <QLocale>
 
 #include <algorithm>
 #include <cmath>
@@ -21,18 +21,8 @@ constexpr int months = 36;
 constexpr int runs = 2000;
 constexpr double per_cent = 100;
 
-QString month_shown(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMM yy"));
-}
-
-QString range_shown(const plan::Likely& range, int decimals) {
-  return shown(range.low, decimals) + QStringLiteral(" – ") + shown(range.middle, decimals) +
-         QStringLiteral(" – ") + shown(range.high, decimals);
-}
-
-QString signed_shown(double value, int decimals) {
-  const auto text = shown(value, decimals);
+QString signed_value(plan::Shown kind, double value, int decimals) {
+  const auto text = plan_value(kind, value, decimals);
   return value > 0 ? QStringLiteral("+") + text : text;
 }
 
@@ -87,6 +77,13 @@ QStringList names_of(const auto& rows) {
   return names;
 }
 
+std::vector<Rows::Row> rows_of(const std::vector<std::string>& told) {
+  std::vector<Rows::Row> rows;
+  for (const auto& each : told)
+    rows.push_back({text(each)});
+  return rows;
+}
+
 } // namespace
 
 PlanOtherwise::PlanOtherwise(QObject* parent)
@@ -111,10 +108,16 @@ bool PlanOtherwise::suppose(const QString& kind, const QVariantMap& typed) {
     return refuse_entry(change.error());
   auto more = supposition_;
   more.push_back(*change);
-  if (present_)
-    if (const auto supposed = plan::suppose(*present_, more); !supposed)
+  auto rows = changes_.rows();
+  rows.push_back({tr("change %1").arg(shown(std::int64_t(more.size())))});
+  if (present_) {
+    const auto supposed = plan::suppose(*present_, more);
+    if (!supposed)
       return refuse_entry(supposed.error());
+    rows = rows_of(supposed->told);
+  }
   supposition_ = std::move(more);
+  changes_.replace(std::move(rows));
   emit entryTold();
   reckon();
   return true;
@@ -124,6 +127,11 @@ void PlanOtherwise::forget(int change) {
   if (change < 0 || change >= static_cast<int>(supposition_.size()))
     return;
   supposition_.erase(supposition_.begin() + change);
+  auto rows = changes_.rows();
+  rows.erase(rows.begin() + change);
+  changes_.replace(std::move(rows));
+  entry_fault_.clear(); // it may have been this change's
+  emit entryTold();
   reckon();
 }
 
@@ -151,7 +159,7 @@ void PlanOtherwise::reckon() {
                                                                         }});
         if (compared)
           answer.compared = *std::move(compared);
-        else if (course.go_on())
+        else
           answer.fault = compared.error();
         return answer;
       },
@@ -167,10 +175,9 @@ void PlanOtherwise::take(Answer answer) {
     crosses_ << text(cross.cross);
   crosses_.removeDuplicates();
   crosses_.sort();
-  std::vector<Rows::Row> changes;
-  for (const auto& told : answer.told)
-    changes.push_back({text(told)});
-  changes_.replace(std::move(changes));
+  // A change that cannot be made any more keeps its row, so that it can be forgotten.
+  if (answer.told.size() == supposition_.size())
+    changes_.replace(rows_of(answer.told));
   most_.clear();
   writable_ = false;
   not_written_.clear();
@@ -193,7 +200,8 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
   std::vector<Rows::Row> years;
   const auto& dates = compared.present.months();
   for (const auto& series : compared.series) {
-    const int decimals = report::decimals_of(series.name.shown);
+    const auto kind = series.name.shown;
+    const int decimals = report::decimals_of(kind);
     for (std::size_t year = 0; year < series.years.size(); ++year) {
       const auto& sums = series.years[year];
       if (sums.present.high <= 0 && sums.supposed.high <= 0)
@@ -202,11 +210,11 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
         continue;
       const auto last = std::min(dates.size(), (year + 1) * 12) - 1;
       years.push_back(
-          {text(report::heading_of(series.name.shown)) + QStringLiteral(": ") +
-               text(report::name_said(series.name)),
+          {PlanAhead::group_of(kind) + QStringLiteral(", ") + plan_unit(kind) +
+               QStringLiteral(": ") + text(report::name_said(series.name)),
            month_shown(dates[year * 12]) + QStringLiteral(" – ") + month_shown(dates[last]),
-           range_shown(sums.present, decimals), range_shown(sums.supposed, decimals),
-           signed_shown(sums.mean_difference(), decimals)});
+           plan_range(kind, sums.present, decimals), plan_range(kind, sums.supposed, decimals),
+           signed_value(kind, sums.mean_difference(), decimals)});
     }
   }
   years_.replace(std::move(years));
@@ -245,6 +253,7 @@ bool PlanOtherwise::accept() {
       said << text(told);
     accepted_ = tr("Taken into the book: %1").arg(said.join(QStringLiteral(" ")));
     supposition_.clear();
+    changes_.replace({});
     session_->read_anew();
   }
   emit entryTold();
@@ -267,6 +276,12 @@ QStringList PlanOtherwise::stepsOf(const QString& taxon) const {
   return steps;
 }
 
+QStringList PlanOtherwise::crosses_shown() const {
+  QStringList names;
+  for (const auto& cross : crosses_)
+    names << origin_shown(plain(cross));
+  return names;
+}
 QStringList PlanOtherwise::taxa() const {
   QStringList names;
   if (session_ != nullptr)

@@ -17,6 +17,7 @@ class PlanOtherwise : public PlanPart {
   Q_PROPERTY(QStringList pots READ pots NOTIFY told)
   Q_PROPERTY(QStringList mixes READ mixes NOTIFY told)
   Q_PROPERTY(QStringList crosses READ crosses NOTIFY told)
+  Q_PROPERTY(QStringList crossesShown READ crosses_shown NOTIFY told)
   Q_PROPERTY(coneline::window::Rows* changes READ changes CONSTANT)
   Q_PROPERTY(QStringList most READ most NOTIFY told)
   Q_PROPERTY(coneline::window::Rows* years READ years CONSTANT)
@@ -50,7 +51,9 @@ class PlanOtherwise : public PlanPart {
   [[nodiscard]] QStringList pots() const;
   [[nodiscard]] QStringList mixes() const;
   [[nodiscard]] QStringList crosses() const { return crosses_; }
-  [[nodiscard]] Rows* changes() { return &changes_; } ///< told
+  [[nodiscard]] QStringList crosses_shown() const; ///< each of `crosses` as it is said
+  /// told: one a change, its sentence, or its number while that is not known
+  [[nodiscard]] Rows* changes() { return &changes_; }
   [[nodiscard]] QStringList most() const { return most_; }
   [[nodiscard]] Rows* years() { return &years_; } ///< name, year, present, supposed, difference
   [[nodiscard]] Rows* full() { return &full_; }   ///< name, present, supposed

@@ -47,7 +47,7 @@ void PlanPart::stop() {
 }
 
 double PlanPart::done() const {
-  return course_ && of_ > 0 ? static_cast<double>(course_->done) / of_ : 0;
+  return course_ && of_ > 0 ? course_->done / of_ : 0;
 }
 
 bool PlanPart::begin(int of) {
@@ -71,7 +71,8 @@ void PlanPart::end() {
 }
 
 void PlanPart::blame(const Fault& fault) {
-  fault_ = text(fault.text());
+  if (!stopped_)
+    fault_ = text(fault.text());
 }
 
 bool PlanPart::keep(const std::function<Result<void>(store::Writing&)>& write) {

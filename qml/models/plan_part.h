@@ -32,6 +32,8 @@ class PlanPart : public QObject {
   void set_session(Session* session);
 
   Q_INVOKABLE void stop();
+  /// Asks once more, as after a stop.
+  Q_INVOKABLE void again() { reckon(); }
 
   [[nodiscard]] bool busy() const { return busy_; }
   [[nodiscard]] double done() const; ///< of 1; 0 where it cannot be said
@@ -48,20 +50,13 @@ class PlanPart : public QObject {
   void savedChanged();
 
  protected:
-  /// How far one reckoning has come; shared with the thread that reckons.
-  struct Course {
-    std::atomic<int> done = 0;
-    std::atomic<bool> stop = false;
-    [[nodiscard]] bool go_on() const { return !stop; }
-  };
-
   /// The book changed, or is another.
   virtual void reckon() = 0;
   /// Something was kept that no other page shows.
   virtual void kept() { reckon(); }
 
   /// `ask` takes a store::Reading& and the Course on another thread; `take` what its Result holds.
-  /// A fault becomes `fault`, unless it was stopped. `of`: what `done` of the course runs to.
+  /// A fault is blamed. `of`: what `done` of the course runs to.
   template <class Ask, class Take>
   void ask(int of, Ask ask, Take take) {
     if (!begin(of))
@@ -75,13 +70,14 @@ class PlanPart : public QObject {
           end();
           if (answer)
             take(*std::move(answer));
-          else if (!stopped_)
+          else
             blame(answer.error());
           emit told();
           emit progressed();
         });
   }
-  /// What stands as the fault of the whole part, until something newer is asked.
+  /// What stands as the fault of the whole part, until something newer is asked. Of what was
+  /// stopped there is none to tell.
   void blame(const Fault& fault);
 
   bool keep(const std::function<Result<void>(store::Writing&)>& write);

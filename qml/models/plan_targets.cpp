@@ -4,7 +4,6 @@
 #include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
 #include "core/work/line_back.h"
-#include "core/work/origin_said.h"
 #include "wording.h"
 
 #include <QLocale>
@@ -17,7 +16,7 @@ constexpr int months = 36;
 constexpr int runs = 2000;
 constexpr double per_cent = 100;
 
-QString month_shown(Date month) {
+QString month_in_full(Date month) {
   return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
                             QStringLiteral("MMMM yyyy"));
 }
@@ -31,7 +30,7 @@ QString seed_told(const report::TargetTold& told) {
     return PlanTargets::tr("What is in the line is enough: nothing has to be sown.");
   const auto now = told.plan.sowings.front().seeds;
   auto said = PlanTargets::tr("Sow %1 seeds by %2")
-                  .arg(shown(sowing.seeds.value()), month_shown(sowing.month));
+                  .arg(shown(sowing.seeds.value()), month_in_full(sowing.month));
   if (now && *told.plan.latest > 0)
     said += PlanTargets::tr(", or %1 this month").arg(shown(*now));
   if (told.seed)
@@ -118,8 +117,8 @@ void PlanTargets::take(Answer answer) {
     rows.push_back(
         {static_cast<qlonglong>(target.id.value),
          tr("%1 plants of %2 in %3 by %4, %5 % sure")
-             .arg(shown(target.plants), text(work::origin_said(target.cross)),
-                  text(registers.pot(target.pot).name), month_shown(target.by),
+             .arg(shown(target.plants), origin_shown(target.cross),
+                  text(registers.pot(target.pot).name), month_in_full(target.by),
                   shown(per_cent * target.assurance, 0)),
          tr("%1 – %2 – %3 of what is in the line will be there; alone it is enough in %4 of 100 "
             "futures.")
@@ -131,7 +130,7 @@ void PlanTargets::take(Answer answer) {
 }
 
 QString PlanTargets::label_of(const Cross& cross) const {
-  const auto name = text(work::origin_said(cross.name));
+  const auto name = origin_shown(cross.name);
   return std::ranges::count(crosses_, cross.name, &Cross::name) > 1
              ? name + QStringLiteral(" · ") +
                    text(session_->standing().registers.taxon(cross.taxon).name)
@@ -171,9 +170,7 @@ QStringList PlanTargets::potsOf(const QString& cross) const {
 
 bool PlanTargets::enter(const QString& cross, const QString& pot, const QString& plants,
                         const QString& by, const QString& sure) {
-  const auto no = [this](const QString& why) {
-    return refuse_entry(coneline::fault(plain(why)));
-  };
+  const auto no = [this](const QString& why) { return refuse_entry(coneline::fault(plain(why))); };
   const auto* found = labelled(cross);
   if (found == nullptr)
     return no(tr("Choose a cross."));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "round_walk.h"
 
-#include "core/work/origin_said.h"
 #include "wording.h"
 
 #include <algorithm>
@@ -67,7 +66,7 @@ void RoundWalk::tell() {
   title_ = holds_ = place_ = QString();
   if (view_ && view_->in_hand)
     if (const auto* line = session_->standing().lot(*view_->in_hand)) {
-      title_ = text(work::origin_said(line->origin.name));
+      title_ = origin_shown(line->origin.name);
       holds_ = holding(*line);
       place_ = named(line->place);
     }
@@ -87,7 +86,7 @@ void RoundWalk::tell_trays() {
                          : !tray.holds ? tr("ended since")
                          : ended()     ? tr("not found")
                                        : QString();
-      rows.push_back({text(tray.code.text()), text(tray.origin), named(tray.place),
+      rows.push_back({text(tray.code.text()), origin_shown(tray.origin), named(tray.place),
                       tray.moved ? state + (state.isEmpty() ? "" : ", ") + tr("moved") : state,
                       tray.seen});
     }
@@ -105,7 +104,7 @@ void RoundWalk::tell_to_come() {
       if (tray.planned && !tray.seen && tray.holds) {
         if (view_->next == tray.code)
           next = rows.size();
-        rows.push_back({text(tray.code.text()), text(tray.origin), named(tray.place)});
+        rows.push_back({text(tray.code.text()), origin_shown(tray.origin), named(tray.place)});
       }
   std::ranges::rotate(rows, rows.begin() + static_cast<std::ptrdiff_t>(next));
   to_come_.replace(std::move(rows));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
-#include "aside.h"
 #include "core/work/one_reading.h"
 #include "core/work/reverse.h"
 #include "entry_words.h"
@@ -80,11 +79,24 @@ Session::Session(Date today, QObject* parent)
   });
 }
 
+Session::~Session() {
+  if (course_)
+    course_->stop = true;
+}
+
+bool Session::may_open() {
+  if (replacing_)
+    set_fault(book_fault("a book is being put back", "Wait until it stands there."));
+  return !replacing_;
+}
+
 bool Session::openBook(const QString& path) {
-  return take(store::Book::open(path_of(path), store::Access::write));
+  return may_open() && take(store::Book::open(path_of(path), store::Access::write));
 }
 
 bool Session::makeBook(const QString& path, const QString& nursery) {
+  if (!may_open())
+    return false;
   const auto file = path_of(path);
   QDir().mkpath(QString::fromStdString(file.parent_path().string()));
   std::random_device chance;
@@ -98,12 +110,45 @@ bool Session::makeBook(const QString& path, const QString& nursery) {
 void Session::close() {
   Aside::another_book();
   book_.reset();
-  standing_ = {};
+  standing_ = std::make_shared<const Standing>();
   undo_.clear();
   told_.clear();
   tell_stations();
   emit changed();
   emit toldChanged();
+}
+
+bool Session::begin_long(const QString& said, std::shared_ptr<Course> course) {
+  if (!underway_.isEmpty())
+    return false;
+  course_ = std::move(course);
+  underway_ = said;
+  emit underwayChanged();
+  return true;
+}
+
+void Session::end_long() {
+  course_.reset();
+  underway_.clear();
+  emit underwayChanged();
+}
+
+bool Session::replace_file(const QString& path, const QString& said,
+                           std::function<Result<void>()> work,
+                           std::function<void(const Result<void>&)> take) {
+  if (!underway_.isEmpty())
+    return false;
+  replacing_ = true;
+  if (is_open())
+    close(); // before the work begins, which wants the file for itself
+  return work_long(said, nullptr, std::move(work),
+                   [this, path, take = std::move(take)](const Result<void>& done) {
+                     replacing_ = false;
+                     openBook(path);
+                     if (!done)
+                       set_fault(done.error());
+                     take(done);
+                   });
 }
 
 QString Session::usualPath() {
@@ -192,7 +237,7 @@ void Session::read_anew() {
     return now;
   });
   if (standing)
-    standing_ = std::move(*standing);
+    standing_ = std::make_shared<const Standing>(std::move(*standing));
   tell_stations();
   emit changed();
 }
@@ -202,7 +247,7 @@ void Session::recall_last() {
   const auto last = ask([this](store::Reading& reading) -> Last {
     for (const auto& entry : reading.last_entries(1))
       if (!entry.reverses && !reading.reversed_by(entry.id))
-        return std::pair(said(reading, standing_.registers, entry) + about(reading, entry),
+        return std::pair(said(reading, standing_->registers, entry) + about(reading, entry),
                          entry.id);
     return std::nullopt;
   });
@@ -214,11 +259,11 @@ void Session::recall_last() {
 }
 
 bool Session::is_empty() const {
-  return standing_.registers.plants.empty() && standing_.lots.empty();
+  return standing_->registers.plants.empty() && standing_->lots.empty();
 }
 
 QString Session::name() const {
-  return text(standing_.registers.title.name);
+  return text(standing_->registers.title.name);
 }
 
 QString Session::path() const {

@@ -3,6 +3,7 @@
 // The one object that holds the open book. Models ask it for what stands now, and act through it;
 // after every entry it reads anew and says `changed`.
 
+#include "aside.h"
 #include "core/store/book.h"
 #include "core/work/cone_course.h"
 #include "core/work/due.h"
@@ -15,6 +16,7 @@
 #include <QStringList>
 
 #include <functional>
+#include <memory>
 #include <optional>
 
 namespace coneline::window {
@@ -50,6 +52,7 @@ class Session : public QObject {
   Q_PROPERTY(QString told READ told NOTIFY toldChanged)
   Q_PROPERTY(bool undoable READ undoable NOTIFY toldChanged)
   Q_PROPERTY(QString fault READ fault NOTIFY faultChanged)
+  Q_PROPERTY(QString underway READ underway NOTIFY underwayChanged)
   Q_PROPERTY(coneline::window::Rows* stations READ stations CONSTANT)
   Q_PROPERTY(int dueCount READ due_count NOTIFY changed)
   Q_PROPERTY(QString look READ look WRITE set_look NOTIFY lookChanged)
@@ -58,14 +61,17 @@ class Session : public QObject {
  public:
   /// `today` is fixed while the session lives; the front door gives it.
   explicit Session(Date today, QObject* parent = nullptr);
+  ~Session() override;
 
   /// Opens the book at a path (a file: address is taken too). On failure `fault` says why and what
   /// was open before stays open.
   Q_INVOKABLE bool openBook(const QString& path);
   /// Makes a new book and opens it.
   Q_INVOKABLE bool makeBook(const QString& path, const QString& nursery);
-  /// Lets go of the book that is open, so that its file can be replaced.
+  /// Lets go of the book that is open.
   void close();
+  /// False while the book's file is being replaced; `fault` then says so, and no book is opened.
+  bool may_open();
   /// Where a new book would be put unless another path is typed.
   Q_INVOKABLE static QString usualPath();
   /// A path as it was typed, or dropped as a file: address.
@@ -79,19 +85,23 @@ class Session : public QObject {
   [[nodiscard]] bool is_empty() const;
   [[nodiscard]] QString name() const;
   [[nodiscard]] QString path() const; ///< of the open book; empty where none is
-  [[nodiscard]] bool invented() const { return standing_.registers.title.invented; }
+  [[nodiscard]] bool invented() const { return standing_->registers.title.invented; }
   [[nodiscard]] QString today_shown() const;
   [[nodiscard]] QString told() const { return told_; }
   [[nodiscard]] bool undoable() const { return !undo_.empty(); }
   [[nodiscard]] QString fault() const { return fault_; }
+  /// Long work that goes on whatever page is looked at, in words; empty where there is none.
+  [[nodiscard]] QString underway() const { return underway_; }
   [[nodiscard]] Rows* stations() { return &stations_; }
-  [[nodiscard]] int due_count() const { return static_cast<int>(standing_.due.size()); }
+  [[nodiscard]] int due_count() const { return static_cast<int>(standing_->due.size()); }
   [[nodiscard]] QString look() const { return look_; }
   void set_look(const QString& look);
   [[nodiscard]] Speech* speech() { return &speech_; }
 
   [[nodiscard]] Date today() const { return today_; }
-  [[nodiscard]] const Standing& standing() const { return standing_; }
+  [[nodiscard]] const Standing& standing() const { return *standing_; }
+  /// For what is looked at after the book was read anew.
+  [[nodiscard]] std::shared_ptr<const Standing> kept_standing() const { return standing_; }
 
   /// Does something in the book through `act`; afterwards what stands is read anew.
   Result<work::Done> act(const std::function<Result<work::Done>(store::Book&)>& act);
@@ -112,6 +122,27 @@ class Session : public QObject {
     return std::nullopt;
   }
 
+  /// Does long work aside from the window's thread, whatever page is looked at meanwhile; it is
+  /// told to stop when the window goes. `take` gets what came of it on the window's thread. False,
+  /// and nothing is done, while there is other such work.
+  template <class Work, class Take>
+  bool work_long(const QString& said, std::shared_ptr<Course> course, Work work, Take take) {
+    if (!begin_long(said, std::move(course)))
+      return false;
+    long_work_.run(std::move(work), [this, take = std::move(take)](auto answer) mutable {
+      end_long();
+      take(std::move(answer));
+    });
+    return true;
+  }
+  /// The same with the file of a book, which is let go of while `work` replaces it and opened again
+  /// whatever came of it; what did not succeed is the session's fault too.
+  bool replace_file(const QString& path, const QString& said, std::function<Result<void>()> work,
+                    std::function<void(const Result<void>&)> take);
+
+  /// What failed, where no page may be left to say it.
+  void set_fault(const Fault& fault);
+
   /// After something was kept that shows elsewhere, such as a place or a route.
   void read_anew();
 
@@ -122,21 +153,27 @@ class Session : public QObject {
   void changed();
   void toldChanged();
   void faultChanged();
+  void underwayChanged();
   void lookChanged();
 
  private:
   bool take(Result<store::Book> book);
+  bool begin_long(const QString& said, std::shared_ptr<Course> course);
+  void end_long();
   void recall_last();
   void tell_stations();
-  void set_fault(const Fault& fault);
 
   Date today_;
   std::optional<store::Book> book_;
-  Standing standing_;
+  std::shared_ptr<const Standing> standing_ = std::make_shared<const Standing>();
   Rows stations_;
   QString told_;
   std::vector<book::EntryId> undo_; ///< what `undo` reverses, in the order they were entered
   QString fault_;
+  QString underway_;
+  std::shared_ptr<Course> course_; ///< of what is underway, where it can be stopped
+  bool replacing_ = false;
+  Aside long_work_{nullptr};
   QString look_ = QStringLiteral("day");
   Speech speech_; ///< what stands is read anew when it changes, since it holds texts
 };

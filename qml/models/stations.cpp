@@ -19,11 +19,11 @@ double thickness(std::int64_t count) {
 } // namespace
 
 void Session::tell_stations() {
-  const auto& on_hand = standing_.on_hand;
+  const auto& on_hand = standing_->on_hand;
   const std::array counts{on_hand.pollen_lots, on_hand.cones,   on_hand.seeds,
                           on_hand.in_trays,    on_hand.in_pots, on_hand.out};
   std::array<int, 6> due{};
-  for (const auto& item : standing_.due)
+  for (const auto& item : standing_->due)
     ++due[static_cast<std::size_t>(station_of(item))];
   std::vector<Rows::Row> rows;
   for (std::size_t i = 0; i < counts.size(); ++i)

@@ -37,7 +37,7 @@ void TraysToEmpty::read() {
 void TraysToEmpty::show(const std::vector<work::TrayDone>& trays) {
   std::vector<Rows::Row> rows;
   for (const auto& tray : trays)
-    rows.push_back({text(tray.tray.seen.lot.code.text()), text(work::origin_said(tray.cross)),
+    rows.push_back({text(tray.tray.seen.lot.code.text()), origin_shown(tray.cross),
                     tray.done ? phrased("Can be emptied") : phrased("Waits"), text(tray.told),
                     tray.tray.coming.chance_of_one});
   rows_.replace(std::move(rows));

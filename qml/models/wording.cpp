@@ -2,6 +2,7 @@
 #include "wording.h"
 
 #include "core/base/number.h"
+#include "core/work/origin_said.h"
 
 #include <QLocale>
 #include <QRegularExpression>
@@ -23,6 +24,10 @@ QString phrased_of(std::string_view english) {
   return text(phrase_of(english));
 }
 
+QString origin_shown(const std::string& name) {
+  return text(work::origin_said(name));
+}
+
 namespace {
 QString day_format(QLocale::FormatType type) {
   auto format = QLocale().dateFormat(type);
@@ -36,6 +41,11 @@ QString shown(Date day) {
   return QLocale().toString(
       QDate(day.year(), static_cast<int>(day.month()), static_cast<int>(day.day())),
       day_format(QLocale::ShortFormat));
+}
+
+QString month_shown(Date month) {
+  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
+                            QStringLiteral("MMM yy"));
 }
 
 QString shown(std::int64_t count) {
@@ -62,9 +72,14 @@ QString written(Quantity quantity, double kept) {
 
 Result<double> read_measure(Quantity quantity, const QString& typed) {
   constexpr double millionth = 1e-6;
-  return read_number(typed).map([&](double given) {
-    return std::round(from_units(language().units(), quantity, given) / millionth) * millionth;
+  return read_exactly(quantity, typed).map([&](double kept) {
+    return std::round(kept / millionth) * millionth;
   });
+}
+
+Result<double> read_exactly(Quantity quantity, const QString& typed) {
+  return read_number(typed).map(
+      [&](double given) { return from_units(language().units(), quantity, given); });
 }
 
 Result<double> read_number(const QString& typed) {

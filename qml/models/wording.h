@@ -39,8 +39,13 @@ QString phrased_n(std::int64_t count, fmt::format_string<const std::int64_t&, co
 /// A text that was marked with to_phrase, or a word of the book.
 QString phrased_of(std::string_view english);
 
+/// The name of an origin (work::OriginName), which is a key, as it is said.
+QString origin_shown(const std::string& name);
+
 /// As the system writes days in short, but with all digits of the year.
 QString shown(Date day);
+/// The month of a day, in short.
+QString month_shown(Date month);
 QString shown(std::int64_t count);
 QString shown(double value, int decimals);
 /// With its unit, in the units people reckon in: "1.2 m²", "12.9 ft²".
@@ -54,6 +59,8 @@ QString written(double value);
 Result<double> read_number(const QString& typed);
 /// The same of a measure typed in the units people reckon in, to a millionth of the book's unit.
 Result<double> read_measure(Quantity quantity, const QString& typed);
+/// The same to the last figure, for what is written again in other units.
+Result<double> read_exactly(Quantity quantity, const QString& typed);
 /// A measure of the book as it stands in a field to be changed.
 QString written(Quantity quantity, double kept);
 

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Going back to a copy and undoing it, at the real window.
+#include "qml/models/book_copies.h"
 #include "tests/core/store/first_cone.h"
+#include "tests/qml/held.h"
 #include "tests/qml/shown_window.h"
 
 #include <QDir>
+#include <QTest>
 #include <gtest/gtest.h>
 
 #include <fstream>
@@ -55,6 +58,64 @@ TEST_F(CopiesAtTheWindow, GoesBackAndUndoesItInAnOpenBook) {
   }
   shown.tap("undoRestore");
   EXPECT_EQ(taxa(shown), 2U);
+}
+
+TEST_F(CopiesAtTheWindow, TheWindowStaysAliveWhileItGoesBack) {
+  constexpr int moment = 60; // ms
+  ShownWindow shown(With::no_book, {1280, 800});
+  auto& session = shown.session();
+  ASSERT_TRUE(session.openBook(QString::fromStdString(path.string())));
+  shown.set("page", "today");
+  shown.tap("copies");
+  auto* back = shown.find("restore-1");
+  ASSERT_NE(back, nullptr);
+  {
+    const Held held;
+    ASSERT_TRUE(QMetaObject::invokeMethod(back, "clicked"));
+    QTest::qWait(moment);
+    EXPECT_FALSE(session.is_open());
+    ASSERT_NE(session.underway(), "");
+    ASSERT_NE(shown.find("lastTold"), nullptr);
+    EXPECT_EQ(shown.find("lastTold")->property("text"), session.underway());
+    shown.type("zam");
+    EXPECT_EQ(shown.find("readyField")->property("text"), "zam") << "typed meanwhile";
+    EXPECT_FALSE(session.openBook(QString::fromStdString(path.string())));
+    EXPECT_TRUE(session.fault().contains("is being put back")) << session.fault().toStdString();
+    EXPECT_FALSE(session.makeBook(QString::fromStdString(scratch.at("n.coneline").string()), "N"));
+    EXPECT_FALSE(std::filesystem::exists(scratch.at("n.coneline")));
+    shown.window().setProperty("page", "look"); // and left
+    QTest::qWait(moment);
+  }
+  shown.settle();
+  EXPECT_EQ(session.underway(), "");
+  EXPECT_EQ(session.fault(), "");
+  EXPECT_TRUE(session.is_open());
+  EXPECT_EQ(taxa(shown), 1U);
+}
+
+TEST_F(CopiesAtTheWindow, WhyItDidNotGoBackIsKnownWhereverOneIs) {
+  ShownWindow shown(With::no_book, {1280, 800});
+  auto& session = shown.session();
+  ASSERT_TRUE(session.openBook(QString::fromStdString(path.string())));
+  shown.settle();
+  auto other = store::Book::open(path, store::Access::read);
+  ASSERT_TRUE(other->read([](store::Reading& reading) { return reading.balances().size(); }));
+  auto copies = std::make_unique<BookCopies>();
+  copies->setProperty("session", QVariant::fromValue(&session));
+  copies->set_path(QString::fromStdString(path.string()));
+  shown.settle();
+  const auto copy = copies->rows()->value(1, "file").toString();
+  copies->restore(copy);
+  shown.settle();
+  EXPECT_TRUE(copies->fault().contains("open in another program")) << copies->fault().toStdString();
+  EXPECT_EQ(copies->told(), "");
+  session.forgetFault();
+  copies->restore(copy);
+  copies.reset();
+  shown.settle();
+  EXPECT_TRUE(session.fault().contains("open in another program")) << session.fault().toStdString();
+  EXPECT_TRUE(session.is_open());
+  EXPECT_EQ(taxa(shown), 2U) << "the book is as it was";
 }
 
 TEST_F(CopiesAtTheWindow, BringsBackADamagedBookFromTheStart) {

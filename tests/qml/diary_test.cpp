@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The diary at the real window: pollinating with what the last pass used, setting a plant right,
 // what is due by day and in a calendar.
+#include "qml/models/comes_next.h"
 #include "qml/models/diary.h"
+#include "qml/models/due_rows.h"
 #include "qml/models/form.h"
 #include "qml/models/trays_to_empty.h"
 #include "tests/qml/shown_window.h"
@@ -150,6 +152,54 @@ TEST(ALabel, AnswersWithBothParentsTheirOriginAndPapers) {
       << all;
   EXPECT_NE(all.find("Pollen parent: Tall Piet, P373J"), std::string::npos) << all;
   EXPECT_NE(all.find("R-002"), std::string::npos) << "its receipt: " << all;
+}
+
+TEST(DueRows, StayAsTheyWereShownWhileTheBookIsReadAnew) {
+  ShownWindow shown(With::demo_season, wide);
+  DueRows rows(nullptr);
+  rows.show(shown.session(), DueRows::Order::as_walked);
+  ASSERT_GT(rows.rowCount(), 0);
+  const int heading = rows.roleNames().key("heading");
+  const auto headings = [&] {
+    QStringList all;
+    for (int row = 0; row < rows.rowCount(); ++row)
+      all << rows.data(rows.index(row), heading).toString();
+    return all;
+  };
+  const auto before = headings();
+  shown.session().read_anew();
+  EXPECT_EQ(headings(), before);
+  shown.session().close();
+  EXPECT_EQ(headings(), before);
+  rows.show(shown.session(), DueRows::Order::as_walked);
+  EXPECT_EQ(rows.rowCount(), 0);
+}
+
+TEST(NextOfCone, NeverShowsWhatAnotherConeWants) {
+  ShownWindow shown(With::demo_season, wide);
+  ComesNext next;
+  next.set_session(&shown.session());
+  std::vector<QString> wanting;
+  for (const auto& course : shown.session().standing().cones) {
+    next.setProperty("code", text_of(course.line.cone.code));
+    shown.settle();
+    if (next.rows()->size() > 0)
+      wanting.push_back(text_of(course.line.cone.code));
+  }
+  ASSERT_GE(wanting.size(), 2U);
+  next.setProperty("code", wanting.front());
+  shown.settle();
+  const auto rows = next.rows()->rows();
+  next.setProperty("code", wanting.back());
+  EXPECT_EQ(next.rows()->size(), 0) << "nothing, until it is known";
+  shown.settle();
+  EXPECT_GT(next.rows()->size(), 0);
+  next.setProperty("code", wanting.front());
+  shown.settle();
+  EXPECT_EQ(next.rows()->rows(), rows);
+  shown.session().read_anew();
+  EXPECT_EQ(next.rows()->rows(), rows) << "of the same cone they stay meanwhile";
+  shown.settle();
 }
 
 TEST(TraysAtTheWindow, ThoseThatCanBeEmptiedStandFirst) {

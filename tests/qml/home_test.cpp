@@ -3,6 +3,7 @@
 // and help where it is needed, by keyboard too.
 #include "qml/models/book_file.h"
 #include "qml/models/old_table.h"
+#include "tests/qml/held.h"
 #include "tests/qml/shown_window.h"
 
 #include <QDir>
@@ -40,8 +41,9 @@ TEST(OldTableInTheWindow, IsMatchedTriedOutAndTakenInOnlyWhenNothingIsWrong) {
   OldTable old;
   old.setProperty("session", QVariant::fromValue(&shown.session()));
   const auto before = shown.session().standing().lots.size();
-  ASSERT_TRUE(old.read(written(folder, list))) << old.fault().toStdString();
-  ASSERT_EQ(old.columns()->size(), 5);
+  old.read(written(folder, list));
+  shown.settle();
+  ASSERT_EQ(old.columns()->size(), 5) << old.fault().toStdString();
   EXPECT_EQ(old.columns()->value(0, "field"), "taxon");
   EXPECT_EQ(old.columns()->value(4, "field"), "place");
   old.tryOut();
@@ -60,7 +62,9 @@ TEST(OldTableInTheWindow, IsMatchedTriedOutAndTakenInOnlyWhenNothingIsWrong) {
   EXPECT_FALSE(old.busy()) << "not before it was tried out without a fault";
   EXPECT_EQ(shown.session().standing().lots.size(), before);
 
-  ASSERT_TRUE(old.read(written(folder, QByteArray(list).replace("x38", "38").constData())));
+  old.read(written(folder, QByteArray(list).replace("x38", "38").constData()));
+  shown.settle();
+  ASSERT_EQ(old.columns()->size(), 5) << old.fault().toStdString();
   old.tryOut();
   shown.settle();
   EXPECT_TRUE(old.ready()) << "what was said for all rows still holds";
@@ -80,6 +84,71 @@ TEST(OldTableInTheWindow, IsMatchedTriedOutAndTakenInOnlyWhenNothingIsWrong) {
   EXPECT_EQ(shown.session().standing().lots.size(), before + 4) << "two trays, each from a batch";
   EXPECT_TRUE(shown.session().told().contains("2"));
   EXPECT_TRUE(shown.session().undo());
+}
+
+TEST(OldTableInTheWindow, IsReadAsideAndSaysWhatCannotBeRead) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  OldTable old;
+  old.setProperty("session", QVariant::fromValue(&shown.session()));
+  const auto path = written(folder, list);
+  {
+    const Held held;
+    old.read(path);
+    EXPECT_TRUE(old.busy());
+    EXPECT_TRUE(old.reading());
+    EXPECT_EQ(old.columns()->size(), 0);
+    old.stop();
+    EXPECT_FALSE(old.busy()) << "at once";
+  }
+  shown.settle();
+  EXPECT_EQ(old.columns()->size(), 0) << "it was not wanted any more";
+  EXPECT_EQ(old.fault(), "");
+  old.read(folder.filePath("none.csv"));
+  shown.settle();
+  EXPECT_TRUE(old.fault().contains("none.csv")) << old.fault().toStdString();
+  EXPECT_FALSE(old.busy());
+  old.read(path);
+  shown.settle();
+  EXPECT_EQ(old.fault(), "");
+  EXPECT_EQ(old.columns()->size(), 5);
+}
+
+TEST(OldTableInTheWindow, ComesInWhateverPageIsLookedAt) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  auto& session = shown.session();
+  session.speech()->set_language("en");
+  const auto before = session.standing().lots.size();
+  auto old = std::make_unique<OldTable>();
+  old->setProperty("session", QVariant::fromValue(&session));
+  old->read(written(folder, QByteArray(list).replace("x38", "38").constData()));
+  shown.settle();
+  old->forAll("kind", "tray");
+  old->forAll("litres", "5");
+  old->forAll("width", "300");
+  old->tryOut();
+  shown.settle();
+  ASSERT_TRUE(old->ready()) << old->fault().toStdString();
+  {
+    const Held held;
+    old->takeIn();
+    EXPECT_TRUE(old->busy());
+    EXPECT_TRUE(session.underway().contains("old.csv")) << session.underway().toStdString();
+    EXPECT_EQ(shown.find("lastTold")->property("text"), session.underway());
+    shown.type("zam");
+    EXPECT_EQ(shown.find("readyField")->property("text"), "zam") << "typed meanwhile";
+    old.reset();
+  }
+  shown.settle();
+  EXPECT_EQ(session.underway(), "");
+  EXPECT_EQ(session.standing().lots.size(), before + 4) << "two trays, each from a batch";
+  EXPECT_EQ(session.told(), "2 rows of old.csv came in");
+  ASSERT_TRUE(session.undo());
+  for (const auto& line : session.standing().lots)
+    EXPECT_FALSE(line.lot.code.kind() == Kind::tray && line.place &&
+                 session.standing().registers.place(*line.place).name == "Old bench" &&
+                 !line.on_hand.empty());
 }
 
 void click(ShownWindow& shown, const char* name) {
@@ -152,6 +221,20 @@ TEST(BookPage, NamesCopiesAndMovesTheBook) {
   EXPECT_EQ(file.path(), copy);
   EXPECT_FALSE(file.open(folder.filePath("no such file")));
   EXPECT_EQ(file.path(), copy) << "what was open stays open";
+}
+
+TEST(BookPage, AMoveThatFailsLeavesTheOldBookOpen) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  BookFile file;
+  file.setProperty("session", QVariant::fromValue(&shown.session()));
+  const auto old_path = file.path();
+  auto other = store::Book::open(Session::path_of(old_path), store::Access::read);
+  ASSERT_TRUE(other->read([](store::Reading& reading) { return reading.balances().size(); }));
+  EXPECT_FALSE(file.moveTo(folder.filePath("moved.coneline")));
+  EXPECT_TRUE(file.fault().contains("open in another program")) << file.fault().toStdString();
+  EXPECT_EQ(file.path(), old_path);
+  EXPECT_FALSE(shown.session().standing().lots.empty());
 }
 
 TEST(BookPage, IsReachedFromTheFieldAndLeftByEscape) {

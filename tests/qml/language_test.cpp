@@ -4,6 +4,7 @@
 #include "qml/models/form.h"
 #include "qml/models/germination_results.h"
 #include "qml/models/label_print.h"
+#include "qml/models/plan_otherwise.h"
 #include "qml/models/trays_to_empty.h"
 #include "qml/models/wording.h"
 #include "tests/qml/shown_window.h"
@@ -233,6 +234,83 @@ TEST_F(InLanguage, TheFormNamesTheUnit) {
   EXPECT_TRUE(labels().contains("Outside width, in"));
   shown.session().speech()->set_language("es");
   EXPECT_TRUE(labels().contains("Contiene de verdad, US gal")) << labels().toStdString();
+}
+
+TEST_F(InLanguage, WhatIsWrittenInAFormIsSaidAnewInOtherUnitsAndAnotherLanguage) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  auto* speech = shown.session().speech();
+  speech->set_language("en");
+  Form form;
+  form.setProperty("session", QVariant::fromValue(&shown.session()));
+  form.setProperty("deed", "new pot");
+  form.set("name", "5 l pot");
+  form.set("litres", "5");
+  form.set("length", "165.1");
+  form.set("width", "wide");
+  speech->set_units("us");
+  EXPECT_EQ(form.valueOf("litres"), "1.320860262") << "the same pot";
+  EXPECT_EQ(form.valueOf("length"), "6.5");
+  EXPECT_EQ(form.valueOf("width"), "wide") << "what cannot be read stays to be set right";
+  EXPECT_EQ(form.valueOf("name"), "5 l pot");
+  for (int row = 0; row < form.fields()->size(); ++row)
+    EXPECT_EQ(form.fields()->value(row, "value"),
+              form.valueOf(form.fields()->value(row, "key").toString()));
+  speech->set_language("es");
+  EXPECT_EQ(form.valueOf("length"), "6,5");
+  speech->set_units("metric");
+  EXPECT_EQ(form.valueOf("litres"), "5") << "as it was typed, there and back";
+  EXPECT_EQ(form.valueOf("length"), "165,1");
+  form.set("width", "0");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto* pot = book::named(shown.session().standing().registers.pots, "5 l pot");
+  ASSERT_NE(pot, nullptr);
+  EXPECT_EQ(pot->litres, 5);
+  EXPECT_NEAR(pot->length_mm, 165.1, 1e-9);
+}
+
+TEST_F(InLanguage, ADayThatWasWrittenStaysTheSameDay) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("en");
+  const auto day = Date::of(2026, 3, 9).value();
+  const auto& tray = shown.lot_with(Kind::tray, book::State::sown);
+  Form form;
+  form.setProperty("session", QVariant::fromValue(&shown.session()));
+  form.setProperty("code", QString::fromStdString(tray.lot.code.text()));
+  form.setProperty("deed", "move");
+  const auto english = window::shown(day);
+  form.set("on", english);
+  shown.session().speech()->set_language("es");
+  EXPECT_NE(form.valueOf("on"), english);
+  EXPECT_EQ(form.valueOf("on"), window::shown(day));
+  EXPECT_EQ(read_day(form.valueOf("on")).value(), day);
+}
+
+TEST_F(InLanguage, OriginsAreSaidWhereverTheyStand) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  const QRegularExpression as_a_key(" of \\d{4}-\\d\\d-\\d\\d, from ");
+  GerminationResults results;
+  results.set_session(&shown.session());
+  TraysToEmpty trays;
+  trays.set_session(&shown.session());
+  PlanOtherwise otherwise;
+  otherwise.set_session(&shown.session());
+  shown.settle();
+  int bought = 0;
+  for (int row = 0; row < results.crosses()->size(); ++row) {
+    results.choose(row);
+    EXPECT_EQ(results.name(), results.crosses()->value(row, "name").toString());
+    bought += results.name().startsWith("Q3725") ? 1 : 0;
+    EXPECT_FALSE(results.name().contains(as_a_key)) << results.name().toStdString();
+  }
+  EXPECT_EQ(bought, 1);
+  const auto shown_crosses = otherwise.property("crossesShown").toStringList();
+  EXPECT_EQ(shown_crosses.size(), otherwise.crosses().size());
+  EXPECT_FALSE(otherwise.crosses().filter(as_a_key).isEmpty());
+  EXPECT_TRUE(shown_crosses.filter(as_a_key).isEmpty());
+  ASSERT_GT(trays.rows()->size(), 0);
+  for (int row = 0; row < trays.rows()->size(); ++row)
+    EXPECT_FALSE(trays.rows()->value(row, "cross").toString().contains(as_a_key));
 }
 
 TEST_F(InLanguage, ChoicesAreShownInSpanishAndKeptAsTheBookWritesThem) {

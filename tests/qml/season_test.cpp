@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The season plan in the window: the months ahead opened into their lots, an order list from offers
 // that were typed, targets, and benches.
+#include "qml/models/form.h"
 #include "qml/models/plan_ahead.h"
+#include "qml/models/plan_otherwise.h"
 #include "tests/qml/shown_window.h"
 
 #include <QClipboard>
@@ -93,7 +95,7 @@ TEST_F(Plan, ForgetsWhatWasAskedOfABookThatIsClosed) {
   PlanAhead ahead;
   ahead.set_session(&shown.session());
   shown.settle();
-  ahead.draw();
+  ahead.again();
   ASSERT_TRUE(ahead.busy());
   int told = 0;
   QObject::connect(&ahead, &PlanAhead::told, [&] { ++told; });
@@ -225,6 +227,86 @@ TEST_F(Plan, SupposesAndWritesOnlyWhenToldTo) {
   shown.settle();
   EXPECT_EQ(survival(), 0.5);
   EXPECT_EQ(shown.find("forget-0"), nullptr);
+}
+
+TEST_F(Plan, WhatIsSupposedIsShownInTheReadersUnits) {
+  PlanOtherwise otherwise;
+  otherwise.set_session(&shown.session());
+  shown.settle();
+  ASSERT_FALSE(otherwise.crosses().isEmpty());
+  ASSERT_TRUE(otherwise.suppose(
+      "sow", {{"cross", otherwise.crosses().front()}, {"seeds", "4000"}, {"month", "2027-03"}}));
+  shown.settle();
+  const auto of_mix = [&](const QString& unit) {
+    for (int row = 0; row < otherwise.years()->size(); ++row)
+      if (const auto name = otherwise.years()->value(row, "name").toString();
+          name.startsWith("Finished mix, " + unit + ": "))
+        return QLocale().toDouble(
+            otherwise.years()->value(row, "difference").toString().remove('+'));
+    return 0.0;
+  };
+  const double litres = of_mix("L");
+  EXPECT_GT(litres, 10) << otherwise.fault().toStdString();
+  EXPECT_EQ(of_mix("US gal"), 0);
+  shown.session().speech()->set_units("us");
+  shown.settle();
+  EXPECT_EQ(of_mix("L"), 0);
+  EXPECT_NEAR(of_mix("US gal"), litres / 3.785411784, 0.6); // both are rounded
+}
+
+TEST_F(Plan, AChangeThatTheBookOvertookCanBeForgotten) {
+  PlanOtherwise otherwise;
+  otherwise.set_session(&shown.session());
+  const QVariantMap bench{
+      {"name", "Far bench"}, {"light", "shade"}, {"length", "4000"}, {"width", "1200"}};
+  ASSERT_TRUE(otherwise.suppose("more", bench)) << "also before the first plan is drawn";
+  EXPECT_EQ(otherwise.changes()->value(0, "told"), "change 1");
+  shown.settle();
+  EXPECT_TRUE(otherwise.changes()->value(0, "told").toString().contains("Far bench"))
+      << otherwise.fault().toStdString();
+  ASSERT_TRUE(otherwise.suppose("sold", {{"months", "3"}}))
+      << otherwise.entry_fault().toStdString();
+  ASSERT_EQ(otherwise.changes()->size(), 2) << "at once";
+  const auto told = otherwise.changes()->rows();
+  shown.settle();
+  EXPECT_EQ(otherwise.fault(), "");
+
+  Form built;
+  built.setProperty("session", QVariant::fromValue(&shown.session()));
+  built.setProperty("deed", "new place");
+  built.set("name", "Far bench");
+  ASSERT_TRUE(built.submit()) << built.fault().toStdString();
+  shown.settle();
+  EXPECT_TRUE(otherwise.fault().contains("Far bench")) << otherwise.fault().toStdString();
+  ASSERT_EQ(otherwise.changes()->rows(), told) << "there is still something to forget";
+  EXPECT_FALSE(otherwise.suppose("sold", {{"months", "2"}}));
+  EXPECT_NE(otherwise.entry_fault(), "");
+  otherwise.forget(0);
+  EXPECT_EQ(otherwise.entry_fault(), "");
+  ASSERT_EQ(otherwise.changes()->size(), 1) << "at once";
+  EXPECT_EQ(otherwise.changes()->rows().front(), told.back());
+  shown.settle();
+  EXPECT_EQ(otherwise.fault(), "");
+  EXPECT_EQ(otherwise.changes()->size(), 1);
+}
+
+TEST_F(Plan, StoppedBeforeAPlacingIsFoundTheOneBeforeStaysAndItCanBeAskedAgain) {
+  view("benches");
+  const auto click = [&](const char* name) {
+    ASSERT_NE(shown.find(name), nullptr) << name;
+    ASSERT_TRUE(QMetaObject::invokeMethod(shown.find(name), "clicked"));
+  };
+  EXPECT_EQ(shown.find("benchesAgain"), nullptr);
+  ASSERT_NE(shown.find("place-0"), nullptr);
+  shown.session().read_anew();
+  click("benchesStop"); // the forecast has just begun
+  shown.settle();
+  EXPECT_EQ(shown.find("benchesFault"), nullptr);
+  EXPECT_NE(shown.find("place-0"), nullptr);
+  click("benchesAgain");
+  EXPECT_EQ(shown.find("benchesAgain"), nullptr);
+  click("benchesStop");
+  shown.settle();
 }
 
 } // namespace

@@ -32,6 +32,7 @@ FieldSpec measure_field(Quantity quantity, const char* key, const char* label,
   auto made = field(FieldSpec::Kind::decimal, key, label,
                     kept ? written(quantity, *kept) : QString(), hint);
   made.label = text(fmt::format(fmt::runtime(phrase_of(label)), unit_word(system, quantity)));
+  made.measure = quantity;
   return made;
 }
 

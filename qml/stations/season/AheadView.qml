@@ -130,7 +130,7 @@ Item {
                     x: 24
                     visible: ahead.stopped && !ahead.busy
                     text: qsTr("Stopped: draw again")
-                    onClicked: ahead.draw()
+                    onClicked: ahead.again()
                 }
                 Say {
                     x: 24

@@ -38,6 +38,12 @@ Scroll {
             text: qsTr("take what is found by now")
             onClicked: plan.stop()
         }
+        Press {
+            objectName: "benchesAgain"
+            visible: plan.stopped && !plan.busy
+            text: qsTr("Stopped: look again")
+            onClicked: plan.again()
+        }
         Say {
             objectName: "benchesFault"
             width: parent.width

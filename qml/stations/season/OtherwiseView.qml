@@ -86,6 +86,12 @@ Scroll {
                 onClicked: plan.stop()
             }
         }
+        Press {
+            objectName: "otherwiseAgain"
+            visible: plan.stopped && !plan.busy
+            text: qsTr("Stopped: draw again")
+            onClicked: plan.again()
+        }
         Say {
             objectName: "otherwiseFault"
             width: parent.width

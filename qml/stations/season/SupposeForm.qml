@@ -58,7 +58,7 @@ Column {
         visible: words[form.kind] !== undefined
         says: words[form.kind] ?? ""
         choices: form.kind === "survival" ? form.plan.taxa : form.kind === "pace" ? form.plan.taxa.concat(form.plan.places) : form.kind === "more" ? ["sun", "part shade", "shade"] : form.kind === "less" ? form.plan.places : form.kind === "mix" ? form.plan.pots : form.kind === "sow" ? form.plan.crosses : []
-        shown: form.kind === "more" ? [qsTr("sun"), qsTr("part shade"), qsTr("shade")] : choices
+        shown: form.kind === "more" ? [qsTr("sun"), qsTr("part shade"), qsTr("shade")] : form.kind === "sow" ? form.plan.crossesShown : choices
         onChoicesChanged: chosen = ""
         onPicked: value => chosen = value
     }

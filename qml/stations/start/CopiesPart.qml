@@ -28,6 +28,13 @@ Column {
         color: Look.quiet
         font.pixelSize: Look.tiny
     }
+    Say {
+        objectName: "copiesUnderway"
+        width: parent.width
+        visible: text !== ""
+        text: part.session.underway
+        Accessible.role: Accessible.AlertMessage
+    }
     Repeater {
         model: copies.rows
 
@@ -49,7 +56,7 @@ Column {
 
                 objectName: "restore-" + row.index
                 text: qsTr("Go back")
-                enabled: row.good
+                enabled: row.good && part.session.underway === ""
                 Accessible.name: qsTr("Go back to the copy of %1, %2").arg(row.when).arg(row.about)
                 onClicked: copies.restore(row.file)
             }
@@ -64,6 +71,7 @@ Column {
     Press {
         objectName: "undoRestore"
         visible: copies.undoable
+        enabled: part.session.underway === ""
         text: qsTr("Undo the going back")
         onClicked: copies.undo()
     }

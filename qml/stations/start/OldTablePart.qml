@@ -65,7 +65,25 @@ Column {
             objectName: "tableRead"
             text: qsTr("Read it")
             weight: part.someFile ? "plain" : "act"
+            enabled: !old.busy
             onClicked: old.read(file.path)
+        }
+        Flow {
+            width: parent.width
+            spacing: 12
+            visible: old.reading
+
+            Say {
+                height: Look.target
+                verticalAlignment: Text.AlignVCenter
+                text: qsTr("Reading the sheet …")
+                Accessible.role: Accessible.AlertMessage
+            }
+            Press {
+                objectName: "tableReadStop"
+                text: qsTr("Stop")
+                onClicked: old.stop()
+            }
         }
         Heading {
             visible: part.someFile
