@@ -143,7 +143,7 @@ QStringList GerminationResults::sentences() const {
   QStringList all{
       phrased("{} of the seed sown, by {}", range_of(one->figures.final), session_->today_shown()),
       expected(*one)};
-  if (const auto half = one->together.t50_coolbear)
+  if (const auto half = one->together.t50_farooq)
     all << (in_days()
                 ? phrased("half of what came up was up by day {}", shown(*half, 0))
                 : phrased("half of what came up was up after {} {}", shown(*half, 0), unit()));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trays_to_empty.h"
 
-#include "core/work/origin_said.h"
 #include "wording.h"
 
 namespace coneline::window {

@@ -105,6 +105,10 @@
         <translation>Fijados</translation>
     </message>
     <message>
+        <source>Stopped: look again</source>
+        <translation>Detenido: buscar de nuevo</translation>
+    </message>
+    <message>
         <source>To do</source>
         <translation>Por hacer</translation>
     </message>
@@ -1488,6 +1492,14 @@
         <translation>Leerla</translation>
     </message>
     <message>
+        <source>Reading the sheet …</source>
+        <translation>Leyendo la hoja …</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
         <source>Stop, %1 % done</source>
         <translation>Detener, %1 % hecho</translation>
     </message>
@@ -1619,6 +1631,10 @@
     <message>
         <source>Room</source>
         <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Stopped: draw again</source>
+        <translation>Detenido: simular de nuevo</translation>
     </message>
     <message>
         <source>Suppose a change below. Seed at hand and the cones that ripen are counted in. Nothing is written until you take it into the book.</source>
@@ -2888,6 +2904,10 @@
         <translation>%1, antes de un programa más nuevo</translation>
     </message>
     <message>
+        <source>The book is being put back …</source>
+        <translation>El libro se está reponiendo …</translation>
+    </message>
+    <message>
         <source>The book was put back. What stood there is kept.</source>
         <translation>El libro se repuso. Lo que había allí se conserva.</translation>
     </message>
@@ -2996,6 +3016,10 @@
 </context>
 <context>
     <name>coneline::window::OldTable</name>
+    <message>
+        <source>%1 comes into the book …</source>
+        <translation>%1 está entrando en el libro …</translation>
+    </message>
     <message numerus="yes">
         <source>%n row(s) of %1 came in</source>
         <translation>
@@ -3036,6 +3060,10 @@
     <message>
         <source>The first %1 are shown.</source>
         <translation>Se muestran las primeras %1.</translation>
+    </message>
+    <message>
+        <source>Wait until this is done: %1</source>
+        <translation>Espere a que termine esto: %1</translation>
     </message>
     <message>
         <source>as the file tells</source>
@@ -3222,6 +3250,10 @@
     <message>
         <source>Taken into the book: %1</source>
         <translation>Pasado al libro: %1</translation>
+    </message>
+    <message>
+        <source>change %1</source>
+        <translation>cambio %1</translation>
     </message>
     <message>
         <source>everything fits</source>
@@ -3499,7 +3531,10 @@
     </message>
     <message numerus="yes">
         <source> {} seedlings still stand in it: pot them first.</source>
-        <translation><numerusform> Aún hay {} plántula en ella: trasplántela primero.</numerusform><numerusform> Aún hay {} plántulas en ella: trasplántelas primero.</numerusform></translation>
+        <translation>
+            <numerusform> Aún hay {} plántula en ella: trasplántela primero.</numerusform>
+            <numerusform> Aún hay {} plántulas en ella: trasplántelas primero.</numerusform>
+        </translation>
     </message>
     <message>
         <source> {} trays are left out, see below.</source>
@@ -6815,6 +6850,10 @@
         <translation>Espere o cierre el otro programa y repítalo. No se escribió nada.</translation>
     </message>
     <message>
+        <source>Wait until it stands there.</source>
+        <translation>Espere a que esté en su sitio.</translation>
+    </message>
+    <message>
         <source>Waits</source>
         <translation>Espera</translation>
     </message>
@@ -7145,6 +7184,10 @@
     <message>
         <source>a bench side of {} mm cannot be</source>
         <translation>un lado de mesa de {} mm no puede ser</translation>
+    </message>
+    <message>
+        <source>a book is being put back</source>
+        <translation>se está reponiendo un libro</translation>
     </message>
     <message>
         <source>a byte that is no UTF-8 text</source>
@@ -11883,7 +11926,10 @@
     </message>
     <message numerus="yes">
         <source>{} plants of {} into '{}'</source>
-        <translation><numerusform>{} planta de {} a «{}»</numerusform><numerusform>{} plantas de {} a «{}»</numerusform></translation>
+        <translation>
+            <numerusform>{} planta de {} a «{}»</numerusform>
+            <numerusform>{} plantas de {} a «{}»</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} plants would take {:.3g} seeds, more than any nursery sows</source>
@@ -11939,7 +11985,10 @@
     </message>
     <message numerus="yes">
         <source>{} seedlings of {} can go into pots</source>
-        <translation><numerusform>{} plántula de {} puede ir a maceta</numerusform><numerusform>{} plántulas de {} pueden ir a maceta</numerusform></translation>
+        <translation>
+            <numerusform>{} plántula de {} puede ir a maceta</numerusform>
+            <numerusform>{} plántulas de {} pueden ir a maceta</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{} seeds</source>
@@ -12008,7 +12057,10 @@
     </message>
     <message numerus="yes">
         <source>{} seeds of {}: look for roots and leaves</source>
-        <translation><numerusform>{} semilla de {}: busque raíces y hojas</numerusform><numerusform>{} semillas de {}: busque raíces y hojas</numerusform></translation>
+        <translation>
+            <numerusform>{} semilla de {}: busque raíces y hojas</numerusform>
+            <numerusform>{} semillas de {}: busque raíces y hojas</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} seeds wait past their route's months.</source>
