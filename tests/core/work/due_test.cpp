@@ -41,7 +41,7 @@ class DueTest : public testing::Test {
     nursery_.inspect(tray_, "2026-05-01", 0, 13);
     group_ = nursery_.lot(Kind::pot_group, cone_);
     nursery_.enter(book::Verb::pot, "2026-05-02", group_,
-                   {{tray_, book::State::leaf, group_, book::State::potted, 5}});
+                   {{tray_, book::State::leaf, group_, book::State::plant, 5}});
   }
 
   std::vector<Due> due(std::string_view on, const DueHabits& habits = {}) {
@@ -83,7 +83,7 @@ TEST_F(DueTest, SeedlingsMayGoIntoPotsFromTheEarlyEndOfTheirStep) {
 
 TEST_F(DueTest, OneSeedlingIsToldAsOne) {
   nursery_.enter(book::Verb::pot, "2026-06-01", group_,
-                 {{tray_, book::State::leaf, group_, book::State::potted, 7}});
+                 {{tray_, book::State::leaf, group_, book::State::plant, 7}});
   EXPECT_EQ(find(DueKind::pot, code(tray_), "2026-07-01")->told.substr(0, 14), "1 seedling of ");
 }
 
@@ -150,7 +150,7 @@ TEST_F(DueTest, IsPutOffOrDismissedForAReasonAlone) {
 
 TEST_F(DueTest, WhatIsMeantIsSaidByACodeAKindWithItOrTheKey) {
   const auto meant = [&](const std::string& typed) {
-    return nursery_.ask([&](store::Reading& reading) {
+    return nursery_.book().read([&](store::Reading& reading) {
       return due_meant(reading, reading.registers(), typed, day("2026-08-01"));
     });
   };
