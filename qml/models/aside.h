@@ -44,9 +44,8 @@ class Aside : public QObject {
   void run(Work work, Take take) {
     const int ticket = forget();
     ++running_;
-    QThreadPool::globalInstance()->start([self = QPointer<Aside>(this), newest = newest_, ticket,
-                                          work = std::move(work),
-                                          take = std::move(take)]() mutable {
+    pool().start([self = QPointer<Aside>(this), newest = newest_, ticket, work = std::move(work),
+                  take = std::move(take)]() mutable {
       if (newest->load() != ticket) {
         --running_;
         return;
@@ -68,6 +67,10 @@ class Aside : public QObject {
 
   /// Whatever was asked is not wanted any more.
   int forget() { return ++*newest_; }
+
+  /// Where it is done. Not the threads that Qt keeps for everybody: with those busy, a window that
+  /// is drawn without a graphics card waits for one of them.
+  static QThreadPool& pool();
 
   /// Whether anything asked anywhere is still to be answered.
   static bool any_running() { return running_ > 0; }

@@ -29,50 +29,65 @@ book::Title not_named_yet(Date day) {
   return title;
 }
 
-} // namespace
-
-bool Beginning::importSeason(const QString& folder, const QString& path) {
-  return import_into(Session::path_of(folder), Session::path_of(path));
-}
-
-bool Beginning::openDemo() {
-  const auto path =
-      QFileInfo(Session::usualPath()).dir().filePath(QStringLiteral("invented-demo.coneline"));
-  if (QFile::exists(path))
-    return session_->openBook(path);
-  const QTemporaryDir folder;
-  if (!folder.isValid() || !unpack_demo(folder.path())) {
-    refuse_with({fault("the demo cannot be unpacked", "See whether the disk has room.")});
-    return false;
-  }
-  return import_into(folder.path().toStdString(), path.toStdString());
-}
-
-bool Beginning::import_into(const std::filesystem::path& folder,
-                            const std::filesystem::path& path) {
-  faults_.clear();
-  emit faultsChanged();
-  if (!session_->may_open())
-    return false;
+std::vector<Fault> import_into(const std::filesystem::path& folder,
+                               const std::filesystem::path& path, Date today) {
   std::error_code ignored;
   std::filesystem::create_directories(path.parent_path(), ignored);
+  std::vector<Fault> faults;
   {
-    auto book = store::Book::make(path, not_named_yet(session_->today()));
-    if (!book) {
-      refuse_with({book.error()});
-      return false;
-    }
+    auto book = store::Book::make(path, not_named_yet(today));
+    if (!book)
+      return {book.error()};
     const auto came = exchange::import_season(folder, *book, exchange::Import::write);
     if (!came || !came->faults.none())
-      refuse_with(came ? came->faults.listed() : std::vector{came.error()});
+      faults = came ? came->faults.listed() : std::vector{came.error()};
   }
-  if (!faults_.isEmpty()) {
-    // Made a moment ago and still empty.
+  if (!faults.empty()) // made a moment ago and still empty
     for (const auto* end : {"", "-wal", "-shm"})
       std::filesystem::remove(path.string() + end, ignored);
-    return false;
+  return faults;
+}
+
+std::vector<Fault> demo_into(const std::filesystem::path& path, Date today) {
+  const QTemporaryDir folder;
+  if (!folder.isValid() || !unpack_demo(folder.path()))
+    return {fault("the demo cannot be unpacked", "See whether the disk has room.")};
+  return import_into(folder.path().toStdString(), path, today);
+}
+
+} // namespace
+
+void Beginning::importSeason(const QString& folder, const QString& path) {
+  const auto into = Session::path_of(path);
+  begin(into, [from = Session::path_of(folder), into, today = session_->today()] {
+    return import_into(from, into, today);
+  });
+}
+
+void Beginning::openDemo() {
+  const auto path =
+      QFileInfo(Session::usualPath()).dir().filePath(QStringLiteral("invented-demo.coneline"));
+  if (QFile::exists(path)) {
+    session_->openBook(path);
+    return;
   }
-  return session_->openBook(QString::fromStdString(path.string()));
+  const auto into = Session::path_of(path);
+  begin(into, [into, today = session_->today()] { return demo_into(into, today); });
+}
+
+void Beginning::begin(const std::filesystem::path& path, std::function<std::vector<Fault>()> make) {
+  faults_.clear();
+  emit faultsChanged();
+  const auto came_in = [self = QPointer(this), session = session_,
+                        path](const std::vector<Fault>& faults) {
+    if (faults.empty())
+      session->openBook(text(path.string()));
+    else if (self)
+      self->refuse_with(faults);
+    else
+      session->set_fault(faults.front());
+  };
+  session_->work_long(tr("The season comes into a new book …"), nullptr, std::move(make), came_in);
 }
 
 void Beginning::refuse_with(const std::vector<Fault>& faults) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // The ways to begin other than by hand: a season folder, and the demo that comes with the program.
+// What comes in does so aside from the window's thread, and is opened whatever page is looked at.
 
 #include "session.h"
 
@@ -17,10 +18,10 @@ class Beginning : public QObject {
 
   /// Makes a new book from a season folder and opens it. Where anything in the folder is at fault
   /// there is no book, and `faults` has what, where and what to do.
-  Q_INVOKABLE bool importSeason(const QString& folder, const QString& path);
+  Q_INVOKABLE void importSeason(const QString& folder, const QString& path);
 
   /// Opens the book of the invented nursery, made anew where it is not there yet.
-  Q_INVOKABLE bool openDemo();
+  Q_INVOKABLE void openDemo();
 
   [[nodiscard]] QStringList faults() const { return faults_; }
 
@@ -29,7 +30,8 @@ class Beginning : public QObject {
   void faultsChanged();
 
  private:
-  bool import_into(const std::filesystem::path& folder, const std::filesystem::path& path);
+  /// `make` makes the book at `path` on another thread, or says what is wrong.
+  void begin(const std::filesystem::path& path, std::function<std::vector<Fault>()> make);
   void refuse_with(const std::vector<Fault>& faults);
 
   Session* session_ = nullptr;

@@ -77,6 +77,8 @@ TEST_F(CopiesAtTheWindow, TheWindowStaysAliveWhileItGoesBack) {
     ASSERT_NE(session.underway(), "");
     ASSERT_NE(shown.find("lastTold"), nullptr);
     EXPECT_EQ(shown.find("lastTold")->property("text"), session.underway());
+    shown.window().grabWindow().save(
+        QStringLiteral(CONELINE_PICTURES_FOLDER "/copies-underway.png"));
     shown.type("zam");
     EXPECT_EQ(shown.find("readyField")->property("text"), "zam") << "typed meanwhile";
     EXPECT_FALSE(session.openBook(QString::fromStdString(path.string())));

@@ -3,8 +3,9 @@
 // Long work as long as a test wants it: what is done aside from the window's thread waits while
 // this lives, so that whatever happens meanwhile is the window's own doing.
 
+#include "qml/models/aside.h"
+
 #include <QSemaphore>
-#include <QThreadPool>
 
 #include <memory>
 
@@ -14,14 +15,14 @@ class Held {
  public:
   Held() {
     for (int thread = 0; thread < threads_; ++thread)
-      QThreadPool::globalInstance()->start([gate = gate_] { gate->acquire(); });
+      Aside::pool().start([gate = gate_] { gate->acquire(); });
   }
   ~Held() { gate_->release(threads_); }
   Held(const Held&) = delete;
   Held& operator=(const Held&) = delete;
 
  private:
-  int threads_ = QThreadPool::globalInstance()->maxThreadCount();
+  int threads_ = Aside::pool().maxThreadCount();
   std::shared_ptr<QSemaphore> gate_ = std::make_shared<QSemaphore>();
 };
 

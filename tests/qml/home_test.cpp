@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Beginning at the real window: an old spreadsheet brought in, the book named, copied and moved,
 // and help where it is needed, by keyboard too.
+#include "qml/models/beginning.h"
 #include "qml/models/book_file.h"
 #include "qml/models/old_table.h"
 #include "tests/qml/held.h"
@@ -69,8 +70,11 @@ TEST(OldTableInTheWindow, IsMatchedTriedOutAndTakenInOnlyWhenNothingIsWrong) {
   shown.settle();
   EXPECT_TRUE(old.ready()) << "what was said for all rows still holds";
   EXPECT_EQ(shown.session().standing().lots.size(), before);
-  old.takeIn();
-  old.stop();
+  {
+    const Held held; // it is not all in before the stop comes
+    old.takeIn();
+    old.stop();
+  }
   shown.settle();
   EXPECT_TRUE(old.fault().contains("nothing came into the book")) << old.fault().toStdString();
   EXPECT_EQ(shown.session().standing().lots.size(), before);
@@ -198,6 +202,36 @@ TEST(OldTableInTheWindow, BeginsABookOfItsOwn) {
   ASSERT_TRUE(shown.session().makeBook(folder.filePath("new.coneline"), "Test nursery"));
   shown.settle();
   ASSERT_NE(shown.find("tableRead"), nullptr) << "the way stays open while the book is empty";
+}
+
+TEST(ASeasonFolder, ComesInWhileTheWindowStaysAlive) {
+  ShownWindow shown(With::no_book, wide);
+  const QTemporaryDir folder;
+  const auto path = folder.filePath("season.coneline");
+  auto& session = shown.session();
+  Beginning beginning;
+  beginning.setProperty("session", QVariant::fromValue(&session));
+  beginning.importSeason(folder.path(), path);
+  shown.settle();
+  EXPECT_FALSE(beginning.faults().isEmpty()) << "there is no season in it";
+  EXPECT_FALSE(QFile::exists(path));
+  EXPECT_FALSE(session.is_open());
+  {
+    const Held held;
+    beginning.importSeason(QStringLiteral(CONELINE_DEMO_SEASON), path);
+    EXPECT_TRUE(beginning.faults().isEmpty());
+    QTest::qWait(60);
+    EXPECT_FALSE(session.is_open());
+    ASSERT_NE(shown.find("startUnderway"), nullptr);
+    EXPECT_EQ(shown.find("startUnderway")->property("text"), session.underway());
+    shown.type("zam");
+    EXPECT_EQ(shown.find("readyField")->property("text"), "zam") << "typed meanwhile";
+  }
+  shown.settle();
+  EXPECT_EQ(session.underway(), "");
+  EXPECT_TRUE(beginning.faults().isEmpty());
+  EXPECT_EQ(session.path(), path);
+  EXPECT_FALSE(session.standing().lots.empty());
 }
 
 TEST(BookPage, NamesCopiesAndMovesTheBook) {

@@ -45,6 +45,13 @@ Scroll {
             color: Look.lost
             Accessible.role: Accessible.AlertMessage
         }
+        Say {
+            objectName: "startUnderway"
+            width: parent.width
+            visible: text !== ""
+            text: page.session.underway
+            Accessible.role: Accessible.AlertMessage
+        }
         Repeater {
             model: beginning.faults
 
