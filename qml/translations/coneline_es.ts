@@ -2898,6 +2898,13 @@
     </message>
 </context>
 <context>
+    <name>coneline::window::Beginning</name>
+    <message>
+        <source>The season comes into a new book …</source>
+        <translation>La temporada está entrando en un libro nuevo …</translation>
+    </message>
+</context>
+<context>
     <name>coneline::window::BookCopies</name>
     <message>
         <source>%1, before a newer program</source>
