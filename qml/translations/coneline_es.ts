@@ -1217,7 +1217,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ninguno</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>places</source>
@@ -9684,7 +9684,7 @@
     </message>
     <message>
         <source>removed</source>
-        <translation>retiradas</translation>
+        <translation>retirado</translation>
     </message>
     <message>
         <source>reverse</source>
@@ -10759,7 +10759,7 @@
     </message>
     <message>
         <source>tight</source>
-        <translation>apretadas</translation>
+        <translation>sin abrir</translation>
     </message>
     <message>
         <source>time by which half of the seed that came up was up (Farooq et al. 2005)</source>
