@@ -181,7 +181,7 @@ TEST_F(DueTest, WhatWasDoneOrDismissedIsSettledInItsDays) {
   EXPECT_EQ(june[0].told, "away");
   const auto spring = settled("2026-04-01", "2026-05-31");
   ASSERT_EQ(spring.size(), 2U) << "the two looks at the tray";
-  EXPECT_EQ(spring[0].key, "inspect " + code(tray_).text());
+  EXPECT_EQ(spring[0].key, "inspect " + code(tray_).text() + " 0");
   EXPECT_EQ(spring[1].told, "inspect " + code(tray_).text());
   EXPECT_FALSE(spring[1].dismissed);
 }
