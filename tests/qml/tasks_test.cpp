@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whole tasks at the real window: seven with the keyboard alone, one with the mouse alone, one with a
-// hand scanner that types. Each ends with what stands in the book, and with the book proven.
+// Whole tasks at the real window: seven with the keyboard alone, one with the mouse alone, one with
+// a hand scanner that types. Each ends with what stands in the book, and with the book proven.
 #include "core/store/proof.h"
 #include "core/work/round.h"
 #include "qml/models/deeds/deed.h"

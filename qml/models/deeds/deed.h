@@ -17,7 +17,7 @@ struct FieldSpec {
   QString value;
   QStringList choices; ///< of a choice
   QString hint;
-  bool names = false;              ///< the choices are names the grower gave, but for "none"
+  bool names = false; ///< the choices are names the grower gave, but for "none"
   std::optional<Quantity> measure = std::nullopt; ///< what a decimal measures
 };
 
