@@ -34,18 +34,13 @@ Result<Answer> name_book(const Asked& asked) {
 }
 
 /// A book that cannot be opened is not carried elsewhere as if it were one.
-Result<void> opens(const Asked& asked) {
-  auto book = asked.book.open(store::Access::read);
-  return book ? Result<void>() : refuse(book.error());
-}
-
-Result<void> opens_at(const std::string& path) {
+Result<void> opens(const std::string& path) {
   auto book = store::Book::open(path, store::Access::read);
   return book ? Result<void>() : refuse(book.error());
 }
 
 Result<Answer> copy_book(const Asked& asked) {
-  return opens(asked)
+  return opens(asked.book.path)
       .and_then([&] { return store::copy_book(asked.book.path, asked.text); })
       .map([&] {
         return Answer{{{"book", asked.book.path}, {"copy", asked.text}},
@@ -54,10 +49,10 @@ Result<Answer> copy_book(const Asked& asked) {
 }
 
 Result<Answer> move_book(const Asked& asked) {
-  return opens(asked)
+  return opens(asked.book.path)
       .and_then([&] { return store::nobody_has_it_open(asked.book.path); })
       .and_then([&] {
-        return store::move_book(asked.book.path, asked.text, [&] { return opens_at(asked.text); });
+        return store::move_book(asked.book.path, asked.text, [&] { return opens(asked.text); });
       })
       .map([&] {
         return Answer{{{"from", asked.book.path}, {"to", asked.text}},

@@ -30,21 +30,31 @@ constexpr auto pause_of_large = std::chrono::minutes(15);
 constexpr std::size_t newest_kept = 10;
 constexpr std::size_t days_kept = 14;
 
-Fault cannot(const fs::path& path, std::string_view what, int number) {
-  return book_fault(
-      phrase("'{}' cannot be {}: {}", path.string(), what, std::generic_category().message(number)),
-      "Make room or ask for the right to write there. The book itself is as it was.");
+Fault of_the_disk(const std::string& told) {
+  return book_fault(told,
+                    "Make room or ask for the right to write there. The book itself is as it was.");
+}
+Fault cannot_open(const fs::path& path, int number) {
+  return of_the_disk(
+      phrase("'{}' cannot be opened: {}", path.string(), std::generic_category().message(number)));
+}
+Fault cannot_make(const fs::path& path, int number) {
+  return of_the_disk(
+      phrase("'{}' cannot be made: {}", path.string(), std::generic_category().message(number)));
+}
+Fault cannot_write(const fs::path& path, const std::error_code& why) {
+  return of_the_disk(phrase("'{}' cannot be written: {}", path.string(), why.message()));
 }
 
 /// Makes a file's or a folder's content last.
 Result<void> sync(const fs::path& path, int flags) {
   const int file = ::open(path.c_str(), flags | O_CLOEXEC);
   if (file < 0)
-    return refuse(cannot(path, "opened", errno));
+    return refuse(cannot_open(path, errno));
   const int failed = ::fsync(file) == 0 ? 0 : errno;
   ::close(file);
   if (failed != 0)
-    return refuse(cannot(path, "written", failed));
+    return refuse(cannot_write(path, {failed, std::generic_category()}));
   return {};
 }
 
@@ -68,12 +78,12 @@ Result<void> is_like(const fs::path& copy, soci::session& book, const Marks& bef
   engine::open(session, copy, engine::Mode::read);
   auto faults = engine::integrity_faults(session);
   if (faults.empty() && engine::schema(session) != engine::schema(book))
-    faults.emplace_back("its tables are not those of the book");
+    faults.push_back(phrase("its tables are not those of the book"));
   const auto held = marks(session);
   const auto after = marks(book);
   if (faults.empty() && (held.entries < before.entries || held.entries > after.entries ||
                          held.movements < before.movements || held.movements > after.movements))
-    faults.emplace_back("it holds other entries than the book");
+    faults.push_back(phrase("it holds other entries than the book"));
   if (!faults.empty())
     return refuse(book_fault(phrase("the copy '{}' is not good: {}", copy.string(), faults.front()),
                              "Run 'coneline check' on the book, and see to the disk."));
@@ -161,13 +171,13 @@ Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
   if (errno != EEXIST &&
       ::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
     return {};
-  return refuse(cannot(to, "made", errno));
+  return refuse(cannot_make(to, errno));
 }
 
 Result<void> make_private_file(const fs::path& path) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
-    return refuse(cannot(path, "made", errno));
+    return refuse(cannot_make(path, errno));
   ::close(file);
   return {};
 }
@@ -180,9 +190,7 @@ Result<void> copy_bytes(const fs::path& from, const fs::path& to) {
   if (!fs::copy_file(from, to, fs::copy_options::overwrite_existing, error) || error) {
     std::error_code ignored;
     fs::remove(to, ignored);
-    return refuse(
-        book_fault(phrase("'{}' cannot be written: {}", to.string(), error.message()),
-                   "Make room or ask for the right to write there. The book itself is as it was."));
+    return refuse(cannot_write(to, error));
   }
   fs::permissions(to, fs::perms::owner_read | fs::perms::owner_write, error);
   fs::last_write_time(to, fs::last_write_time(from, error), error);
@@ -198,7 +206,7 @@ Result<void> settle(const fs::path& path) {
 Result<void> make_copies_folder(const fs::path& book) {
   const auto folder = copies_folder(book);
   if (::mkdir(folder.c_str(), S_IRWXU) != 0 && errno != EEXIST)
-    return refuse(cannot(folder, "made", errno));
+    return refuse(cannot_make(folder, errno));
   return {};
 }
 
@@ -225,7 +233,7 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
   }
   const std::array<timespec, 2> times{time, time};
   if (made && ::utimensat(AT_FDCWD, unfinished.c_str(), times.data(), 0) != 0)
-    made = refuse(cannot(unfinished, "written", errno));
+    made = refuse(cannot_write(unfinished, {errno, std::generic_category()}));
   if (made)
     made = sync(unfinished, O_RDWR);
   if (made)

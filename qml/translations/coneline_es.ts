@@ -3568,8 +3568,16 @@
         <translation>«{}» no puede conseguirse a tiempo: faltan {}</translation>
     </message>
     <message>
+        <source>'{}' cannot be made: {}</source>
+        <translation>«{}» no se puede crear: {}</translation>
+    </message>
+    <message>
         <source>'{}' cannot be opened</source>
         <translation>«{}» no puede abrirse</translation>
+    </message>
+    <message>
+        <source>'{}' cannot be opened: {}</source>
+        <translation>«{}» no se puede abrir: {}</translation>
     </message>
     <message>
         <source>'{}' cannot be put in place: {}</source>
@@ -8676,6 +8684,10 @@
         <translation>se agotó: {:g} ml recogidos, {:g} ml usados</translation>
     </message>
     <message>
+        <source>it holds other entries than the book</source>
+        <translation>contiene otras anotaciones que el libro</translation>
+    </message>
+    <message>
         <source>it is collected on {}, later than the day asked about</source>
         <translation>se recoge el {}, después del día por el que se pregunta</translation>
     </message>
@@ -8706,6 +8718,10 @@
     <message>
         <source>its standard error; empty at its limit 1</source>
         <translation>su error estándar; vacío en su límite 1</translation>
+    </message>
+    <message>
+        <source>its tables are not those of the book</source>
+        <translation>sus tablas no son las del libro</translation>
     </message>
     <message>
         <source>its taxon has no route</source>
