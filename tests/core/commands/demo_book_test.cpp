@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands on the book of the invented nursery, which has several seasons behind it: what they
+// answer agrees with itself, with each other and with what was entered.
+#include "core/exchange/import_season.h"
+#include "core/store/book.h"
+#include "tests/core/commands/run_command.h"
+#include "tests/core/store/scratch.h"
+
+#include <filesystem>
+#include <set>
+
+namespace coneline::commands {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr const char* today = "2026-11-20";
+
+/// The season is taken in once; each test has a copy of its own.
+class DemoBook : public testing::Test {
+ protected:
+  static void SetUpTestSuite() {
+    whole_ = std::make_unique<tests::Scratch>();
+    auto book = store::Book::make(whole_->at("whole.coneline"),
+                                  {"Demo", 37, true, Date::parse("2023-01-01").value()})
+                    .value();
+    const auto came = exchange::import_season(CONELINE_DEMO_SEASON, book, exchange::Import::write);
+    if (!came || !came->faults.none())
+      throw std::runtime_error("the demo's season does not come in");
+  }
+  static void TearDownTestSuite() { whole_.reset(); }
+
+  DemoBook() { fs::copy_file(whole_->at("whole.coneline"), own_.at("book.coneline")); }
+
+  Ran run(std::vector<std::string> words) const {
+    words.insert(words.end(), {"--book", own_.at("book.coneline").string()});
+    std::ostringstream out;
+    std::ostringstream err;
+    CommandLine line(out, err);
+    add_core_commands(line);
+    const auto status = line.run(std::move(words));
+    return {status.value_or(-1), out.str(), err.str()};
+  }
+  Json json(std::vector<std::string> words) const {
+    words.emplace_back("--json");
+    const auto ran = run(words);
+    EXPECT_EQ(ran.status, 0) << words[0] << '\n' << ran.err;
+    return ran.json();
+  }
+  /// Refused with the status and words that say why, nothing on standard output.
+  void expect_refused(const std::vector<std::string>& words, int status,
+                      const std::string& says) const {
+    const auto ran = run(words);
+    EXPECT_EQ(ran.status, status) << words[0] << '\n' << ran.out;
+    EXPECT_EQ(ran.out, "") << words[0];
+    EXPECT_NE(ran.err.find(says), std::string::npos) << ran.err;
+  }
+
+  tests::Scratch own_;
+
+ private:
+  inline static std::unique_ptr<tests::Scratch> whole_;
+};
+
+TEST_F(DemoBook, FloatTestsAreToldByTaxonAndAcceptedOneByOne) {
+  const auto all = json({"float-test", "--on", today});
+  ASSERT_EQ(all.size(), 6U);
+  std::string suggested;
+  for (const auto& one : all) {
+    for (const auto* part : {"sank", "floated"}) {
+      EXPECT_LE(one[part]["filled_opened"], one[part]["opened"]);
+      EXPECT_LE(one[part]["came_up"], one[part]["tried"]);
+      const auto& share = one[std::string(part) + "_filled"];
+      EXPECT_LT(share["low"], share["middle"]);
+      EXPECT_LT(share["middle"], share["high"]);
+    }
+    EXPECT_EQ(json({"float-test", one["taxon"], "--on", today}), Json::array({one}));
+    if (one["suggested"].is_null())
+      expect_refused({"float-test", one["taxon"], "--accept", "--on", today}, 1, one["taxon"]);
+    else if (suggested.empty())
+      suggested = one["taxon"];
+  }
+  ASSERT_NE(suggested, "");
+  const auto before = run({"float-test", "--on", today});
+  EXPECT_NE(before.out.find("coneline float-test '" + suggested + "' --accept"), std::string::npos)
+      << before.out;
+  const auto told = json({"float-test", suggested, "--on", today})[0];
+  ASSERT_EQ(run({"float-test", suggested, "--accept", "--on", today}).status, 0);
+  const auto now = json({"float-test", suggested, "--on", today})[0];
+  EXPECT_EQ(now["setting"], told["suggested"]);
+  EXPECT_TRUE(now["suggested"].is_null()) << "it is so already";
+  EXPECT_EQ(now["floated"], told["floated"]) << "no count changed";
+  expect_refused({"float-test", "No such taxon", "--on", today}, 1, "No such taxon");
+  expect_refused({"float-test", "--on", "yesterday"}, 1, "yesterday");
+}
+
+TEST_F(DemoBook, StoresStandSideBySide) {
+  const auto stores = json({"stores", "--on", today});
+  ASSERT_FALSE(stores.empty());
+  const auto sure = json({"stores", "--on", today, "--confidence", "0.5"});
+  ASSERT_EQ(sure.size(), stores.size());
+  for (std::size_t at = 0; at < stores.size(); ++at) {
+    const auto& one = stores[at];
+    EXPECT_DOUBLE_EQ(one["share"], one["came_up"].get<double>() / one["tried"].get<double>());
+    EXPECT_LE(one["low"], one["share"]);
+    EXPECT_LE(one["share"], one["high"]);
+    EXPECT_LE(one["months_low"], one["months_high"]);
+    EXPECT_LT(one["low"], sure[at]["low"]) << "less sure is narrower";
+    EXPECT_GT(one["high"], sure[at]["high"]);
+  }
+  expect_refused({"stores", "--on", today, "--confidence", "1"}, 2, "between 0 and 1");
+  EXPECT_NE(run({"stores", "--on", "2023-01-02"}).out.find("No seed"), std::string::npos);
+}
+
+TEST_F(DemoBook, ATargetTakesMoreSeedTheSurerItIsToBe) {
+  const auto asked = [](const std::string& plants, const std::string& assurance) {
+    return std::vector<std::string>{
+        "target", "--as-of",   today,  "--runs",  "200",      "--cross", "Dorothea × Dominic",
+        "--pot",  "Pot 2.5 L", "--by", "2030-10", "--plants", plants,    "--assurance",
+        assurance};
+  };
+  const auto half = json(asked("400", "0.5"));
+  const auto nine = json(asked("400", "0.9"));
+  EXPECT_EQ(nine["plants"], 400);
+  std::size_t compared = 0;
+  for (std::size_t at = 0; at < std::min(half["sowings"].size(), nine["sowings"].size()); ++at) {
+    const auto& less = half["sowings"][at]["seeds"];
+    const auto& more = nine["sowings"][at]["seeds"];
+    if (less.is_null() || more.is_null())
+      continue;
+    EXPECT_GT(less, 200) << "what is in the line does not reach it";
+    EXPECT_GT(more, less) << half["sowings"][at]["month"];
+    ++compared;
+  }
+  EXPECT_GT(compared, 3U);
+  EXPECT_GT(nine["seed_lacking"], 0) << "the seed of one cross does not lie about";
+  EXPECT_GE(nine["cones_to_pollinate"], nine["cones_with_seed"]);
+  EXPECT_GE(nine["pollinations"], nine["cones_to_pollinate"]);
+  const auto told = run(asked("400", "0.9"));
+  EXPECT_NE(told.out.find("seed is poisonous"), std::string::npos) << told.out;
+  EXPECT_NE(told.out.find("400 plants of Dorothea × Dominic in 'Pot 2.5 L'"), std::string::npos);
+  const auto never = run(asked("1000000", "0.9"));
+  EXPECT_EQ(never.status, 0) << never.err;
+}
+
+TEST_F(DemoBook, TargetsAreKeptToldTogetherAndTakenOut) {
+  EXPECT_NE(run({"targets", "--as-of", today}).out.find("No targets are kept"), std::string::npos);
+  const std::vector<std::string> wanted{
+      "enter", "target",    "--as-of", today,     "--cross",  "Dorothea × Dominic",
+      "--pot", "Pot 2.5 L", "--by",    "2030-10", "--plants", "40"};
+  ASSERT_EQ(run(wanted).status, 0) << run(wanted).err;
+  const auto kept = json({"targets", "--as-of", today, "--runs", "100"});
+  ASSERT_EQ(kept["targets"].size(), 1U);
+  EXPECT_EQ(kept["targets"][0]["plants"], 40);
+  EXPECT_EQ(kept["targets"][0]["cross"], "Dorothea × Dominic");
+  const auto number = std::to_string(kept["targets"][0]["number"].get<std::int64_t>());
+  EXPECT_NE(run({"targets", "--as-of", today, "--runs", "100"}).out.find("Dorothea"),
+            std::string::npos);
+  expect_refused({"strike-target", "999"}, 1, "no target 999");
+  ASSERT_EQ(run({"strike-target", number}).status, 0);
+  EXPECT_EQ(json({"targets", "--as-of", today})["targets"].size(), 0U);
+}
+
+/// Whatever has a code is told of by it, in the table as in JSON.
+TEST_F(DemoBook, EveryCodeIsToldOf) {
+  auto book = store::Book::open(own_.at("book.coneline"), store::Access::read).value();
+  std::vector<Code> codes;
+  const auto gathered = book.read([&](store::Reading& reading) {
+    std::set<Kind> kinds;
+    for (const auto& lot : reading.lots())
+      if (lot.id.value % 7 == 0 || kinds.insert(lot.code.kind()).second)
+        codes.push_back(lot.code);
+    const auto registers = reading.registers();
+    for (const auto& plant : registers.plants)
+      codes.push_back(plant.code);
+    for (const auto& cone : registers.cones)
+      codes.push_back(cone.code);
+    for (const auto& pollen : registers.pollen_lots)
+      codes.push_back(pollen.code);
+    for (const auto& place : registers.places)
+      codes.push_back(place.code);
+    return codes.size();
+  });
+  ASSERT_TRUE(gathered);
+  ASSERT_GT(codes.size(), 60U);
+  for (const auto& code : codes) {
+    const auto told = run({"tell", code.text(), "--on", today});
+    EXPECT_EQ(told.status, 0) << code.text() << '\n' << told.err;
+    EXPECT_EQ(told.out.substr(0, code.text().size()), code.text());
+    EXPECT_NE(json({"tell", code.text(), "--on", today}).dump().find(code.text()),
+              std::string::npos);
+  }
+  expect_refused({"tell", "T379990", "--on", today}, 1, "T379990");
+}
+
+TEST_F(DemoBook, WhatIsDueIsPutOffDismissedAndDone) {
+  const auto due = json({"due", "--on", today});
+  const auto& list = due.contains("due") ? due["due"] : due;
+  ASSERT_GT(list.size(), 2U);
+  std::set<std::string> keys;
+  for (const auto& one : list)
+    keys.insert(one["key"].get<std::string>());
+  EXPECT_EQ(keys.size(), list.size()) << "one piece of work has one key";
+  const auto key = *keys.begin();
+  expect_refused({"put-off", key, "--until", "2026-11-19", "--on", today}, 1, "not after");
+  ASSERT_EQ(run({"put-off", key, "--until", "2026-11-25", "--on", today}).status, 0)
+      << run({"put-off", key, "--until", "2026-11-25", "--on", today}).err;
+  const auto fewer = json({"due", "--on", today});
+  EXPECT_EQ((fewer.contains("due") ? fewer["due"] : fewer).size(), list.size() - 1);
+  const auto next = *std::next(keys.begin());
+  EXPECT_NE(run({"dismiss", next, "--on", today}).status, 0) << "without a reason";
+}
+
+} // namespace
+} // namespace coneline::commands
