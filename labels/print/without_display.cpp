@@ -7,22 +7,20 @@
 
 namespace coneline::labels {
 
-namespace {
-/// Arguments that Qt keeps a reference to for as long as the program runs.
-struct Arguments {
+/// Qt keeps a reference to them, and takes out those it has read.
+struct WithoutDisplay::Arguments {
   std::array<char, 9> program{"coneline"};
   std::array<char, 10> option{"-platform"};
   std::array<char, 10> platform{"offscreen"};
   std::array<char*, 4> values{program.data(), option.data(), platform.data(), nullptr};
   int count = 3;
 };
-} // namespace
 
 WithoutDisplay::WithoutDisplay() {
   if (QGuiApplication::instance() != nullptr)
     return;
-  static Arguments arguments;
-  application_ = std::make_unique<QGuiApplication>(arguments.count, arguments.values.data());
+  arguments_ = std::make_unique<Arguments>();
+  application_ = std::make_unique<QGuiApplication>(arguments_->count, arguments_->values.data());
 }
 
 WithoutDisplay::~WithoutDisplay() = default;

@@ -19,6 +19,8 @@ class WithoutDisplay {
   WithoutDisplay& operator=(const WithoutDisplay&) = delete;
 
  private:
+  struct Arguments;
+  std::unique_ptr<Arguments> arguments_; // outlives the application
   std::unique_ptr<QGuiApplication> application_;
 };
 

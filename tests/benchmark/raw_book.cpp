@@ -52,12 +52,12 @@ void enter_each(RawSqlite& raw, const std::vector<std::int64_t>& trays) {
 
 std::size_t query_balances(RawSqlite& raw, const std::string& day) {
   return static_cast<std::size_t>(
-      raw.read("SELECT lot_id, state, sum(change) "
+      raw.read("SELECT changes.lot_id, changes.state, sum(changes.change) "
                "FROM (SELECT entry_id, to_lot AS lot_id, to_state AS state, count AS change "
                "FROM movement UNION ALL "
-               "SELECT entry_id, from_lot, from_state, -count FROM movement) "
-               "JOIN entry ON entry.id = entry_id WHERE entry.date <= '" +
-               day + "' GROUP BY lot_id, state HAVING sum(change) <> 0"));
+               "SELECT entry_id, from_lot, from_state, -count FROM movement) AS changes "
+               "JOIN entry ON entry.id = changes.entry_id WHERE entry.date <= '" +
+               day + "' GROUP BY changes.lot_id, changes.state HAVING sum(changes.change) <> 0"));
 }
 
 std::size_t sum_balances(RawSqlite& raw, const std::string& day) {

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include <cstdlib>
 #include <fstream>
 #include <sstream>
 
@@ -66,7 +67,10 @@ TEST_F(LabelBook, KeepsAStockAndChangesIt) {
   EXPECT_NE(refused.err.find("30.00 mm wider than the page"), std::string::npos) << refused.err;
 }
 
+/// One after the other, neither of which is shown a display.
 TEST_F(LabelBook, PrintsByALayoutAndCountsIt) {
+  ::unsetenv("DISPLAY");
+  ::unsetenv("QT_QPA_PLATFORM");
   ASSERT_EQ(run({"labels", "enter-layout", "short", "--show", "what,day", "--book", book_}).status,
             0);
   const auto printed = run({"labels", "print", "--all", "plant", "--layout", "short", "--out",
