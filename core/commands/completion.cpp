@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/completion.h"
 
+#include <algorithm>
+
 namespace coneline::commands {
 
 namespace {
@@ -23,6 +25,13 @@ std::string names_below(const CommandWords& command) {
   for (const auto& below : command.commands)
     names.push_back(last_word(below.name));
   return joined(names);
+}
+
+/// The few words that a command's first word without an option may be.
+std::string placed_choices(const CommandWords& command) {
+  const auto placed =
+      std::ranges::find_if(command.options, [](const auto& each) { return each.names.empty(); });
+  return placed == command.options.end() ? "" : joined(placed->choices);
 }
 
 std::string option_names(const CommandWords& command) {
@@ -134,8 +143,11 @@ std::string zsh_arguments(const CommandWords& command) {
 
 std::string zsh_command(const CommandWords& command) {
   auto text = zsh_function(command.name) + "() {\n";
-  if (command.commands.empty())
-    return text + "  " + zsh_arguments(command) + " \\\n    '*:file:_files'\n}\n";
+  if (command.commands.empty()) {
+    const auto choices = placed_choices(command);
+    return text + "  " + zsh_arguments(command) + " \\\n    '" +
+           (choices.empty() ? "*:file:_files" : "1:word:(" + choices + ")") + "'\n}\n";
+  }
   text += "  local -a commands=(\n";
   for (const auto& below : command.commands)
     text +=
@@ -190,7 +202,8 @@ std::string bash_completion(const CommandWords& program) {
   each_command(program, [&](const CommandWords& command) { script += bash_values(command); });
   script += "  esac\n  case \"$command\" in\n";
   each_command(program, [&](const CommandWords& command) {
-    script += "    " + in_quotes(command.name) + ") commands=" + in_quotes(names_below(command)) +
+    const auto words = command.commands.empty() ? placed_choices(command) : names_below(command);
+    script += "    " + in_quotes(command.name) + ") commands=" + in_quotes(words) +
               " options=" + in_quotes(option_names(command)) + " ;;\n";
   });
   return script + "  esac\n" + bash_tail;
@@ -209,6 +222,9 @@ std::string fish_completion(const CommandWords& program) {
     for (const auto& below : command.commands)
       script += "complete -c coneline -f -n " + in_quotes(condition) + " -a " +
                 in_quotes(last_word(below.name)) + " -d " + in_quotes(below.about) + "\n";
+    if (const auto choices = placed_choices(command); !choices.empty())
+      script +=
+          "complete -c coneline -f -n " + in_quotes(condition) + " -a " + in_quotes(choices) + "\n";
     for (const auto& option : command.options)
       if (!option.names.empty())
         script += fish_option(option, condition);

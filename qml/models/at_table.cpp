@@ -102,7 +102,7 @@ void AtTable::reckon() {
   asked.figures = report::figures_in(ground_->registers);
   asked.counting = counting();
   const auto view = report::harvest_view(*ground_, asked);
-  fault_ = view ? QString() : text(view.error().text());
+  fault_ = view ? QString() : fault_shown(view.error());
   if (view)
     tell(*view);
   emit told();
@@ -225,7 +225,7 @@ bool AtTable::record() {
     return work::enter(book, *code, *count, {session_->today(), {}, {}});
   });
   if (!done) {
-    fault_ = text(done.error().text());
+    fault_ = fault_shown(done.error());
     emit told();
     return false;
   }

@@ -93,7 +93,7 @@ void Beginning::begin(const std::filesystem::path& path, std::function<std::vect
 void Beginning::refuse_with(const std::vector<Fault>& faults) {
   constexpr std::size_t most_shown = 8;
   for (std::size_t i = 0; i < faults.size() && i < most_shown; ++i)
-    faults_ << text(faults[i].text());
+    faults_ << fault_shown(faults[i]);
   if (faults.size() > most_shown)
     faults_ << phrased("and {} more", shown(std::int64_t(faults.size() - most_shown)));
   emit faultsChanged();

@@ -78,7 +78,7 @@ void BookCopies::brought_back(const QString& path, const Result<void>& done) {
   if (done)
     told_ = tr("The book was put back. What stood there is kept.");
   else
-    fault_ = text(done.error().text());
+    fault_ = fault_shown(done.error());
   path_ = path;
   read_anew();
 }

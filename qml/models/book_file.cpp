@@ -48,7 +48,7 @@ bool BookFile::open(const QString& path) {
 
 bool BookFile::say(const Result<void>& done, const QString& told) {
   told_ = done ? told : QString();
-  fault_ = done ? QString() : text(done.error().text());
+  fault_ = done ? QString() : fault_shown(done.error());
   emit changed();
   return done.has_value();
 }

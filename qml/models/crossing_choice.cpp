@@ -92,7 +92,7 @@ void CrossingChoice::read() {
       const auto wanted = wish();
       tell(plan::propose(input_, possible_, wanted), wanted);
     } else {
-      fault_ = text(possible.error().text());
+      fault_ = fault_shown(possible.error());
       rows_.replace({});
     }
     for (const auto& [code, why] : input_.left_out)
@@ -109,7 +109,7 @@ void CrossingChoice::tell(const Result<plan::Proposal>& proposal, const plan::Cr
   if (proposal)
     summarise(*proposal);
   else
-    fault_ = text(proposal.error().text());
+    fault_ = fault_shown(proposal.error());
   const auto holds = [](const std::vector<std::size_t>& list, std::size_t at) {
     return std::ranges::find(list, at) != list.end();
   };

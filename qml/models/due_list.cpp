@@ -60,7 +60,7 @@ bool DueList::saveCalendar(const QString& path) {
   }
   const auto written = report::write_whole(Session::path_of(path).string(), calendar->text);
   if (!written) {
-    say({}, text(written.error().text()));
+    say({}, fault_shown(written.error()));
     return false;
   }
   say(tr("%1 due in the coming %2 weeks, and %3 settled lately, in %4")
@@ -80,7 +80,7 @@ bool DueList::takeInCalendar(const QString& path) {
   if (done)
     say(text(done->told), {});
   else
-    say({}, text(done.error().text()));
+    say({}, fault_shown(done.error()));
   return done.has_value();
 }
 

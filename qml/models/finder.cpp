@@ -126,7 +126,7 @@ QString Finder::find_code(const QString& typed, const Result<Code>& code) {
     return {};
   }
   answer_ =
-      code ? phrased("There is no {} in this book.", code->text()) : text(code.error().text());
+      code ? phrased("There is no {} in this book.", code->text()) : fault_shown(code.error());
   auto likely = corrections(plain(typed));
   std::erase_if(likely, [&](const Code& one) { return !standing.knows(one); });
   if (likely.size() == 1) {

@@ -215,7 +215,7 @@ bool Form::submit() {
 void Form::refuse_with(const Fault& fault) {
   auto said = fault;
   said.where.reset(); // the field itself shows where
-  fault_ = text(said.text());
+  fault_ = fault_shown(said);
   fault_field_ = fault.where ? text(fault.where->column) : QString();
   emit refused();
 }

@@ -72,7 +72,7 @@ void GerminationResults::read() {
       [asked_of](store::Reading& reading) { return report::germination_report(reading, asked_of); },
       [this](Result<report::GerminationReport> made) {
         reckoning_ = false;
-        fault_ = made ? QString() : text(made.error().text());
+        fault_ = made ? QString() : fault_shown(made.error());
         report_.reset();
         if (made)
           report_ = std::move(*made);
@@ -164,7 +164,7 @@ QString GerminationResults::save(const QString& form) {
   const auto written = ending == "pdf"
                            ? labels::germination_pdf(path.string(), *report_).map([](auto) {})
                            : report::write_germination(*report_, plain(ending), path);
-  return written ? QString::fromStdString(path.string()) : text(written.error().text());
+  return written ? QString::fromStdString(path.string()) : fault_shown(written.error());
 }
 
 QVariantList GerminationResults::band() const {

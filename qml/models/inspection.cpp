@@ -81,7 +81,7 @@ bool Inspection::record() {
                              {session_->today(), {}, {}}};
   const auto done = session_->act([&](store::Book& book) { return work::inspect(book, wanted); });
   if (!done) {
-    fault_ = text(done.error().text());
+    fault_ = fault_shown(done.error());
     emit refused();
     return false;
   }

@@ -111,7 +111,7 @@ void LabelPrint::lay_out() {
     if (picture)
       preview_ = *picture;
     else
-      say({}, QString::fromStdString(picture.error().text()));
+      say({}, fault_shown(picture.error()));
   }
   emit laidOut();
 }
@@ -208,7 +208,7 @@ void LabelPrint::say(const QString& told, const QString& fault) {
 }
 
 bool LabelPrint::told(const Result<void>& done, const QString& what) {
-  say(done ? what : QString(), done ? QString() : QString::fromStdString(done.error().text()));
+  say(done ? what : QString(), done ? QString() : fault_shown(done.error()));
   return done.has_value();
 }
 

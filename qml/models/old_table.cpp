@@ -148,7 +148,7 @@ void OldTable::was_read(Result<CsvTable> table) {
     match_.columns = exchange::guess(table->columns).columns; // what holds for all rows stays
     table_ = *std::move(table);
   } else {
-    fault_ = text(table.error().text());
+    fault_ = fault_shown(table.error());
   }
   show_columns();
 }
@@ -218,7 +218,7 @@ void OldTable::show(const exchange::TableTaken& taken) {
   for (const auto& fault : taken.faults.listed())
     if (rows.size() < most_shown)
       rows.push_back(
-          {static_cast<int>(fault.where ? fault.where->line : 0), text(fault.text()), true});
+          {static_cast<int>(fault.where ? fault.where->line : 0), fault_shown(fault), true});
   for (const auto& row : taken.rows)
     if (rows.size() < most_shown)
       rows.push_back({static_cast<int>(row.line), text(row.told), false});
@@ -330,7 +330,7 @@ void OldTable::take(Doing what, const Result<exchange::TableTaken>& taken) {
   if (taken)
     show(*taken);
   else
-    fault_ = text(taken.error().text());
+    fault_ = fault_shown(taken.error());
   ready_ = what == Doing::trying && came_in(taken);
   emit changed();
 }

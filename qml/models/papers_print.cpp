@@ -85,7 +85,7 @@ bool PapersPrint::save(const QString& subject, const QString& path) {
   }
   const auto printed = labels::papers_pdf(plain(path), *papers);
   if (!printed) {
-    say({}, text(printed.error().text()));
+    say({}, fault_shown(printed.error()));
     return false;
   }
   for (const auto& what : papers->missing)

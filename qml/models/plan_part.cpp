@@ -72,7 +72,7 @@ void PlanPart::end() {
 
 void PlanPart::blame(const Fault& fault) {
   if (!stopped_)
-    fault_ = text(fault.text());
+    fault_ = fault_shown(fault);
 }
 
 bool PlanPart::keep(const std::function<Result<void>(store::Writing&)>& write) {
@@ -90,7 +90,7 @@ bool PlanPart::keep(const std::function<Result<void>(store::Writing&)>& write) {
 bool PlanPart::refuse_entry(const Fault& fault) {
   auto said = fault;
   said.where.reset(); // it would name the field by its key
-  entry_fault_ = text(said.text());
+  entry_fault_ = fault_shown(said);
   emit entryTold();
   return false;
 }
@@ -110,7 +110,7 @@ QString PlanPart::beside(const QString& name) const {
 
 bool PlanPart::tell_saved(const QString& path, const Result<void>& written) {
   saved_ = written ? tr("Saved in %1").arg(path) : QString();
-  save_fault_ = written ? QString() : text(written.error().text());
+  save_fault_ = written ? QString() : fault_shown(written.error());
   emit savedChanged();
   return written.has_value();
 }

@@ -85,7 +85,7 @@ void RoundPictures::read(const QString& folder, const QString& place, const QStr
   if (!day.trimmed().isEmpty()) {
     const auto read = read_day(day);
     if (!read)
-      return refuse_with(text(read.error().text()));
+      return refuse_with(fault_shown(read.error()));
     otherwise_ = *read;
   }
   process_.start(program_, {QStringLiteral("round"), QStringLiteral("read"),
@@ -109,7 +109,7 @@ void RoundPictures::take(const QByteArray& answer) {
   }
   const auto read = labels::labels_read(pictures, otherwise_, session_->today());
   if (!read)
-    return refuse_with(text(read.error().text()));
+    return refuse_with(fault_shown(read.error()));
   const auto found = session_->ask([&](store::Reading& reading) -> Result<work::SeenThere> {
     return work::seen_in_pictures(reading, session_->standing().registers, *place_, *read);
   });
@@ -123,7 +123,7 @@ void RoundPictures::take(const QByteArray& answer) {
     });
   });
   if (!kept)
-    return refuse_with(text(kept.error().text()));
+    return refuse_with(fault_shown(kept.error()));
   progress_.clear();
   fault_ = failed.join(QLatin1Char('\n'));
   said_ = tr("%1 pictures: %2 seen, %3 of them noted now; %4 not seen; %5 moves proposed")
@@ -181,7 +181,7 @@ bool RoundPictures::accept() {
   const auto done = session_->act(
       [&](store::Book& book) { return work::accept_moves(book, wanted, std::string()); });
   if (!done) {
-    fault_ = text(done.error().text());
+    fault_ = fault_shown(done.error());
     emit told();
     return false;
   }

@@ -130,7 +130,7 @@ void RoundWalk::tell_places() {
 }
 
 bool RoundWalk::say(const Fault& fault) {
-  fault_ = text(fault.text());
+  fault_ = fault_shown(fault);
   emit told();
   return false;
 }

@@ -282,7 +282,7 @@ void Session::set_look(const QString& look) {
 }
 
 void Session::set_fault(const Fault& fault) {
-  fault_ = text(fault.text());
+  fault_ = fault_shown(fault);
   emit faultChanged();
 }
 

@@ -184,7 +184,7 @@ bool TemperatureLog::takeIn(const QString& path, const QString& unit) {
     return refuse(coneline::fault("no place is chosen", "Enter the house or bench first."));
   });
   if (!done)
-    fault_ = text(done.error().text());
+    fault_ = fault_shown(done.error());
   emit told();
   return done.has_value();
 }

@@ -74,7 +74,7 @@ void TrayOutlook::reckon() {
   aside_->ask(plain(session_->path()), ask,
               [this, today](const Result<std::vector<work::TrayDone>>& trays) {
                 if (!trays)
-                  lines_ = QStringList{text(trays.error().text())};
+                  lines_ = QStringList{fault_shown(trays.error())};
                 else if (trays->empty())
                   lines_ = QStringList{
                       phrased("Its counts cannot be worked with, or no seed waits in it.")};

@@ -28,7 +28,7 @@ void TraysToEmpty::read() {
                 if (trays)
                   show(*trays);
                 else
-                  summary_ = text(trays.error().text());
+                  summary_ = fault_shown(trays.error());
                 emit told();
               });
 }

@@ -77,7 +77,7 @@ void WhyResults::read() {
   fault_.clear();
   const auto day = day_asked();
   if (!day)
-    fault_ = text(day.error().text());
+    fault_ = fault_shown(day.error());
   work::WhyAsked asked;
   asked.as_of = session_->today();
   asked.taxon = taxon_;

@@ -24,6 +24,13 @@ QString phrased_of(std::string_view english) {
   return text(phrase_of(english));
 }
 
+QString fault_shown(const Fault& fault) {
+  auto told = text(fault.text());
+  if (!told.isEmpty() && !fault.where) // else it begins with a file's name
+    told.front() = told.front().toUpper();
+  return told;
+}
+
 QString origin_shown(const std::string& name) {
   return text(work::origin_said(name));
 }

@@ -39,6 +39,9 @@ QString phrased_n(std::int64_t count, fmt::format_string<const std::int64_t&, co
 /// A text that was marked with to_phrase, or a word of the book.
 QString phrased_of(std::string_view english);
 
+/// A fault as a sentence of a page; on the command line it stands after the program's name.
+QString fault_shown(const Fault& fault);
+
 /// The name of an origin (work::OriginName), which is a key, as it is said.
 QString origin_shown(const std::string& name);
 

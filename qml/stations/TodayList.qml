@@ -160,7 +160,7 @@ Item {
         x: 16
         y: (list.headerItem ? list.headerItem.height : 0) + 16
         width: parent.width - 32
-        visible: list.count === 0
+        visible: list.count === 0 && page.session.underway === ""
         belongs: qsTr("Nothing is due today. What comes due tomorrow will stand here.")
     }
 }

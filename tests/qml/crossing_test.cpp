@@ -27,7 +27,7 @@ TEST(Crossing, IsReachedFromThePollenAndSaysWhatToDoWhereNoConeIsLoose) {
   shown.tap("chooseCrosses");
   EXPECT_EQ(shown.get("page").toString(), "crosses");
   ASSERT_NE(shown.find("crossesFault"), nullptr);
-  EXPECT_TRUE(shown.find("crossesFault")->property("text").toString().contains("no female"));
+  EXPECT_TRUE(shown.find("crossesFault")->property("text").toString().contains("No female"));
 }
 
 TEST(Crossing, AProposalIsEditedAndTakenBack) {

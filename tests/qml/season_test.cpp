@@ -125,7 +125,7 @@ TEST_F(Plan, GoesOutAsATableAndAsFiles) {
 TEST_F(Plan, OrdersFromOffersThatWereTyped) {
   view("order");
   ASSERT_NE(shown.find("orderFault"), nullptr);
-  EXPECT_TRUE(shown.find("orderFault")->property("text").toString().contains("nobody offers"));
+  EXPECT_TRUE(shown.find("orderFault")->property("text").toString().contains("Nobody offers"));
   int number = 0;
   for (const QString part : {"coarse perlite", "peat", "coarse sand"}) {
     shown.tap("offerOpen");
