@@ -30,6 +30,10 @@ Result<Answer> list(const std::string& path) {
   answer.json = {{"book", path}, {"copies", Json::array()}};
   Table table({"copy", "book as of (UTC)", "why", "entries", "last entry", "bytes", "state"});
   const auto copies = store::copies_of(path);
+  // A lost book's copies are what is asked for; without any, the name may be misspelt.
+  if (copies.empty())
+    if (const auto book = store::Book::open(path, store::Access::read); !book)
+      return refuse(book.error());
   for (const auto& copy : copies) {
     const auto state = store::look_into(copy);
     answer.json["copies"].push_back(

@@ -8,6 +8,11 @@
 
 namespace coneline::commands {
 
+/// A well-formed code that the small nursery does not have.
+inline std::string absent(Kind kind) {
+  return Code::of(kind, 17, 99).value().text();
+}
+
 /// A nursery of its own, and commands run on its book.
 class WithNursery : public testing::Test {
  protected:

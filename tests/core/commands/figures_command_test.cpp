@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The grower's own figures, registers entered by hand, and how often ranges hold.
+#include "tests/core/commands/with_nursery.h"
+
+namespace coneline::commands {
+namespace {
+
+class FiguresCommand : public WithNursery {
+ protected:
+  Json done(std::vector<std::string> words) {
+    words.emplace_back("--json");
+    EXPECT_EQ(run(words), 0) << words[0] << '\n' << err_.str();
+    return json();
+  }
+};
+
+TEST_F(FiguresCommand, AreShownAndSetByName) {
+  const auto before = done({"figures"});
+  EXPECT_TRUE(before["worth of a plant"].is_null());
+  EXPECT_EQ(done({"figures", "worth of a plant", "2500"})["worth of a plant"], 2500);
+  EXPECT_EQ(done({"figures"})["worth of a plant"], 2500);
+  EXPECT_TRUE(done({"figures"})["cost of a sown seed"].is_null());
+  EXPECT_EQ(run({"figures"}), 0);
+  EXPECT_NE(out_.str().find("2500"), std::string::npos);
+  EXPECT_EQ(run({"figures", "worth of a plant", "-1"}), 1);
+  EXPECT_NE(err_.str().find("-1"), std::string::npos) << err_.str();
+  EXPECT_EQ(run({"figures", "worth of a cat", "1"}), 2);
+  EXPECT_EQ(done({"figures"})["worth of a plant"], 2500);
+}
+
+TEST_F(FiguresCommand, PollenStoresHemisphereAndConesAreEntered) {
+  done({"enter", "pollen-store", "deep freezer", "--years", "2-3", "--source", "own"});
+  done({"enter", "pollen-store", "paper bag", "--source", "own"});
+  EXPECT_EQ(run({"enter", "pollen-store", "tin", "--years", "3-2", "--source", "own"}), 1);
+  EXPECT_EQ(run({"enter", "pollen-store", "tin", "--years", "long", "--source", "own"}), 1);
+  EXPECT_NE(err_.str().find("long"), std::string::npos) << err_.str();
+  done({"enter", "hemisphere", "southern"});
+  EXPECT_EQ(run({"enter", "hemisphere", "eastern"}), 1);
+  const auto registers = nursery_.ask([](store::Reading& reading) { return reading.registers(); });
+  EXPECT_EQ(registers.title.hemisphere, book::Hemisphere::southern);
+  EXPECT_NE(book::named(registers.pollen_stores, "deep freezer"), nullptr);
+  EXPECT_EQ(book::named(registers.pollen_stores, "tin"), nullptr);
+}
+
+TEST_F(FiguresCommand, AConeIsAFemalesAndPollenAMales) {
+  const auto code = [&](book::PlantId id) {
+    return nursery_.ask(
+        [&](store::Reading& reading) { return reading.registers().plant(id).code.text(); });
+  };
+  const auto female = code(nursery_.plant("Mother", book::Sex::female));
+  const auto male = code(nursery_.plant("Father", book::Sex::male));
+  const auto unknown = code(nursery_.plant("Nobody knows", book::Sex::not_known));
+  const std::string cone = done({"enter", "cone", female, "--first-seen", "2026-05-01"})["as"];
+  EXPECT_EQ(cone[0], 'C');
+  EXPECT_EQ(run({"enter", "cone", male}), 1);
+  EXPECT_NE(err_.str().find("is a male plant"), std::string::npos);
+  EXPECT_EQ(run({"enter", "cone", absent(Kind::plant)}), 1);
+  EXPECT_NE(err_.str().find("no plant " + absent(Kind::plant)), std::string::npos) << err_.str();
+  EXPECT_EQ(run({"enter", "cone", female, "--first-seen", "spring"}), 1);
+  const std::string pollen =
+      done({"enter", "pollen", unknown, "--collected", "2026-05-02", "--ml", "4"})["as"];
+  EXPECT_EQ(pollen[0], 'L');
+  const auto registers = nursery_.ask([](store::Reading& reading) { return reading.registers(); });
+  EXPECT_EQ(book::coded(registers.plants, Code::parse(unknown).value())->sex, book::Sex::male)
+      << "what gives pollen is a male";
+  EXPECT_EQ(run({"enter", "pollen", female}), 1);
+  EXPECT_NE(err_.str().find("gives no pollen"), std::string::npos) << err_.str();
+}
+
+TEST_F(FiguresCommand, APlantIsEnteredWithPapersParentsAndPlace) {
+  done({"enter", "place", "Shade house", "--kind", "house"});
+  const std::string code =
+      done({"enter", "plant", "Cycas revoluta", "--name", "Left Twin", "--sex", "female",
+            "--acquired", "2001-04-05", "--place", "Shade house", "--paper", "import permit=12/345",
+            "--paper", "receipt", "--seed-parent", "an old garden"})["as"];
+  const auto plant = nursery_.ask([&](store::Reading& reading) {
+    const auto registers = reading.registers();
+    return *book::coded(registers.plants, Code::parse(code).value());
+  });
+  ASSERT_EQ(plant.papers.size(), 2U);
+  EXPECT_EQ(plant.papers[0].number, "12/345");
+  EXPECT_EQ(plant.papers[1].number, "");
+  EXPECT_TRUE(plant.place);
+  EXPECT_EQ(run({"enter", "plant", "Cycas revoluta", "--pollen-parent", absent(Kind::plant)}), 1);
+  EXPECT_NE(err_.str().find(absent(Kind::plant)), std::string::npos) << err_.str();
+}
+
+/// Few crosses: the shares are not to be held against 80 and 95, only the document.
+TEST(CoverageCommand, CountsHowOftenARangeHeld) {
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  add_core_commands(line);
+  ASSERT_EQ(line.run({"coverage", "germination", "--crosses", "12", "--seed", "3", "--json"}), 0)
+      << err.str();
+  const auto rows = Json::parse(out.str())["rows"];
+  ASSERT_FALSE(rows.empty());
+  EXPECT_EQ(rows[0]["crosses"], 12);
+  for (const auto& row : rows)
+    for (const auto* what : {"still_expected", "share_in_end", "share_now"}) {
+      EXPECT_GE(row[what]["held_95"], row[what]["held_80"]) << "the wider holds more";
+      EXPECT_LE(row[what]["held_95"], 1);
+    }
+}
+
+TEST(CoverageCommand, OfWholeNurseriesCountsMonthsAndYears) {
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  add_core_commands(line);
+  ASSERT_EQ(line.run({"coverage", "plan", "--nurseries", "1", "--json"}), 0) << err.str();
+  const auto rows = Json::parse(out.str())["rows"];
+  ASSERT_FALSE(rows.empty());
+  for (const auto& row : rows) {
+    EXPECT_GT(row["cells"], 0) << row["of"];
+    EXPECT_GE(row["inclusive"], row["held"]) << row["of"];
+  }
+}
+
+} // namespace
+} // namespace coneline::commands
