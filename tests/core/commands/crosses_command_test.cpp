@@ -119,6 +119,77 @@ TEST_F(CrossesCommand, TooMuchPollenForAPinIsToldByHowMuch) {
       << ran.err;
 }
 
+TEST_F(CrossesCommand, TellsTheProposalAndWhatItRestsOn) {
+  const auto ran = run("--female " + first.mother.text());
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  for (const auto* part : {"Crosses as of 2026-03-01", "proposed", "Proposal: 1 crosses",
+                           "(expected) with ", "proven the best there is"})
+    EXPECT_NE(ran.out.find(part), std::string::npos) << part << '\n' << ran.out;
+  EXPECT_NE(ran.out.find(first.pollen.text()), std::string::npos);
+}
+
+TEST_F(CrossesCommand, ACrossIsPinnedOrForbidden) {
+  const auto cross = first.mother.text() + "=" + first.pollen.text();
+  const auto female = "--female " + first.mother.text();
+  const auto pinned = run(female + " --pin " + cross + " --json").json();
+  EXPECT_EQ(pinned["crosses"][0]["pinned"], true);
+  EXPECT_NE(run(female + " --pin " + cross).out.find("pinned"), std::string::npos);
+  const auto forbidden = run(female + " --forbid " + cross);
+  EXPECT_EQ(forbidden.status, 1) << "there is no other";
+  EXPECT_NE(forbidden.err.find("forbidden"), std::string::npos) << forbidden.err;
+  EXPECT_EQ(run(female + " --pin " + cross + " --forbid " + cross).status, 1) << "both at once";
+}
+
+TEST_F(CrossesCommand, EachAimIsProposedFor) {
+  for (const auto* aim : {"kinship --crosses 1", "mixture --weight 0.3 --crosses 1", "plants"}) {
+    const auto ran = run("--female " + first.mother.text() + " --json --aim " + aim);
+    ASSERT_EQ(ran.status, 0) << aim << '\n' << ran.err;
+    EXPECT_EQ(ran.json()["proposal"]["crosses"], 1) << aim;
+  }
+}
+
+TEST_F(CrossesCommand, RoomIsGivenInSquareMetres) {
+  const auto crosses = [&](const std::string& room) {
+    std::ostringstream out;
+    std::ostringstream err;
+    CommandLine line(out, err);
+    add_core_commands(line);
+    const auto status = line.run({"crosses", "--book", path.string(), "--as-of", "2026-03-01",
+                                  "--female", first.mother.text(), "--room", room});
+    return Ran{status.value_or(-1), out.str(), err.str()};
+  };
+  const auto ample = crosses("part shade=1000");
+  EXPECT_EQ(ample.status, 0) << ample.err;
+  EXPECT_NE(ample.out.find("m² of part shade of 1000.00 free"), std::string::npos) << ample.out;
+  EXPECT_NE(crosses("part shade=1").err.find("1.00 m² are free"), std::string::npos);
+  for (const auto& [room, says] : {std::pair("twilight=3", "twilight"),
+                                   {"shade", "names no square"},
+                                   {"shade=-1", "names no square"},
+                                   {"shade=wide", "names no square"}}) {
+    const auto ran = crosses(room);
+    EXPECT_EQ(ran.status, 1) << room;
+    EXPECT_NE(ran.err.find(says), std::string::npos) << ran.err;
+    EXPECT_NE(ran.err.find("--room"), std::string::npos) << ran.err;
+  }
+}
+
+TEST_F(CrossesCommand, WhatIsWrongIsNamedByItsOption) {
+  const auto female = "--female " + first.mother.text() + " ";
+  for (const auto& [words, says] :
+       {std::pair(female + "--pin nothing", "--pin"),
+        {female + "--forbid x=y", "--forbid"},
+        {female + "--pin " + first.mother.text() + "=y", "--pin"},
+        {female + "--pin " + first.mother.text() + "=" + first.cone.text(), "--pin"},
+        {std::string("--female nonsense"), "--female"},
+        {female + "--millilitres 0", "--millilitres"},
+        {female + "--seeds -3", "--seeds"}}) {
+    const auto ran = run(words);
+    EXPECT_NE(ran.status, 0) << words;
+    EXPECT_NE(ran.err.find(says), std::string::npos) << words << '\n' << ran.err;
+    EXPECT_EQ(ran.out, "") << words;
+  }
+}
+
 TEST_F(CrossesCommand, AnAimThatIsNoneIsAWrongCommandLine) {
   EXPECT_EQ(run("--aim beauty").status, 2);
 }

@@ -69,6 +69,35 @@ TEST_F(RoundCommands, TakeALogWholeOrNotAtAll) {
   EXPECT_EQ(run("tell " + trays[0].text() + " --on 2026-03-10")["last_seen"], "2026-03-01");
 }
 
+/// Seen on the bench: one that has no place yet, one nowhere in the book, and a code of no lot.
+TEST_F(RoundCommands, ALogProposesMovesThatAreEnteredOnlyWhenAccepted) {
+  const auto other = run("enter place Far --length 1000 --width 500")["as"].get<std::string>();
+  const auto log = scratch.at("log.csv");
+  std::ofstream(log) << "2026-03-01 08:00:00," << other << "\n2026-03-01 08:01:00,"
+                     << trays[0].text() << "\n2026-03-01 08:02:00,"
+                     << Code::of(Kind::tray, 17, 99).value().text() << "\n";
+  const auto command = "round log " + log.string();
+  const auto proposed = run(command);
+  ASSERT_EQ(proposed["moves"].size(), 1U);
+  EXPECT_EQ(proposed["moves"][0]["code"], trays[0].text());
+  EXPECT_EQ(proposed["moves"][0]["to"], other);
+  ASSERT_EQ(proposed["seen"].size(), 1U);
+  EXPECT_EQ(proposed["seen"][0]["place"], other);
+  ASSERT_EQ(proposed["not_placed"].size(), 1U);
+  EXPECT_TRUE(proposed["moved"].empty());
+  const auto place = [&] { return run("show " + trays[0].text())["place"]; };
+  const auto before = place();
+  const auto told = run_command(command + book);
+  EXPECT_NE(told.out.find("1 seen, "), std::string::npos) << told.out;
+  EXPECT_NE(told.out.find("1 moves proposed, 1 not placed"), std::string::npos) << told.out;
+  EXPECT_NE(told.out.find("To enter the moves: --accept"), std::string::npos) << told.out;
+  EXPECT_EQ(place(), before);
+  const auto accepted = run_command(command + " --accept" + book);
+  EXPECT_EQ(accepted.status, 0) << accepted.err;
+  EXPECT_NE(place(), before);
+  EXPECT_NE(place().dump().find("Far"), std::string::npos) << place();
+}
+
 TEST_F(RoundCommands, AnyLabelAnswers) {
   const auto tray = run("tell " + trays[0].text() + " --on 2026-03-10");
   EXPECT_EQ(tray["holds"]["sown"], 40);
