@@ -1,66 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Commands on the book of the invented nursery, which has several seasons behind it: what they
 // answer agrees with itself, with each other and with what was entered.
-#include "core/exchange/import_season.h"
-#include "core/store/book.h"
-#include "tests/core/commands/run_command.h"
-#include "tests/core/store/scratch.h"
+#include "tests/core/commands/with_demo_book.h"
 
-#include <filesystem>
 #include <set>
 
 namespace coneline::commands {
 namespace {
 
-namespace fs = std::filesystem;
-
-constexpr const char* today = "2026-11-20";
-
-/// The season is taken in once; each test has a copy of its own.
-class DemoBook : public testing::Test {
- protected:
-  static void SetUpTestSuite() {
-    whole_ = std::make_unique<tests::Scratch>();
-    auto book = store::Book::make(whole_->at("whole.coneline"),
-                                  {"Demo", 37, true, Date::parse("2023-01-01").value()})
-                    .value();
-    const auto came = exchange::import_season(CONELINE_DEMO_SEASON, book, exchange::Import::write);
-    if (!came || !came->faults.none())
-      throw std::runtime_error("the demo's season does not come in");
-  }
-  static void TearDownTestSuite() { whole_.reset(); }
-
-  DemoBook() { fs::copy_file(whole_->at("whole.coneline"), own_.at("book.coneline")); }
-
-  Ran run(std::vector<std::string> words) const {
-    words.insert(words.end(), {"--book", own_.at("book.coneline").string()});
-    std::ostringstream out;
-    std::ostringstream err;
-    CommandLine line(out, err);
-    add_core_commands(line);
-    const auto status = line.run(std::move(words));
-    return {status.value_or(-1), out.str(), err.str()};
-  }
-  Json json(std::vector<std::string> words) const {
-    words.emplace_back("--json");
-    const auto ran = run(words);
-    EXPECT_EQ(ran.status, 0) << words[0] << '\n' << ran.err;
-    return ran.json();
-  }
-  /// Refused with the status and words that say why, nothing on standard output.
-  void expect_refused(const std::vector<std::string>& words, int status,
-                      const std::string& says) const {
-    const auto ran = run(words);
-    EXPECT_EQ(ran.status, status) << words[0] << '\n' << ran.out;
-    EXPECT_EQ(ran.out, "") << words[0];
-    EXPECT_NE(ran.err.find(says), std::string::npos) << ran.err;
-  }
-
-  tests::Scratch own_;
-
- private:
-  inline static std::unique_ptr<tests::Scratch> whole_;
-};
+constexpr const char* today = demo_day;
 
 TEST_F(DemoBook, FloatTestsAreToldByTaxonAndAcceptedOneByOne) {
   const auto all = json({"float-test", "--on", today});
