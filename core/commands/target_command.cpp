@@ -129,6 +129,8 @@ std::string table_of(const report::TargetTold& told, const Asked& asked, Date to
     table.row({iso_month(sowing.month), fmt::format("{:.1f} %", 100 * sowing.share),
                sowing.seeds ? std::to_string(*sowing.seeds) : "too late"});
   text += table.text();
+  if (seed && seed->seeds == 0)
+    return text + "Nothing has to be sown for it.\n";
   if (seed)
     text += fmt::format("At the latest sowing {} seeds: {} are at hand, {} are lacking.\n",
                         seed->seeds, seed->at_hand, seed->lacking);

@@ -3,6 +3,7 @@
 // answer agrees with itself, with each other and with what was entered.
 #include "tests/core/commands/with_demo_book.h"
 
+#include <map>
 #include <set>
 
 namespace coneline::commands {
@@ -89,6 +90,40 @@ TEST_F(DemoBook, ATargetTakesMoreSeedTheSurerItIsToBe) {
   EXPECT_NE(told.out.find("400 plants of Dorothea × Dominic in 'Pot 2.5 L'"), std::string::npos);
   const auto never = run(asked("1000000", "0.9"));
   EXPECT_EQ(never.status, 0) << never.err;
+}
+
+TEST_F(DemoBook, ATargetThatCannotBeReadIsRefused) {
+  const auto with = [](const std::string& option, const std::string& value) {
+    std::map<std::string, std::string> given{
+        {"--as-of", today},     {"--cross", "Dorothea × Dominic"},
+        {"--pot", "Pot 2.5 L"}, {"--by", "2030-10"},
+        {"--plants", "40"},     {"--runs", "100"}};
+    given[option] = value;
+    std::vector<std::string> words{"target"};
+    for (const auto& [name, word] : given)
+      words.insert(words.end(), {name, word});
+    return words;
+  };
+  expect_refused(with("--cross", "No one × Nobody"), 2,
+                 "nothing of 'No one × Nobody' is in the line");
+  expect_refused(with("--taxon", "No such taxon"), 2, "no taxon 'No such taxon'");
+  expect_refused(with("--pot", "bucket"), 2, "no pot 'bucket'");
+  expect_refused(with("--by", "autumn"), 2, "'autumn' is no month");
+  expect_refused(with("--as-of", "someday"), 1, "someday");
+  // A cross that is not in the book yet is planned by its taxon, and by the seeds that are said.
+  auto fresh = with("--cross", "A new one");
+  fresh.insert(fresh.end(), {"--taxon", "Dioon edule", "--seeds-a-cone", "120"});
+  const auto told = json(fresh);
+  EXPECT_EQ(told["in_the_line"]["high"], 0);
+  EXPECT_EQ(told["reached_without_sowing"], 0);
+  EXPECT_GE(told["cones_with_seed"], 1);
+  const auto soon = run(with("--by", "2026-12"));
+  EXPECT_NE(soon.out.find("Nothing has to be sown for it."), std::string::npos) << soon.out;
+  auto too_many = with("--by", "2026-12");
+  too_many.insert(too_many.end(), {"--assurance", "0.95"});
+  *std::next(std::ranges::find(too_many, "--plants")) = "4000";
+  const auto late = run(too_many);
+  EXPECT_NE(late.out.find("No sowing from today on reaches it"), std::string::npos) << late.out;
 }
 
 TEST_F(DemoBook, TargetsAreKeptToldTogetherAndTakenOut) {
