@@ -188,7 +188,7 @@ Result<CalendarRead> read_calendar(std::string_view text, const std::string& fil
     std::string uid = given == nullptr ? "" : given;
     const auto line = number < lines.size() ? lines[number] : 0;
     ++number;
-    if (!uid.ends_with(end)) {
+    if (!uid.ends_with(end) || uid.size() == end.size()) { // no work has an empty key
       ++read.of_others;
       continue;
     }

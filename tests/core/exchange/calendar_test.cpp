@@ -94,6 +94,18 @@ TEST(Calendar, OtherCalendarsArePassedOver) {
   EXPECT_TRUE(back(calendar_text(other)).lines.empty());
 }
 
+// Found by the fuzzer.
+TEST(Calendar, OneThatNamesTheBookAndNoWorkIsNotOurs) {
+  auto text = calendar_text(given());
+  const auto at = text.find("UID:");
+  const auto end = text.find("\r\nD", at); // the line may be folded
+  ASSERT_NE(end, std::string::npos) << text;
+  text.replace(at, end - at, "UID:" + calendar_uid(given().title, ""));
+  const auto read = back(text);
+  EXPECT_TRUE(read.lines.empty());
+  EXPECT_EQ(read.of_others, 1);
+}
+
 TEST(Calendar, BrokenLinesAreNamed) {
   const auto whole = calendar_text(given());
   const auto spoilt = [&](const std::string& from, const std::string& to) {
