@@ -135,12 +135,13 @@ std::string what_of(const SeriesName& name) {
 std::string change_told(const SeriesName& name, const Between& year, Date first, Date last) {
   const auto said = [&](double value) { return in_readers_units(name.shown, value); };
   const auto range = [&](const Likely& likely) {
-    return phrase("{:.0f} - {:.0f} - {:.0f}", said(likely.low), said(likely.middle),
+    return phrase("{:.0f} – {:.0f} – {:.0f}", said(likely.low), said(likely.middle),
                   said(likely.high));
   };
-  return phrase("{}, {} to {}: {} instead of {}, {:+.0f} on average.", what_of(name),
+  const double more = said(year.mean_difference());
+  return phrase("{}, {} to {}: {} instead of {}, {}{:.0f} on average.", what_of(name),
                 month_name(first), month_name(last), range(year.supposed), range(year.present),
-                said(year.mean_difference()));
+                more < 0 ? "−" : "+", std::abs(more));
 }
 
 /// Sums of years and the worst months. Parts go with their mixes and are left out.

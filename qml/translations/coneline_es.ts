@@ -12327,8 +12327,8 @@
         <translation>{}, sembrada en {}</translation>
     </message>
     <message>
-        <source>{}, {} to {}: {} instead of {}, {:+.0f} on average.</source>
-        <translation>{}, de {} a {}: {} en lugar de {}, {:+.0f} de media.</translation>
+        <source>{}, {} to {}: {} instead of {}, {}{:.0f} on average.</source>
+        <translation>{}, de {} a {}: {} en lugar de {}, {}{:.0f} de media.</translation>
     </message>
     <message>
         <source>{}: cannot be written: {}</source>
