@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A forecast and a bench list as they are written: what runs full and when, what finds no room, and
-// how far a list is from the best.
+// A forecast, a bench list, an order list and two plans as they are written: what runs full and
+// when, what finds no room, what is to be ordered, and how far a list is from the best.
+#include "core/plan/compared.h"
+#include "core/report/compared_report.h"
 #include "core/report/forecast_input.h"
 #include "core/report/forecast_paper.h"
 #include "core/report/forecast_report.h"
+#include "core/report/ordering.h"
 #include "core/report/placing_paper.h"
 #include "tests/core/work/small_nursery.h"
 
@@ -165,6 +168,50 @@ TEST_F(Written, ABenchListSaysWhatFindsNoRoomAndHowGoodItIs) {
   placing.proven = false;
   placing.moves_bound = 0;
   EXPECT_EQ(proof_told(placing).find("at least"), std::string::npos);
+}
+
+TEST_F(Written, AnOrderListSaysWhenNothingIsToBeOrdered) {
+  const book::Title title{"Real nursery", 17, false, day("2026-01-01"), {}};
+  const std::vector months{day("2027-03-01")};
+  Ordered none;
+  none.assurance = 0.9;
+  none.held = 1;
+  EXPECT_EQ(order_paper(none, title, months[0], months).sentences[0], "Nothing has to be ordered.");
+  plan::OrderLine line;
+  line.good = "peat";
+  line.packs = 2;
+  line.order_by = line.for_month = months[0];
+  none.list.lines = {line};
+  none.list.cents = 1250;
+  EXPECT_EQ(order_paper(none, title, months[0], months).sentences[0], "12.50 in all.");
+  EXPECT_TRUE(order_json(none)["orders"][0]["kilograms"].is_null()); // nobody weighed a pack
+  none.list.lines[0].kilograms = 40;
+  EXPECT_EQ(order_json(none)["orders"][0]["kilograms"], 40);
+  // An assurance that is none refuses the whole list of them.
+  const auto from = input();
+  EXPECT_FALSE(ordered_with(forecast(from), {}, {}, months[0], {0.5, 1.5}));
+  EXPECT_EQ(ordered_with(forecast(from), {}, {}, months[0], {0.5, 0.9})->size(), 2U);
+}
+
+// The supposed bench has 0.1 m², less than the one tray of 0.12 m² that stands there.
+TEST_F(Written, TwoPlansSayWhichOfThemRunsFull) {
+  nursery.sow(nursery.harvest(nursery.cone(mother), "2025-02-01", 50), "2025-11-20", 40);
+  bench(100'000);
+  const auto present = input();
+  auto supposed = present;
+  supposed.standing.registers.places.front().length_mm = 100;
+  const auto compared = plan::compare(present, supposed, {50, 1, 1, {}});
+  ASSERT_TRUE(compared) << compared.error().text();
+  const auto json = compared_json(*compared);
+  ASSERT_EQ(json["full"].size(), 1U);
+  EXPECT_EQ(json["full"][0]["name"], "part shade");
+  EXPECT_TRUE(json["full"][0]["present"]["worst_month"].is_null()) << json["full"].dump(1);
+  EXPECT_EQ(json["full"][0]["supposed"]["worst_month"], "2025-12");
+  const book::Title real{"Real nursery", 17, false, day("2026-01-01"), {}};
+  const auto csv = compared_csv(*compared, real);
+  EXPECT_NE(csv.find(",no\n"), std::string::npos);
+  EXPECT_EQ(csv.find(",yes\n"), std::string::npos);
+  EXPECT_NE(csv.find("2025-12 to 2026-11,"), std::string::npos); // a year of what happens
 }
 
 } // namespace
