@@ -167,8 +167,10 @@ class Book : public Spreadsheet {
 class Beside {
  public:
   Beside() {
-    auto name = (std::filesystem::temp_directory_path() / "coneline-XXXXXX").string();
-    if (::mkdtemp(name.data()) != nullptr)
+    std::error_code missing;
+    const auto temporary = std::filesystem::temp_directory_path(missing);
+    auto name = (temporary / "coneline-XXXXXX").string();
+    if (!missing && ::mkdtemp(name.data()) != nullptr)
       folder_ = name;
   }
   Beside(const Beside&) = delete;

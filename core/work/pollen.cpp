@@ -76,6 +76,9 @@ Result<Done> collect_more(store::Writing& writing, const book::Registers& regist
   if (!wanted.millilitres)
     return refuse(
         fault(phrase("no amount collected into {}", lot->code.text()), "Give the millilitres."));
+  // What is collected into a lot that was thrown away would count as thrown away with it.
+  if (auto is = pollen_suffices(writing, registers, *lot, wanted.noted.on, 0); !is)
+    return refuse(is.error());
   auto entry = entry_for(book::Verb::collect_pollen, wanted.noted);
   entry.detail = book::PollenNote{lot->id, wanted.millilitres, {}, {}, {}};
   return entered(writing, entry, phrase("collected into {}", lot->code.text()));
