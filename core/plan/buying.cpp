@@ -221,11 +221,11 @@ Result<void> can_be_offered(const Offer& offer) {
                                offer.supplier, offer.litres, offer.expansion),
                         "Give the litres of a pack, above 0, and an expansion of 1 or more."));
   if (offer.cents < 0 || offer.delivery_cents < 0 || offer.least < 1 || offer.lead_days < 0 ||
-      offer.lead_days > 1000)
+      offer.lead_days > 3650)
     return refuse(fault(phrase("the offer of '{}' by {} has a price, least order or lead time "
                                "that cannot be",
                                offer.good, offer.supplier),
-                        "Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 "
+                        "Prices are 0 or more, a least order is 1 or more, a lead time 0 to 3650 "
                         "days."));
   return {};
 }
