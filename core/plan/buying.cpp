@@ -83,7 +83,8 @@ class Lots {
     const bool costs = asks_ == Asks::least_cost;
     const double room = store_.room.value_or(IntegerProgram::endless);
     const double keeping = keeping_is_free() ? later_is_better : store_.cents_a_litre_and_month;
-    stock_.push_back(program_.column(costs ? keeping : 0, 0, room));
+    // What is lacking is lacking in its own month rather than fetched earlier to be kept.
+    stock_.push_back(program_.column(costs ? keeping : later_is_better, 0, room));
     const auto wasted = program_.column(0, 0, IntegerProgram::endless);
     std::vector<Term> balance{{stock_[month], -1}, {wasted, -1}};
     if (month > 0)
