@@ -136,6 +136,56 @@ TEST_F(CalendarOfABook, WhatIsNoCalendarChangesNothing) {
   EXPECT_EQ(last().id, before);
 }
 
+/// What is read of one to-do or event with these lines, its UID that of the book.
+CalendarLine read_line(const std::string& kind, const std::string& lines) {
+  const book::Title title{"Test nursery", 17, true, day("2026-01-01")};
+  const auto read = read_calendar("BEGIN:VCALENDAR\r\nBEGIN:" + kind +
+                                      "\r\nUID:" + calendar_uid(title, "a 100 % job") + "\r\n" +
+                                      lines + "END:" + kind + "\r\nEND:VCALENDAR\r\n",
+                                  "due.ics", title);
+  EXPECT_TRUE(read) << read.error().text();
+  return read && read->lines.size() == 1 ? read->lines[0] : CalendarLine{};
+}
+
+TEST(CalendarLine, DaysAndStatesAreReadWhereTheyAreGiven) {
+  const auto bare = read_line("VEVENT", "");
+  EXPECT_EQ(bare.key, "a 100 % job");
+  EXPECT_FALSE(bare.from || bare.to || bare.completed || bare.cancelled);
+  EXPECT_EQ(bare.line, 2U);
+  // RFC 5545, 3.6.1: the end of an event is the day after its last.
+  const auto event =
+      read_line("VEVENT", "DTSTART;VALUE=DATE:20260309\r\nDTEND;VALUE=DATE:20260312\r\n");
+  EXPECT_EQ(event.from, day("2026-03-09"));
+  EXPECT_EQ(event.to, day("2026-03-11"));
+  EXPECT_FALSE(read_line("VEVENT", "STATUS:COMPLETED\r\n").completed) << "no state of an event";
+  EXPECT_TRUE(read_line("VEVENT", "STATUS:CANCELLED\r\n").cancelled);
+  const auto ticked = read_line("VTODO", "STATUS:COMPLETED\r\n");
+  EXPECT_TRUE(ticked.completed);
+  EXPECT_FALSE(ticked.completed_on);
+  const auto done = read_line("VTODO", "COMPLETED:20260309T140500Z\r\nSEQUENCE:3\r\n");
+  EXPECT_TRUE(done.completed);
+  EXPECT_EQ(done.completed_on, day("2026-03-09"));
+  EXPECT_EQ(done.sequence, 3);
+}
+
+TEST(CalendarLine, WhatHasNoNameOfOursIsPassedOver) {
+  const book::Title title{"Test nursery", 17, true, day("2026-01-01")};
+  const auto read = read_calendar("BEGIN:VCALENDAR\r\nBEGIN:VTODO\r\nSUMMARY:x\r\nEND:VTODO\r\n"
+                                  "BEGIN:VJOURNAL\r\nUID:y\r\nEND:VJOURNAL\r\nEND:VCALENDAR\r\n",
+                                  "due.ics", title)
+                        .value();
+  EXPECT_EQ(read.of_others, 1) << "a journal is neither a to-do nor an event";
+  EXPECT_TRUE(read.lines.empty());
+}
+
+TEST(CalendarLine, OfManyBrokenLinesTheFirstAndTheNextAreNamed) {
+  const auto read = read_calendar("BEGIN:VCALENDAR\nno line\nnor this\nEND:VCALENDAR\n", "due.ics",
+                                  {"Test nursery", 17, true, day("2026-01-01")});
+  ASSERT_FALSE(read);
+  EXPECT_EQ(read.error().what,
+            "'no line' is no line of a calendar (and 1 more, the next on line 3)");
+}
+
 /// The faults of lines within a calendar, each "LINE WHAT".
 std::string broken(const std::string& lines) {
   std::string all;

@@ -84,6 +84,24 @@ TEST_F(ProofEdges, SeedOfAConeThatIsMissingIsNamedAsSuch) {
   EXPECT_TRUE(has(said, "a cone that is missing: ")) << said;
 }
 
+TEST_F(ProofEdges, SeedThatCameIntoAPurchaseFromAConeIsMissedThereAndTooMuchHere) {
+  const std::string purchase =
+      "INSERT INTO purchase (number, taxon_id, supplier, bought, note) VALUES (1, 1, 'a grower', "
+      "'2026-01-05', '');"
+      "INSERT INTO lot (kind, number, purchase_id, judged, judged_by, note) VALUES ('batch', 2, 1, "
+      "'not judged', 'none', '');";
+  const auto said = after(purchase + move("1", "unsorted", "2", "unsorted", "5"));
+  const auto code = Code::of(Kind::purchase, 17, 1).value().text();
+  EXPECT_TRUE(has(said, first.cone.text() + ": 500 seeds in, but 495 on hand and 0 ended")) << said;
+  EXPECT_TRUE(has(said, code + ": 0 seeds in, but 5 on hand and 0 ended")) << said;
+  ASSERT_EQ(tests::run_raw(path, "PRAGMA foreign_keys = OFF; DELETE FROM purchase"), "");
+  auto book = Book::open(path, Access::read).value();
+  const auto proof = prove(book).value();
+  EXPECT_TRUE(std::ranges::any_of(proof.faults, [](const std::string& fault) {
+    return fault.starts_with("a purchase that is missing: 0 seeds in");
+  }));
+}
+
 TEST_F(ProofEdges, APrintedLinkOfAnotherBookIsToldFromOnesOwn) {
   const auto said = after("", std::string(64, 'a'));
   EXPECT_TRUE(has(said, "is not in this book's chain")) << said;
