@@ -46,7 +46,7 @@ std::optional<std::vector<int>> numbers(std::string_view text, char between) {
 std::optional<Result<int>> read_time(std::string_view text) {
   while (!text.empty() && (text.back() == 'Z' || text.back() == 'z'))
     text.remove_suffix(1);
-  if (const auto zone = text.find('+'); zone != std::string_view::npos)
+  if (const auto zone = text.find_first_of("+-"); zone != std::string_view::npos)
     text = text.substr(0, zone);
   if (const auto part = text.find('.'); part != std::string_view::npos)
     text = text.substr(0, part);

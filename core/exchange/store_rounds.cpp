@@ -18,11 +18,14 @@ class StoreRounds {
     std::map<book::RoundId, std::vector<book::RoundStop>> stops;
     std::set<std::pair<book::RoundId, book::LotId>> planned;
     for (const auto& each : sheet<StopRow>().rows) {
-      if (!planned.emplace(each.row.round, each.row.stop.lot).second && each.sound)
+      const auto row = with_ids(each);
+      if (!row)
+        continue;
+      if (planned.emplace(each.row.round, each.row.stop.lot).second)
+        stops[each.row.round].push_back(row->stop);
+      else
         faults_.add(fault("this round has that tray already", "Each tray is a stop once.")
                         .at(where(each, "tray")));
-      if (auto row = with_ids(each))
-        stops[each.row.round].push_back(row->stop);
     }
     for (const auto& each : sheet<book::Round>().rows) {
       auto row = with_ids(each);

@@ -83,7 +83,8 @@ class Lots {
     const bool costs = asks_ == Asks::least_cost;
     const double room = store_.room.value_or(IntegerProgram::endless);
     const double keeping = keeping_is_free() ? later_is_better : store_.cents_a_litre_and_month;
-    stock_.push_back(program_.column(costs ? keeping : 0, 0, room));
+    // What is lacking is lacking in its own month rather than fetched earlier to be kept.
+    stock_.push_back(program_.column(costs ? keeping : later_is_better, 0, room));
     const auto wasted = program_.column(0, 0, IntegerProgram::endless);
     std::vector<Term> balance{{stock_[month], -1}, {wasted, -1}};
     if (month > 0)
@@ -221,11 +222,11 @@ Result<void> can_be_offered(const Offer& offer) {
                                offer.supplier, offer.litres, offer.expansion),
                         "Give the litres of a pack, above 0, and an expansion of 1 or more."));
   if (offer.cents < 0 || offer.delivery_cents < 0 || offer.least < 1 || offer.lead_days < 0 ||
-      offer.lead_days > 1000)
+      offer.lead_days > 3650)
     return refuse(fault(phrase("the offer of '{}' by {} has a price, least order or lead time "
                                "that cannot be",
                                offer.good, offer.supplier),
-                        "Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 "
+                        "Prices are 0 or more, a least order is 1 or more, a lead time 0 to 3650 "
                         "days."));
   return {};
 }

@@ -65,6 +65,22 @@ TEST_F(Links, TellALinkTooFew) {
   EXPECT_NE(in.faults.listed().front().text().find("21 links for 22 entries"), std::string::npos);
 }
 
+TEST_F(Links, TellALinkThatStandsOutOfTurn) {
+  const auto text = tests::content(folder / "links.csv");
+  const auto first = text.find('\n') + 1;
+  const auto second = text.find('\n', first) + 1;
+  const auto third = text.find('\n', second) + 1;
+  tests::put(folder / "links.csv", text.substr(0, first) + text.substr(second, third - second) +
+                                       text.substr(first, second - first) + text.substr(third));
+  auto book = new_book();
+  const auto in = import_season(folder, book, Import::write).value();
+  ASSERT_EQ(in.faults.listed().size(), 1U);
+  const auto said = in.faults.listed().front().text();
+  EXPECT_NE(said.find("links.csv, line 2, column link: this is not the link of entry 1"),
+            std::string::npos)
+      << said;
+}
+
 TEST_F(Links, BeginAnewWithoutTheirFile) {
   std::filesystem::remove(folder / "links.csv");
   auto book = new_book();
