@@ -6201,8 +6201,8 @@
         <translation>La mezcla de sustrato puede llevar Legionella: humedézcala, use mascarilla y guantes, abra los sacos lejos de la cara, lávese las manos.</translation>
     </message>
     <message>
-        <source>Prices are 0 or more, a least order is 1 or more, a lead time 0 to 1000 days.</source>
-        <translation>Los precios son 0 o más, un pedido mínimo 1 o más, una espera de 0 a 1000 días.</translation>
+        <source>Prices are 0 or more, a least order is 1 or more, a lead time 0 to 3650 days.</source>
+        <translation>Los precios son 0 o más, un pedido mínimo 1 o más, una espera de 0 a 3650 días.</translation>
     </message>
     <message>
         <source>Print at 100 %, without fitting to the page.</source>
