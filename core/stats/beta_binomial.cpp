@@ -170,12 +170,17 @@ double value_of(const std::vector<Prepared>& patterns, const Eigen::VectorXd& at
 
 constexpr double highest_rho = 1 - 1e-9;
 
-/// Newton's method uphill over the first `free` parameters, rho kept within its limits.
+/// Newton's method uphill over the first `wanted` parameters, rho kept within its limits. Where rho
+/// stands at one and would go beyond, the others climb alone: their step with rho's may lead down.
 Eigen::VectorXd climb(const std::vector<Prepared>& patterns, Eigen::VectorXd at,
-                      Eigen::Index free) {
+                      Eigen::Index wanted) {
   constexpr int most_steps = 200;
+  const auto rho = at.size() - 1;
   for (int step = 0; step < most_steps; ++step) {
     const auto here = evaluate(patterns, at);
+    const bool held =
+        (at[rho] >= highest_rho && here.slope[rho] > 0) || (at[rho] <= 0 && here.slope[rho] < 0);
+    const auto free = held ? std::min(wanted, rho) : wanted;
     const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> axes(
         here.information.topLeftCorner(free, free));
     const double least = 1e-12 * std::max(1e-6, axes.eigenvalues().cwiseAbs().maxCoeff());
@@ -186,7 +191,7 @@ Eigen::VectorXd climb(const std::vector<Prepared>& patterns, Eigen::VectorXd at,
     move /= std::max(1.0, move.cwiseAbs().maxCoeff() / 2);
     const auto moved = [&](double part) {
       Eigen::VectorXd next = at + part * move;
-      next[at.size() - 1] = std::clamp(next[at.size() - 1], 0.0, highest_rho);
+      next[rho] = std::clamp(next[rho], 0.0, highest_rho);
       return next;
     };
     double part = 1;

@@ -78,6 +78,15 @@ RC_GTEST_PROP(BetaBinomial, TheProbabilitiesOfAllCountsSumToOne, ()) {
   RC_ASSERT(std::abs(sum - 1) < 1e-10);
 }
 
+/// One of one and none of 49: with all or none in every tray (rho 1) the likelihood is m (1 - m),
+/// at its highest 1/4 for a mean of 1/2; no smaller rho gives more.
+TEST(BetaBinomial, ClimbsOnWhereRhoStandsAtItsHighest) {
+  const auto fit = fit_spread({{{1, 1}, {49, 0}}}).value();
+  EXPECT_NEAR(fit.log_likelihood, std::log(0.25), 1e-6);
+  EXPECT_NEAR(fit.mean, 0.5, 1e-3);
+  EXPECT_NEAR(fit.rho, 1, 1e-6);
+}
+
 RC_GTEST_PROP(BetaBinomial, NoOtherMeanAndRhoFitBetter, ()) {
   std::vector<Outcome> outcomes;
   const int trays = *rc::gen::inRange(2, 9);
