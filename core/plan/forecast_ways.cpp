@@ -394,7 +394,8 @@ void Layout::tell_of_sowings() {
   const auto sown =
       seeds.contains(SeedFrom::at_hand) ? std::llround(seeds.at(SeedFrom::at_hand)) : 0;
   if (const auto left = input_.standing.seeds_not_sown - sown; left > 0)
-    remarks_.insert(phrase("{} seeds are not sown yet and not counted.", left));
+    remarks_.insert(phrase_n(left, "{} seed is not sown yet and not counted.",
+                             "{} seeds are not sown yet and not counted."));
 }
 
 Ways Layout::done() {
@@ -405,8 +406,9 @@ Ways Layout::done() {
   tell_of_sowings();
   if (!ways_.left_out.empty())
     remarks_.insert(
-        phrase("{} lots are left out of pots and mix; their bench room is counted as it is.",
-               ways_.left_out.size()));
+        phrase_n(std::ssize(ways_.left_out),
+                 "{} lot is left out of pots and mix; its bench room is counted as it is.",
+                 "{} lots are left out of pots and mix; their bench room is counted as it is."));
   remarks_.insert(input_.remarks.begin(), input_.remarks.end());
   ways_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(ways_);

@@ -93,8 +93,10 @@ class Possible {
                  input_.registers.taxon(taxon).name));
     if (!pollen.viability)
       cross.remarks.push_back(
-          phrase("the pollen {}, {} days old, was not tested, and is reckoned as all viable",
-                 pollen.code.text(), days_between(pollen.collected, input_.today)));
+          phrase_n(days_between(pollen.collected, input_.today),
+                   "the pollen {1}, {0} day old, was not tested, and is reckoned as all viable",
+                   "the pollen {1}, {0} days old, was not tested, and is reckoned as all viable",
+                   pollen.code.text()));
     if (!female.seeds || route == nullptr)
       return;
     const auto own = input_.germination.find(taxon);

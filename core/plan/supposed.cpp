@@ -225,9 +225,13 @@ Told Making::operator()(const PlaceLess& change) {
   const auto of_it = place->square_metres();
   take_out(place->id);
   const auto within = places - registers_.places.size() - 1;
-  return phrase("Without '{}' ({:.2f} m²{}); {} lots that stand there need another place.",
-                change.name, of_it, within == 0 ? "" : phrase(", and {} places within it", within),
-                before - input_.places.size());
+  return phrase_n(static_cast<std::int64_t>(before - input_.places.size()),
+                  "Without '{1}' ({2:.2f} m²{3}); {0} lot that stands there needs another place.",
+                  "Without '{1}' ({2:.2f} m²{3}); {0} lots that stand there need another place.",
+                  change.name, of_it,
+                  within == 0 ? ""
+                              : phrase_n(static_cast<std::int64_t>(within),
+                                         ", and {} place within it", ", and {} places within it"));
 }
 
 Told Making::operator()(const OtherMix& change) {
@@ -304,7 +308,9 @@ Told Making::operator()(const NoCones&) {
     return refuse(usage_fault("the present plan counts on no cones",
                               "Count the seed of ripening cones in, then suppose there are none."));
   std::erase_if(input_.sowings, [](const Sowing& sowing) { return sowing.from == SeedFrom::cone; });
-  return phrase("No cones: about {:.0f} seeds of {} cones are not sown.", seeds, cones);
+  return phrase_n(static_cast<std::int64_t>(cones),
+                  "No cones: about {1:.0f} seeds of {0} cone are not sown.",
+                  "No cones: about {1:.0f} seeds of {0} cones are not sown.", seeds);
 }
 
 Told Making::operator()(const MoreSeed& change) {
@@ -312,8 +318,8 @@ Told Making::operator()(const MoreSeed& change) {
   if (!sowing)
     return refuse(sowing.error());
   input_.sowings.push_back(std::move(*sowing));
-  return phrase("{} seeds of {} are sown in {} besides.", change.seeds, change.cross,
-                month_name(change.month));
+  return phrase_n(change.seeds, "{} seed of {} is sown in {} besides.",
+                  "{} seeds of {} are sown in {} besides.", change.cross, month_name(change.month));
 }
 
 Told Making::operator()(const OtherPotting& change) {
@@ -330,7 +336,8 @@ Told Making::operator()(const SoldAfter& change) {
     return refuse(
         usage_fault(phrase("sold after {} months", *change.months), "Give 0 to 1200 months."));
   const auto words = [](const std::optional<int>& months) {
-    return months ? phrase("leave {} months after they are ready", *months)
+    return months ? phrase_n(*months, "leave {} month after they are ready",
+                             "leave {} months after they are ready")
                   : phrase("stay in their pots");
   };
   const auto stood = words(input_.assumed.sold_after);

@@ -107,9 +107,10 @@ class Gather {
     const auto& counts = enough ? own : of_taxon;
     if (counts.empty())
       return std::nullopt;
-    return next_of(counts, phrase("{}{} earlier cones of {}", what, counts.size(),
-                                  enough ? input_.registers.plant(plant).code.text()
-                                         : input_.registers.taxon(taxon(plant)).name));
+    return next_of(counts, phrase_n(std::ssize(counts), "{1}{0} earlier cone of {2}",
+                                    "{1}{0} earlier cones of {2}", what,
+                                    enough ? input_.registers.plant(plant).code.text()
+                                           : input_.registers.taxon(taxon(plant)).name));
   }
 
   [[nodiscard]] std::optional<plan::Estimate>
@@ -290,8 +291,10 @@ class Gather {
         amounts.empty()
             ? phrase("{:g} ml of pollen for a cone are assumed (no source).",
                      input_.millilitres_a_cone)
-            : phrase("{:g} ml of pollen for a cone: the middle of {} cones in the book.",
-                     input_.millilitres_a_cone, amounts.size()));
+            : phrase_n(std::ssize(amounts),
+                       "{1:g} ml of pollen for a cone: the middle of {0} cone in the book.",
+                       "{1:g} ml of pollen for a cone: the middle of {0} cones in the book.",
+                       input_.millilitres_a_cone));
   }
 
   void germination() {
@@ -318,7 +321,8 @@ class Gather {
     if (!fit || !(fit->mean > 0) || !(fit->mean < 1))
       return std::nullopt;
     plan::Estimate share{fit->mean, std::nullopt,
-                         phrase("{} trays of the taxon that are over", outcomes.size())};
+                         phrase_n(std::ssize(outcomes), "{} tray of the taxon that is over",
+                                  "{} trays of the taxon that are over")};
     // Trays alike but for chance still leave the mean itself unsure.
     const double trials =
         std::accumulate(outcomes.begin(), outcomes.end(), 0.0, [](double sum, const auto& each) {

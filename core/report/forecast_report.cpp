@@ -119,10 +119,11 @@ std::vector<std::string> forecast_rules(const plan::ForecastInput& input) {
       phrase("The route's survival weighs as {:g} plants against the book's own history, a "
              "season strays as {:g} plants would.",
              assumed.survival_weight, assumed.season_weight));
-  rules.push_back(
-      assumed.sold_after
-          ? phrase("A ready plant is sold or planted out after {} months.", *assumed.sold_after)
-          : phrase("Ready plants stay in their pots: no sale is foreseen."));
+  rules.push_back(assumed.sold_after
+                      ? phrase_n(*assumed.sold_after,
+                                 "A ready plant is sold or planted out after {} month.",
+                                 "A ready plant is sold or planted out after {} months.")
+                      : phrase("Ready plants stay in their pots: no sale is foreseen."));
   if (input.sowings.empty())
     rules.push_back(phrase("What is not sown yet is not in them."));
   rules.push_back(phrase("A litre of watered pot weighs {:g} kg (common practice, no source: "

@@ -115,10 +115,13 @@ std::string told(const CrossReport& cross) {
   if (not_looked_at == std::ssize(cross.trays))
     return phrase("Not looked at yet.");
   if (cross.trays_sprouting > 0)
-    text += phrase("{} of {} trays can still sprout, {} seeds waiting: the share can rise.",
-                   cross.trays_sprouting, cross.trays.size(), cross.waiting);
+    text += phrase_n(cross.waiting,
+                     "{1} of {2} trays can still sprout, {0} seed waiting: the share can rise.",
+                     "{1} of {2} trays can still sprout, {0} seeds waiting: the share can rise.",
+                     cross.trays_sprouting, cross.trays.size());
   else if (cross.waiting > 0)
-    text += phrase("{} seeds wait past their route's months.", cross.waiting);
+    text += phrase_n(cross.waiting, "{} seed waits past its route's months.",
+                     "{} seeds wait past their route's months.");
   else
     text += phrase("No seed is left in the trays.");
   return text;

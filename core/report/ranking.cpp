@@ -99,7 +99,8 @@ std::string lacking_told(const GerminationReport& report) {
   else
     text += " " + phrase("No day lacks a temperature.");
   if (!report.left_out.empty())
-    text += phrase(" {} trays are left out, see below.", report.left_out.size());
+    text += phrase_n(std::ssize(report.left_out), " {} tray is left out, see below.",
+                     " {} trays are left out, see below.");
   return text;
 }
 

@@ -28,14 +28,14 @@ void add_seed(plan::ForecastInput& input, store::Reading& reading) {
     const auto& taxon = registers.taxon(origin.taxon_id);
     const auto ripens_on = taxon.after_ripening.value.value_or(book::Range{});
     const auto ready = table.harvested.value_or(today).plus_part_months(ripens_on.middle());
-    input.sowings.push_back(
-        {plan::SeedFrom::at_hand,
-         lot.code,
-         origin.name,
-         origin.taxon_id,
-         {{std::max(today, ready), found->second}},
-         1,
-         phrase("{} seeds judged filled in {}", found->second, lot.code.text())});
+    input.sowings.push_back({plan::SeedFrom::at_hand,
+                             lot.code,
+                             origin.name,
+                             origin.taxon_id,
+                             {{std::max(today, ready), found->second}},
+                             1,
+                             phrase_n(found->second, "{} seed judged filled in {}",
+                                      "{} seeds judged filled in {}", lot.code.text())});
   }
 }
 

@@ -35,9 +35,9 @@ std::vector<std::string> boundaries_of(std::span<const Tray> trays, const Interv
     last_day = std::max(last_day, tray.last_day());
   }
   if (counts.seen.empty())
-    return {waiting > 0
-                ? phrase("nothing came up by day {:g}; {} seeds still wait", last_day, waiting)
-                : "nothing came up, and no seed is left"};
+    return {waiting > 0 ? phrase_n(waiting, "nothing came up by day {1:g}; {0} seed still waits",
+                                   "nothing came up by day {1:g}; {0} seeds still wait", last_day)
+                        : phrase("nothing came up, and no seed is left")};
   std::vector<std::string> told;
   if (!fit)
     told.push_back(at_once(counts));

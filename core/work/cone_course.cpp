@@ -79,7 +79,9 @@ std::optional<Expected> seeds_expected(const ConeCourse& course,
       shares.push_back(seeds.back() / (2.0 * static_cast<double>(*other->fertile_scales)));
   }
   const auto told = [](std::size_t n) {
-    return phrase("{} earlier cones of the plant: right 8 times in 10", n);
+    return phrase_n(static_cast<std::int64_t>(n),
+                    "{} earlier cone of the plant: right 8 times in 10",
+                    "{} earlier cones of the plant: right 8 times in 10");
   };
   if (course.fertile_scales) {
     const auto ceiling = 2.0 * static_cast<double>(*course.fertile_scales);

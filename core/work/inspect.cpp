@@ -15,8 +15,10 @@ Result<void> sown_by(store::Reading& reading, const book::Lot& tray, Date day) {
     if (entry.verb == book::Verb::sow && !reading.reversed_by(entry.id)) {
       if (entry.date <= day)
         return {};
-      return refuse(fault(phrase("{} was sown on {}, {} days after this look", tray.code.text(),
-                                 entry.date.said(), days_between(day, entry.date)),
+      return refuse(fault(phrase_n(days_between(day, entry.date),
+                                   "{1} was sown on {2}, {0} day after this look",
+                                   "{1} was sown on {2}, {0} days after this look",
+                                   tray.code.text(), entry.date.said()),
                           "Check the day."));
     }
   return refuse(fault(phrase("{} was never sown, or its sowing was reversed", tray.code.text()),

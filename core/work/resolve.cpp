@@ -50,7 +50,8 @@ Result<std::optional<book::PlaceId>> place_coded(const book::Registers& register
 Result<void> not_ahead(Date day, Date today) {
   if (day <= today)
     return {};
-  return refuse(fault(phrase("{} is {} days from now", day.said(), days_between(today, day)),
+  return refuse(fault(phrase_n(days_between(today, day), "{1} is {0} day from now",
+                               "{1} is {0} days from now", day.said()),
                       "Check the day."));
 }
 

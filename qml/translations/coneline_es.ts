@@ -3543,9 +3543,12 @@
             <numerusform> Aún hay {} plántulas en ella: trasplántelas primero.</numerusform>
         </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source> {} trays are left out, see below.</source>
-        <translation> {} bandejas quedan fuera, vea abajo.</translation>
+        <translation>
+            <numerusform> {} bandeja queda fuera, vea abajo.</numerusform>
+            <numerusform> {} bandejas quedan fuera, vea abajo.</numerusform>
+        </translation>
     </message>
     <message>
         <source>'coneline copies' lists them. Nothing was changed.</source>
@@ -3923,9 +3926,12 @@
         <source>, amount not known</source>
         <translation>, cantidad desconocida</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>, and {} places within it</source>
-        <translation>, y {} lugares dentro de él</translation>
+        <translation>
+            <numerusform>, y {} lugar dentro de él</numerusform>
+            <numerusform>, y {} lugares dentro de él</numerusform>
+        </translation>
     </message>
     <message>
         <source>, at most {} ml left</source>
@@ -4110,9 +4116,12 @@
         <source>A proposal gives a cone one father; pin one of them.</source>
         <translation>Una propuesta da a cada cono un solo padre; fije uno de ellos.</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>A ready plant is sold or planted out after {} months.</source>
-        <translation>Una planta lista se vende o se planta fuera a los {} meses.</translation>
+        <translation>
+            <numerusform>Una planta lista se vende o se planta fuera al cabo de {} mes.</numerusform>
+            <numerusform>Una planta lista se vende o se planta fuera al cabo de {} meses.</numerusform>
+        </translation>
     </message>
     <message>
         <source>A reversal has the day of the first entry and its movements the other way round.</source>
@@ -5886,9 +5895,12 @@
         <source>No book is open yet.</source>
         <translation>Todavía no hay ningún libro abierto.</translation>
     </message>
-    <message>
-        <source>No cones: about {:.0f} seeds of {} cones are not sown.</source>
-        <translation>Sin conos: no se siembran unas {:.0f} semillas de {} conos.</translation>
+    <message numerus="yes">
+        <source>No cones: about {1:.0f} seeds of {0} cones are not sown.</source>
+        <translation>
+            <numerusform>Sin conos: no se siembran unas {1:.0f} semillas de {0} cono.</numerusform>
+            <numerusform>Sin conos: no se siembran unas {1:.0f} semillas de {0} conos.</numerusform>
+        </translation>
     </message>
     <message>
         <source>No curve: all that came up was seen at one look.</source>
@@ -6976,9 +6988,12 @@
         <source>Wilson</source>
         <translation>Wilson</translation>
     </message>
-    <message>
-        <source>Without '{}' ({:.2f} m²{}); {} lots that stand there need another place.</source>
-        <translation>Sin «{}» ({:.2f} m²{}); {} lotes que están allí necesitan otro lugar.</translation>
+    <message numerus="yes">
+        <source>Without '{1}' ({2:.2f} m²{3}); {0} lots that stand there need another place.</source>
+        <translation>
+            <numerusform>Sin «{1}» ({2:.2f} m²{3}); {0} lote que está allí necesita otro lugar.</numerusform>
+            <numerusform>Sin «{1}» ({2:.2f} m²{3}); {0} lotes que están allí necesitan otro lugar.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Without a place yet, {}</source>
@@ -8795,9 +8810,12 @@
         <source>leaf colour</source>
         <translation>color de hoja</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>leave {} months after they are ready</source>
-        <translation>salen {} meses después de estar listas</translation>
+        <translation>
+            <numerusform>salen {} mes después de estar listas</numerusform>
+            <numerusform>salen {} meses después de estar listas</numerusform>
+        </translation>
     </message>
     <message>
         <source>leaves of sown</source>
@@ -9267,9 +9285,16 @@
         <source>note</source>
         <translation>nota</translation>
     </message>
+    <message numerus="yes">
+        <source>nothing came up by day {1:g}; {0} seeds still wait</source>
+        <translation>
+            <numerusform>nada nació hasta el día {1:g}; aún espera {0} semilla</numerusform>
+            <numerusform>nada nació hasta el día {1:g}; aún esperan {0} semillas</numerusform>
+        </translation>
+    </message>
     <message>
-        <source>nothing came up by day {:g}; {} seeds still wait</source>
-        <translation>nada nació hasta el día {:g}; aún esperan {} semillas</translation>
+        <source>nothing came up, and no seed is left</source>
+        <translation>nada nació y no queda ninguna semilla</translation>
     </message>
     <message>
         <source>nothing came up; </source>
@@ -10493,9 +10518,12 @@
         <source>the plant the pollen came from, by name or code</source>
         <translation>la planta de la que vino el polen, por nombre o código</translation>
     </message>
-    <message>
-        <source>the pollen {}, {} days old, was not tested, and is reckoned as all viable</source>
-        <translation>el polen {}, de {} días, no se probó y se calcula como todo viable</translation>
+    <message numerus="yes">
+        <source>the pollen {1}, {0} days old, was not tested, and is reckoned as all viable</source>
+        <translation>
+            <numerusform>el polen {1}, de {0} día, no se probó y se calcula como todo viable</numerusform>
+            <numerusform>el polen {1}, de {0} días, no se probó y se calcula como todo viable</numerusform>
+        </translation>
     </message>
     <message>
         <source>the present plan counts on no cones</source>
@@ -11042,6 +11070,20 @@
         <translation>yes donde el libro tiene datos inventados</translation>
     </message>
     <message numerus="yes">
+        <source>{1:g} ml of pollen for a cone: the middle of {0} cones in the book.</source>
+        <translation>
+            <numerusform>{1:g} ml de polen por cono: la mediana de {0} cono del libro.</numerusform>
+            <numerusform>{1:g} ml de polen por cono: la mediana de {0} conos del libro.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} is {0} days from now</source>
+        <translation>
+            <numerusform>falta {0} día para {1}</numerusform>
+            <numerusform>faltan {0} días para {1}</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>{1} of {2} sown, {0} trays</source>
         <translation>
             <numerusform>{1} de {2} sembradas, {0} bandeja</numerusform>
@@ -11049,10 +11091,31 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>{1} of {2} trays can still sprout, {0} seeds waiting: the share can rise.</source>
+        <translation>
+            <numerusform>{1} de {2} bandejas aún pueden dar plántulas, {0} semilla en espera: la proporción puede subir.</numerusform>
+            <numerusform>{1} de {2} bandejas aún pueden dar plántulas, {0} semillas en espera: la proporción puede subir.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>{1} plants</source>
         <translation>
             <numerusform>{1} planta</numerusform>
             <numerusform>{1} plantas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} was sown on {2}, {0} days after this look</source>
+        <translation>
+            <numerusform>{1} se sembró el {2}, {0} día después de esta revisión</numerusform>
+            <numerusform>{1} se sembró el {2}, {0} días después de esta revisión</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{1}{0} earlier cones of {2}</source>
+        <translation>
+            <numerusform>{1}{0} cono anterior de {2}</numerusform>
+            <numerusform>{1}{0} conos anteriores de {2}</numerusform>
         </translation>
     </message>
     <message>
@@ -11122,10 +11185,6 @@
     <message>
         <source>{:g} ml of pollen for a cone are assumed (no source).</source>
         <translation>Se suponen {:g} ml de polen por cono (sin fuente).</translation>
-    </message>
-    <message>
-        <source>{:g} ml of pollen for a cone: the middle of {} cones in the book.</source>
-        <translation>{:g} ml de polen por cono: la mediana de {} conos del libro.</translation>
     </message>
     <message>
         <source>{:g} seconds to place in</source>
@@ -11301,9 +11360,12 @@
         <source>{} earlier cones of the plant</source>
         <translation>{} conos anteriores de la planta</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} earlier cones of the plant: right 8 times in 10</source>
-        <translation>{} conos anteriores de la planta: acierta 8 veces de 10</translation>
+        <translation>
+            <numerusform>{} cono anterior de la planta: acierta 8 veces de 10</numerusform>
+            <numerusform>{} conos anteriores de la planta: acierta 8 veces de 10</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{} earlier cones of {}</source>
@@ -11670,10 +11732,6 @@
         <source>{} is {} days before the day {} ({})</source>
         <translation>{} es {} días antes del día «{}» ({})</translation>
     </message>
-    <message>
-        <source>{} is {} days from now</source>
-        <translation>faltan {1} días para {0}</translation>
-    </message>
     <message numerus="yes">
         <source>{} judged empty</source>
         <translation>
@@ -11715,9 +11773,12 @@
         <source>{} lots</source>
         <translation>{} lotes</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} lots are left out of pots and mix; their bench room is counted as it is.</source>
-        <translation>{} lotes quedan fuera de macetas y sustrato; su sitio en la mesa cuenta tal cual.</translation>
+        <translation>
+            <numerusform>{} lote queda fuera de macetas y sustrato; su sitio en la mesa cuenta tal cual.</numerusform>
+            <numerusform>{} lotes quedan fuera de macetas y sustrato; su sitio en la mesa cuenta tal cual.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{} lots moved</source>
@@ -11866,10 +11927,6 @@
     <message>
         <source>{} of {} sown: {} too many</source>
         <translation>{} de {} sembradas: {} de más</translation>
-    </message>
-    <message>
-        <source>{} of {} trays can still sprout, {} seeds waiting: the share can rise.</source>
-        <translation>{} de {} bandejas aún pueden dar plántulas, {} semillas en espera: la proporción puede subir.</translation>
     </message>
     <message>
         <source>{} of {} {}</source>
@@ -12032,9 +12089,12 @@
         <source>{} seeds are more than any nursery counts</source>
         <translation>{} semillas son más de las que cuenta ningún vivero</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} seeds are not sown yet and not counted.</source>
-        <translation>{} semillas aún no están sembradas y no se cuentan.</translation>
+        <translation>
+            <numerusform>{} semilla aún no está sembrada y no se cuenta.</numerusform>
+            <numerusform>{} semillas aún no están sembradas y no se cuentan.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{} seeds harvested</source>
@@ -12054,9 +12114,12 @@
         <source>{} seeds in a '{}' of {} cells</source>
         <translation>{} semillas en una «{}» de {} celdas</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} seeds judged filled in {}</source>
-        <translation>{} semillas juzgadas llenas en {}</translation>
+        <translation>
+            <numerusform>{} semilla juzgada llena en {}</numerusform>
+            <numerusform>{} semillas juzgadas llenas en {}</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} seeds of {} are not cleaned yet</source>
@@ -12066,9 +12129,12 @@
         <source>{} seeds of {} are soaking: change the water</source>
         <translation>{} semillas de {} están en remojo: cambie el agua</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} seeds of {} are sown in {} besides.</source>
-        <translation>Además se siembran {} semillas de {} en {}.</translation>
+        <translation>
+            <numerusform>Además se siembra {} semilla de {} en {}.</numerusform>
+            <numerusform>Además se siembran {} semillas de {} en {}.</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} seeds of {} have soaked: take them out, float them</source>
@@ -12085,9 +12151,12 @@
             <numerusform>{} semillas de {}: busque raíces y hojas</numerusform>
         </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} seeds wait past their route's months.</source>
-        <translation>{} semillas esperan más allá de los meses de su ruta.</translation>
+        <translation>
+            <numerusform>{} semilla espera más allá de los meses de su ruta.</numerusform>
+            <numerusform>{} semillas esperan más allá de los meses de su ruta.</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} seen: a {}, not counted on a round</source>
@@ -12176,9 +12245,12 @@
             <numerusform>{} bandejas</numerusform>
         </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>{} trays of the taxon that are over</source>
-        <translation>{} bandejas del taxón que ya terminaron</translation>
+        <translation>
+            <numerusform>{} bandeja del taxón que ya terminó</numerusform>
+            <numerusform>{} bandejas del taxón que ya terminaron</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} trays stay out of what is looked at together: what sets them apart goes hand in hand</source>
@@ -12235,10 +12307,6 @@
     <message>
         <source>{} was scanned already</source>
         <translation>{} ya se leyó</translation>
-    </message>
-    <message>
-        <source>{} was sown on {}, {} days after this look</source>
-        <translation>{} se sembró el {}, {} días después de esta revisión</translation>
     </message>
     <message>
         <source>{} was thrown away on {}</source>
@@ -12413,10 +12481,6 @@
     <message>
         <source>{}; {}. Sow them.</source>
         <translation>{}; {}. Siémbrelas.</translation>
-    </message>
-    <message>
-        <source>{}{} earlier cones of {}</source>
-        <translation>{}{} conos anteriores de {}</translation>
     </message>
     <message>
         <source>{}{} from '{}'{} back to '{}'{}</source>

@@ -39,7 +39,8 @@ TEST(AssuredNeeds, LetRunShortNoMoreSeasonsThanChosen) {
     const auto needs = assured_needs(forecast, goods, assurance).value();
     EXPECT_GE(needs.held, assurance);
     EXPECT_LT(needs.held, assurance + 0.02); // and no more than it takes
-    EXPECT_NEAR(held_in(forecast, goods, needs.litres), needs.held, 2e-3); // ties in single precision
+    EXPECT_NEAR(held_in(forecast, goods, needs.litres), needs.held,
+                2e-3); // ties in single precision
     EXPECT_NEAR(held_in(others, goods, needs.litres), assurance, 0.04);
     const double all = sum(needs.litres[0]);
     EXPECT_GT(all, before);

@@ -100,7 +100,7 @@ TEST(SupposedRanges, APlaceLessTakesWhatIsWithinItAlong) {
   const auto without = suppose(input, {PlaceLess{"bench A"}}).value();
   EXPECT_TRUE(without.input.standing.registers.places.empty());
   EXPECT_TRUE(without.input.places.empty());
-  EXPECT_NE(without.told.front().find("Without 'bench A' (2.00 m², and 1 places within it)"),
+  EXPECT_NE(without.told.front().find("Without 'bench A' (2.00 m², and 1 place within it)"),
             std::string::npos)
       << without.told.front();
   input.standing.registers.places.clear();

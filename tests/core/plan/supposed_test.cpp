@@ -150,7 +150,7 @@ TEST(Supposed, SaysItselfInASentence) {
   EXPECT_EQ(told[5], "'3 L' is filled with 'gritty mix' instead of 'cycad mix', in 3 steps of "
                      "routes.");
   EXPECT_EQ(told[6], "Potting in March to April instead of every month of the year.");
-  EXPECT_NE(told[7].find("of 1 cones are not sown"), std::string::npos);
+  EXPECT_NE(told[7].find("of 1 cone are not sown"), std::string::npos);
   EXPECT_NE(told[8].find("leave 4 months after"), std::string::npos);
 }
 

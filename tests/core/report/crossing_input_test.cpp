@@ -96,7 +96,7 @@ TEST_F(Crossing, SaysWhatAConeGivesAndWhatThatRestsOn) {
   auto input = given({}).value();
   const auto& seeds = female(input, scaled.code)->seeds;
   EXPECT_DOUBLE_EQ(seeds->likely, 200);
-  EXPECT_NE(seeds->source.find("100 fertile scales, two seeds each at most, 1 earlier cones of "
+  EXPECT_NE(seeds->source.find("100 fertile scales, two seeds each at most, 1 earlier cone of "
                                "Cycas revoluta"),
             std::string::npos)
       << seeds->source;

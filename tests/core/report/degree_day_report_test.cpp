@@ -92,7 +92,7 @@ TEST_F(ByDegreeDays, TimesAreWarmthAndTraysWithoutAPlaceAreLeftOut) {
   EXPECT_EQ(told.left_out[0].why, "20 of its 20 days have no temperature");
   EXPECT_TRUE(has(lacking_told(told), "Degree-days above 10 °C by the average method."));
   EXPECT_TRUE(has(lacking_told(told), "No day lacks a temperature."));
-  EXPECT_TRUE(has(lacking_told(told), "1 trays are left out"));
+  EXPECT_TRUE(has(lacking_told(told), "1 tray is left out"));
 }
 
 TEST_F(ByDegreeDays, EveryFormNamesTheUnitAndWhatLacked) {

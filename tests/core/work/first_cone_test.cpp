@@ -166,7 +166,7 @@ TEST_F(AFirstCone, IsRefusedWholeOnADayAfterToday) {
   wanted.pass = {"Blue Knight", day("2026-06-04"), day("2026-06-11"), {}};
   is_refused_whole();
   wanted.pass = {"", day("2026-06-11"), day("2026-06-11"), {}};
-  EXPECT_EQ(first_cone(book, wanted).error().what, "2026-06-11 is 1 days from now");
+  EXPECT_EQ(first_cone(book, wanted).error().what, "2026-06-11 is 1 day from now");
   is_refused_whole();
 }
 
