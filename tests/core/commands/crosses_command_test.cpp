@@ -150,13 +150,8 @@ TEST_F(CrossesCommand, EachAimIsProposedFor) {
 
 TEST_F(CrossesCommand, RoomIsGivenInSquareMetres) {
   const auto crosses = [&](const std::string& room) {
-    std::ostringstream out;
-    std::ostringstream err;
-    CommandLine line(out, err);
-    add_core_commands(line);
-    const auto status = line.run({"crosses", "--book", path.string(), "--as-of", "2026-03-01",
-                                  "--female", first.mother.text(), "--room", room});
-    return Ran{status.value_or(-1), out.str(), err.str()};
+    return run_words({"crosses", "--book", path.string(), "--as-of", "2026-03-01", "--female",
+                      first.mother.text(), "--room", room});
   };
   const auto ample = crosses("part shade=1000");
   EXPECT_EQ(ample.status, 0) << ample.err;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The grower's own figures, registers entered by hand, and how often ranges hold.
+#include "tests/core/commands/run_command.h"
 #include "tests/core/commands/with_nursery.h"
 
 namespace coneline::commands {
@@ -87,13 +88,10 @@ TEST_F(FiguresCommand, APlantIsEnteredWithPapersParentsAndPlace) {
 
 /// Few crosses: the shares are not to be held against 80 and 95, only the document.
 TEST(CoverageCommand, CountsHowOftenARangeHeld) {
-  std::ostringstream out;
-  std::ostringstream err;
-  CommandLine line(out, err);
-  add_core_commands(line);
-  ASSERT_EQ(line.run({"coverage", "germination", "--crosses", "12", "--seed", "3", "--json"}), 0)
-      << err.str();
-  const auto rows = Json::parse(out.str())["rows"];
+  const auto ran =
+      run_words({"coverage", "germination", "--crosses", "12", "--seed", "3", "--json"});
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const auto rows = ran.json()["rows"];
   ASSERT_FALSE(rows.empty());
   EXPECT_EQ(rows[0]["crosses"], 12);
   for (const auto& row : rows)
@@ -104,12 +102,9 @@ TEST(CoverageCommand, CountsHowOftenARangeHeld) {
 }
 
 TEST(CoverageCommand, OfWholeNurseriesCountsMonthsAndYears) {
-  std::ostringstream out;
-  std::ostringstream err;
-  CommandLine line(out, err);
-  add_core_commands(line);
-  ASSERT_EQ(line.run({"coverage", "plan", "--nurseries", "1", "--json"}), 0) << err.str();
-  const auto rows = Json::parse(out.str())["rows"];
+  const auto ran = run_words({"coverage", "plan", "--nurseries", "1", "--json"});
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const auto rows = ran.json()["rows"];
   ASSERT_FALSE(rows.empty());
   for (const auto& row : rows) {
     EXPECT_GT(row["cells"], 0) << row["of"];

@@ -75,15 +75,11 @@ class NoBook : public testing::Test {
   void expect_refused(Words words, const fs::path& book) {
     words.insert(words.end(), {"--book", book.string()});
     const auto said = fmt::format("{}", fmt::join(words, " "));
-    std::ostringstream out;
-    std::ostringstream err;
-    CommandLine line(out, err);
-    add_core_commands(line);
-    const auto status = line.run(words);
-    EXPECT_TRUE(status == 1 || status == 2) << said << '\n' << out.str();
-    EXPECT_EQ(out.str(), "") << said;
-    EXPECT_NE(err.str(), "") << said;
-    named_ += err.str().find(book.filename().string()) != std::string::npos ? 1 : 0;
+    const auto ran = run_words(words);
+    EXPECT_TRUE(ran.status == 1 || ran.status == 2) << said << '\n' << ran.out;
+    EXPECT_EQ(ran.out, "") << said;
+    EXPECT_NE(ran.err, "") << said;
+    named_ += ran.err.find(book.filename().string()) != std::string::npos ? 1 : 0;
   }
 
   tests::Scratch scratch_;

@@ -19,18 +19,22 @@ struct Ran {
   [[nodiscard]] Json json() const { return Json::parse(out); }
 };
 
+inline Ran run_words(std::vector<std::string> words) {
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  add_core_commands(line);
+  const auto status = line.run(std::move(words));
+  return {status.value_or(-1), out.str(), err.str()};
+}
+
 /// Arguments are split at blanks.
 inline Ran run_command(const std::string& arguments) {
   std::istringstream words(arguments);
   std::vector<std::string> list;
   for (std::string word; words >> word;)
     list.push_back(word);
-  std::ostringstream out;
-  std::ostringstream err;
-  CommandLine line(out, err);
-  add_core_commands(line);
-  const auto status = line.run(list);
-  return {status.value_or(-1), out.str(), err.str()};
+  return run_words(std::move(list));
 }
 
 /// Runs it, expecting the status, silence on standard output and a message.

@@ -31,12 +31,7 @@ class DemoBook : public testing::Test {
 
   Ran run(std::vector<std::string> words) const {
     words.insert(words.end(), {"--book", own_.at("book.coneline").string()});
-    std::ostringstream out;
-    std::ostringstream err;
-    CommandLine line(out, err);
-    add_core_commands(line);
-    const auto status = line.run(std::move(words));
-    return {status.value_or(-1), out.str(), err.str()};
+    return run_words(std::move(words));
   }
   Json json(std::vector<std::string> words) const {
     words.emplace_back("--json");
