@@ -114,7 +114,8 @@ TEST(Needs, SeedlingsThatComeUpAfterThePottingDayArePottedInTheirMonth) {
   auto input = small_plan("2026-01-01", 12);
   input.registers.routes[0].steps[0].months = {2, 2}; // potted on 1 March, sprouting to 1 June
   input.trays = {tray("2026-01-01", 100, 0, 100, 0)};
-  const auto& small = of(needs(input).value(), one_litre);
+  const auto plan = needs(input).value();
+  const auto& small = of(plan, one_litre);
   EXPECT_NEAR(small.into[2], 0.8 * 50 * (28 + 31) / 120.0, 1e-9);
   EXPECT_NEAR(small.into[3], 0.8 * 50 * 30 / 120.0, 1e-9);
   EXPECT_NEAR(small.into[4], 0.8 * 50 * 31 / 120.0, 1e-9);
