@@ -146,7 +146,7 @@ TEST_F(Germination, CountsTheSpreadBetweenTraysInTheLeavesToo) {
   const auto other = nursery.sow(batch, "2025-03-01", 40);
   nursery.inspect(tray, "2025-05-01", 30, 30);
   nursery.inspect(other, "2025-05-01", 2, 2);
-  const auto& leaf = on("2025-06-01").crosses.at(0).leaf;
+  const auto leaf = on("2025-06-01").crosses.at(0).leaf;
   const auto as_one = stats::wilson(32, 80, 0.95).value();
   EXPECT_DOUBLE_EQ(leaf.share.share.value(), 0.4);
   EXPECT_LT(leaf.share.range->low, as_one.low - 0.05);
