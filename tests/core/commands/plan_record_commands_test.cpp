@@ -116,7 +116,8 @@ TEST_F(PlanRecords, PinsHoldALotWhereItIs) {
   ASSERT_NE(lot, "");
   EXPECT_EQ(run({"pin", lot, "Cool bench"}), 0) << err_.str();
   ASSERT_EQ(plan({"placing", "--seconds", "2"}), 0) << err_.str();
-  for (const auto& one : json()["benches"]) {
+  const auto placed = json();
+  for (const auto& one : placed["benches"]) {
     if (one["lot"] == lot) {
       EXPECT_EQ(one["places"][0], "Cool bench");
       break;
