@@ -10,6 +10,7 @@
 #include <filesystem>
 #include <fstream>
 #include <stdexcept>
+#include <utility>
 #include <xlsxwriter.h>
 
 namespace coneline::report {
@@ -148,14 +149,18 @@ class Book : public Spreadsheet {
   }
   Book(const Book&) = delete;
   Book& operator=(const Book&) = delete;
-  ~Book() override = default;
+  ~Book() override {
+    if (book_ != nullptr)
+      lxw_workbook_free(book_);
+  }
 
   Sheet& sheet(const std::string& name, const std::vector<Cell>& header) override {
     auto* made = workbook_add_worksheet(book_, sheet_name(name).c_str());
     sheets_.push_back(std::make_unique<OneSheet>(book_, made, bold_, header));
     return *sheets_.back();
   }
-  lxw_error close() { return workbook_close(book_); }
+  /// Writes the file, and is done with it.
+  lxw_error close() { return workbook_close(std::exchange(book_, nullptr)); }
 
  private:
   lxw_workbook* book_;

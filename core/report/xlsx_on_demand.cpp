@@ -69,6 +69,9 @@ char* lxw_strerror(lxw_error error_num) {
 lxw_chart* workbook_add_chart(lxw_workbook* workbook, uint8_t chart_type) {
   return library<&::workbook_add_chart>("workbook_add_chart")(workbook, chart_type);
 }
+void lxw_workbook_free(lxw_workbook* workbook) {
+  library<&::lxw_workbook_free>("lxw_workbook_free")(workbook);
+}
 lxw_format* workbook_add_format(lxw_workbook* workbook) {
   return library<&::workbook_add_format>("workbook_add_format")(workbook);
 }
