@@ -38,6 +38,16 @@ std::string month_name(Date day) {
   return phrase("{} {}", month_said(day.month()), day.year());
 }
 
+std::string not_sown_told(std::int64_t seeds) {
+  return phrase_n(seeds, "{} seed is not sown yet and not counted.",
+                  "{} seeds are not sown yet and not counted.");
+}
+
+std::string left_out_told(std::int64_t lots) {
+  return phrase_n(lots, "{} lot is left out of pots and mix; its bench room is counted as it is.",
+                  "{} lots are left out of pots and mix; their bench room is counted as it is.");
+}
+
 Result<void> add_mix(const book::Mix& mix, const ByMonth& fill, std::vector<Volume>& mixes,
                      std::map<std::string, ByMonth>& parts) {
   // What one litre in the pots takes; expected litres are no whole number of pots.

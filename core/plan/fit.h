@@ -19,4 +19,8 @@ void tell_fit(SpaceNeeds& space, const std::vector<Date>& months);
 /// "March 2027"
 std::string month_name(Date day);
 
+/// What a plan does not count, for its remarks.
+std::string not_sown_told(std::int64_t seeds);
+std::string left_out_told(std::int64_t lots);
+
 } // namespace coneline::plan

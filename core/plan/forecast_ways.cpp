@@ -3,6 +3,7 @@
 
 #include "core/base/month.h"
 #include "core/base/phrase.h"
+#include "core/plan/fit.h"
 #include "core/plan/forecast_sowings.h"
 #include "core/plan/offered.h"
 #include "core/plan/stream_key.h"
@@ -394,8 +395,7 @@ void Layout::tell_of_sowings() {
   const auto sown =
       seeds.contains(SeedFrom::at_hand) ? std::llround(seeds.at(SeedFrom::at_hand)) : 0;
   if (const auto left = input_.standing.seeds_not_sown - sown; left > 0)
-    remarks_.insert(phrase_n(left, "{} seed is not sown yet and not counted.",
-                             "{} seeds are not sown yet and not counted."));
+    remarks_.insert(not_sown_told(left));
 }
 
 Ways Layout::done() {
@@ -405,10 +405,7 @@ Ways Layout::done() {
   tell_of_places();
   tell_of_sowings();
   if (!ways_.left_out.empty())
-    remarks_.insert(
-        phrase_n(std::ssize(ways_.left_out),
-                 "{} lot is left out of pots and mix; its bench room is counted as it is.",
-                 "{} lots are left out of pots and mix; their bench room is counted as it is."));
+    remarks_.insert(left_out_told(std::ssize(ways_.left_out)));
   remarks_.insert(input_.remarks.begin(), input_.remarks.end());
   ways_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(ways_);

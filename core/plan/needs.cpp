@@ -254,13 +254,9 @@ Result<Needs> Sum::done() {
   for (auto& [of, plants] : ready_)
     needs_.ready.push_back({of.first, of.second, std::move(plants)});
   if (input_.seeds_not_sown > 0)
-    remarks_.insert(phrase_n(input_.seeds_not_sown, "{} seed is not sown yet and not counted.",
-                             "{} seeds are not sown yet and not counted."));
+    remarks_.insert(not_sown_told(input_.seeds_not_sown));
   if (!needs_.left_out.empty())
-    remarks_.insert(
-        phrase_n(std::ssize(needs_.left_out),
-                 "{} lot is left out of pots and mix; its bench room is counted as it is.",
-                 "{} lots are left out of pots and mix; their bench room is counted as it is."));
+    remarks_.insert(left_out_told(std::ssize(needs_.left_out)));
   needs_.remarks.assign(remarks_.begin(), remarks_.end());
   return std::move(needs_);
 }

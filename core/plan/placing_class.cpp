@@ -63,7 +63,7 @@ void Occupied::change(const ClassPiece& piece, const Standing& standing, int sig
 
 Micrometres Occupied::room_taken(std::size_t place, std::size_t month) const {
   Micrometres taken = 0;
-  const auto* pots = pots_.data() + at(place, month); // none, where no pot is of the class
+  const auto* pots = pots_there(place, month);
   for (std::size_t pot = 0; pot < of_.pot_metres.size(); ++pot)
     taken += pots[pot] > hair ? room_for(of_.places[place].rows[pot], pots[pot]) : 0;
   return taken;
@@ -71,7 +71,7 @@ Micrometres Occupied::room_taken(std::size_t place, std::size_t month) const {
 
 double Occupied::kilograms(std::size_t place, std::size_t month) const {
   double sum = 0;
-  const auto* pots = pots_.data() + at(place, month); // none, where no pot is of the class
+  const auto* pots = pots_there(place, month);
   for (std::size_t pot = 0; pot < of_.pot_metres.size(); ++pot)
     sum += pots[pot] * of_.pot_kilograms[pot];
   return sum;

@@ -86,6 +86,10 @@ class Occupied {
 
  private:
   void change(const ClassPiece& piece, const Standing& standing, int sign);
+  /// As many as the class has kinds of pot, which may be none.
+  [[nodiscard]] const double* pots_there(std::size_t place, std::size_t month) const {
+    return pots_.data() + at(place, month);
+  }
   [[nodiscard]] std::size_t at(std::size_t place, std::size_t month) const {
     return (place * of_.months + month) * of_.pot_metres.size();
   }

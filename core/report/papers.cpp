@@ -139,10 +139,7 @@ class Collect {
     papers_.what = work::origin_said(name.name, work::Days::iso);
     papers_.taxon = name.taxon;
     if (const auto* cone = std::get_if<book::ConeId>(&origin)) {
-      std::vector<book::Entry> passes;
-      for (auto& entry : reading_.standing_entries(book::Verb::pollinate))
-        if (entry.cone == *cone)
-          passes.push_back(std::move(entry));
+      const auto passes = work::by_cone(reading_.standing_entries(book::Verb::pollinate))[*cone];
       const auto cross = book::cross_of(registers_, registers_.cone(*cone), passes);
       add_plant(phrase("seed parent"), cross.seed_parent);
       add_parents_of(cross.seed_parent);

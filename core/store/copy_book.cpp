@@ -97,11 +97,11 @@ Result<void> copy_with_rights(soci::session& book, const fs::path& from, const f
   return {};
 }
 
-/// Takes the old file away, closed to all others meanwhile.
 Fault open_elsewhere(const fs::path& book, std::string remedy) {
   return book_fault(phrase("'{}' is open in another program", book.string()), std::move(remedy));
 }
 
+/// Takes the old file away, closed to all others meanwhile.
 Result<void> take_away(soci::session& book, std::int64_t as_copied, const fs::path& old_file,
                        const fs::path& stands_at) {
   try {

@@ -34,27 +34,30 @@ Fault of_the_disk(const std::string& told) {
   return book_fault(told,
                     "Make room or ask for the right to write there. The book itself is as it was.");
 }
-Fault cannot_open(const fs::path& path, int number) {
-  return of_the_disk(
-      phrase("'{}' cannot be opened: {}", path.string(), std::generic_category().message(number)));
+Fault cannot_open(const fs::path& path, const std::error_code& why) {
+  return of_the_disk(phrase("'{}' cannot be opened: {}", path.string(), why.message()));
 }
-Fault cannot_make(const fs::path& path, int number) {
-  return of_the_disk(
-      phrase("'{}' cannot be made: {}", path.string(), std::generic_category().message(number)));
+Fault cannot_make(const fs::path& path, const std::error_code& why) {
+  return of_the_disk(phrase("'{}' cannot be made: {}", path.string(), why.message()));
 }
 Fault cannot_write(const fs::path& path, const std::error_code& why) {
   return of_the_disk(phrase("'{}' cannot be written: {}", path.string(), why.message()));
+}
+
+/// What the system said of its last call.
+std::error_code system_said() {
+  return {errno, std::generic_category()};
 }
 
 /// Makes a file's or a folder's content last.
 Result<void> sync(const fs::path& path, int flags) {
   const int file = ::open(path.c_str(), flags | O_CLOEXEC);
   if (file < 0)
-    return refuse(cannot_open(path, errno));
-  const int failed = ::fsync(file) == 0 ? 0 : errno;
+    return refuse(cannot_open(path, system_said()));
+  const auto failed = ::fsync(file) == 0 ? std::error_code() : system_said();
   ::close(file);
-  if (failed != 0)
-    return refuse(cannot_write(path, {failed, std::generic_category()}));
+  if (failed)
+    return refuse(cannot_write(path, failed));
   return {};
 }
 
@@ -171,13 +174,13 @@ Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
   if (errno != EEXIST &&
       ::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
     return {};
-  return refuse(cannot_make(to, errno));
+  return refuse(cannot_make(to, system_said()));
 }
 
 Result<void> make_private_file(const fs::path& path) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
-    return refuse(cannot_make(path, errno));
+    return refuse(cannot_make(path, system_said()));
   ::close(file);
   return {};
 }
@@ -206,7 +209,7 @@ Result<void> settle(const fs::path& path) {
 Result<void> make_copies_folder(const fs::path& book) {
   const auto folder = copies_folder(book);
   if (::mkdir(folder.c_str(), S_IRWXU) != 0 && errno != EEXIST)
-    return refuse(cannot_make(folder, errno));
+    return refuse(cannot_make(folder, system_said()));
   return {};
 }
 
@@ -233,7 +236,7 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
   }
   const std::array<timespec, 2> times{time, time};
   if (made && ::utimensat(AT_FDCWD, unfinished.c_str(), times.data(), 0) != 0)
-    made = refuse(cannot_write(unfinished, {errno, std::generic_category()}));
+    made = refuse(cannot_write(unfinished, system_said()));
   if (made)
     made = sync(unfinished, O_RDWR);
   if (made)

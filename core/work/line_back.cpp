@@ -17,14 +17,6 @@ namespace {
 
 using Flows = std::vector<store::Flow>;
 
-std::map<book::ConeId, std::vector<book::Entry>> by_cone(const std::vector<book::Entry>& passes) {
-  std::map<book::ConeId, std::vector<book::Entry>> by_cone;
-  for (const auto& entry : passes)
-    if (entry.cone)
-      by_cone[*entry.cone].push_back(entry);
-  return by_cone;
-}
-
 /// The parents by their codes, for crosses whose names would be the same.
 std::string codes_of(const book::Registers& registers, const book::Cross& cross) {
   std::string codes = registers.plant(cross.seed_parent).code.text();
@@ -130,6 +122,14 @@ std::optional<book::Cross> cross_of_origin(OneReading& once, const book::Origin&
 }
 
 } // namespace
+
+std::map<book::ConeId, std::vector<book::Entry>> by_cone(const std::vector<book::Entry>& passes) {
+  std::map<book::ConeId, std::vector<book::Entry>> by_cone;
+  for (const auto& entry : passes)
+    if (entry.cone)
+      by_cone[*entry.cone].push_back(entry);
+  return by_cone;
+}
 
 std::map<book::Origin, OriginName> origin_names(store::Reading& reading,
                                                 const book::Registers& registers) {

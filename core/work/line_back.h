@@ -31,6 +31,9 @@ struct LineBack {
 
 LineBack line_back(store::Reading& reading, const book::Registers& registers, const book::Lot& lot);
 
+/// Entries of each cone, in the order they come.
+std::map<book::ConeId, std::vector<book::Entry>> by_cone(const std::vector<book::Entry>& passes);
+
 /// The origin of lots in words and as a cross, for many lots at once.
 struct OriginName {
   std::string name;       ///< cross name or purchase

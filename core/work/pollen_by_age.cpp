@@ -55,9 +55,7 @@ std::optional<stats::Interval> range(std::int64_t k, std::int64_t n) {
 
 std::vector<PollenAgeRow> pollen_by_age(store::Reading& reading, const book::Registers& registers) {
   OneReading once(reading, registers);
-  std::map<book::ConeId, std::vector<book::Entry>> passes;
-  for (const auto& entry : once.standing(book::Verb::pollinate))
-    passes[*entry.cone].push_back(entry);
+  auto passes = by_cone(once.standing(book::Verb::pollinate));
   const auto germination = grown(once);
   std::map<Group, PollenAgeRow> rows;
   for (const auto& course : once.cone_courses()) {

@@ -126,11 +126,8 @@ class Telling {
       }
     told_.note = cone.note;
     stands(registers_.plant(cone.plant).place);
-    std::vector<book::Entry> passes;
-    for (const auto& entry : once_.standing(book::Verb::pollinate))
-      if (entry.cone == cone.id)
-        passes.push_back(entry);
-    parents_of(book::cross_of(registers_, cone, passes));
+    parents_of(
+        book::cross_of(registers_, cone, by_cone(once_.standing(book::Verb::pollinate))[cone.id]));
   }
 
   void tell(const book::Plant& plant) {

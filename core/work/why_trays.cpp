@@ -2,6 +2,7 @@
 // What the book knows of each tray's conditions.
 #include "core/base/phrase.h"
 #include "core/work/coming.h"
+#include "core/work/line_back.h"
 #include "core/work/origin_said.h"
 #include "core/work/why.h"
 
@@ -22,10 +23,9 @@ std::size_t place_of(Condition condition) {
 /// What is looked up for every tray, read once.
 class Known {
  public:
-  Known(store::Reading& reading, Date as_of) : registers_(reading.registers()) {
-    for (auto& entry : reading.standing_entries(book::Verb::pollinate))
-      if (entry.cone)
-        passes_[*entry.cone].push_back(std::move(entry));
+  Known(store::Reading& reading, Date as_of)
+      : registers_(reading.registers()),
+        passes_(by_cone(reading.standing_entries(book::Verb::pollinate))) {
     for (const auto& lot : reading.lots())
       origins_[lot.id] = lot.origin;
     for (const auto& arrival : reading.arrivals()) {
