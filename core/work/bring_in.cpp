@@ -86,9 +86,10 @@ Result<void> days_in_order(const BroughtIn& line, Date today) {
       return is;
     if (before && *day < before->first)
       return wrong(part,
-                   phrase("{} is {} days before the day {} ({})", day->said(),
-                          days_between(*day, before->first), phrase_of(before->second),
-                          before->first.said()),
+                   phrase_n(days_between(*day, before->first),
+                            "{1} is {0} day before the day {2} ({3})",
+                            "{1} is {0} days before the day {2} ({3})", day->said(),
+                            phrase_of(before->second), before->first.said()),
                    phrase("Check the days."));
     before = {*day, part};
   }

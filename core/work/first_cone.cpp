@@ -24,8 +24,9 @@ Result<void> can_be(const FirstCone& wanted) {
     if (auto is = not_ahead(day, wanted.today); !is)
       return is;
   if (pass.day < wanted.seen)
-    return refuse(fault(phrase("this pass is {} days before the cone was seen",
-                               days_between(pass.day, wanted.seen)),
+    return refuse(fault(phrase_n(days_between(pass.day, wanted.seen),
+                                 "this pass is {} day before the cone was seen",
+                                 "this pass is {} days before the cone was seen"),
                         "Check both days."));
   if (!pass.male.empty() && pass.male == wanted.plant)
     return refuse(fault(phrase("'{}' is named as both parents", pass.male),

@@ -83,8 +83,10 @@ Result<void> not_closed_before(store::Reading& reading, const book::Registers& r
                                const book::Cone& cone, Date day) {
   for (const auto& course : cone_courses(reading, registers))
     if (course.line.cone.id == cone.id && course.closed && *course.closed < day)
-      return refuse(fault(phrase("{} closed on {}, {} days before this pass", cone.code.text(),
-                                 course.closed->said(), days_between(*course.closed, day)),
+      return refuse(fault(phrase_n(days_between(*course.closed, day),
+                                   "{1} closed on {2}, {0} day before this pass",
+                                   "{1} closed on {2}, {0} days before this pass", cone.code.text(),
+                                   course.closed->said()),
                           "Check the day, or reverse the look that found it closed."));
   return {};
 }

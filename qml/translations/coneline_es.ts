@@ -10773,7 +10773,7 @@
         <source>this is still empty</source>
         <translation>esto está vacío todavía</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>this pass is {} days before the cone was seen</source>
         <translation>esta pasada es {} días anterior a cuando se vio el cono</translation>
     </message>
@@ -11077,6 +11077,14 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>{1} closed on {2}, {0} days before this pass</source>
+        <translation><numerusform>{1} cerró el {2}, {0} día antes de esta pasada</numerusform><numerusform>{1} cerró el {2}, {0} días antes de esta pasada</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} is {0} days before the day {2} ({3})</source>
+        <translation><numerusform>{1} es {0} día antes del día «{2}» ({3})</numerusform><numerusform>{1} es {0} días antes del día «{2}» ({3})</numerusform></translation>
+    </message>
+    <message numerus="yes">
         <source>{1} is {0} days from now</source>
         <translation>
             <numerusform>falta {0} día para {1}</numerusform>
@@ -11267,10 +11275,6 @@
     <message>
         <source>{} closed on {}, before this look</source>
         <translation>{} cerró el {}, antes de esta observación</translation>
-    </message>
-    <message>
-        <source>{} closed on {}, {} days before this pass</source>
-        <translation>{} cerró el {}, {} días antes de esta pasada</translation>
     </message>
     <message>
         <source>{} collected from {}</source>
@@ -11727,10 +11731,6 @@
     <message>
         <source>{} is to be moved to {}</source>
         <translation>{} se moverá a {}</translation>
-    </message>
-    <message>
-        <source>{} is {} days before the day {} ({})</source>
-        <translation>{} es {} días antes del día «{}» ({})</translation>
     </message>
     <message numerus="yes">
         <source>{} judged empty</source>

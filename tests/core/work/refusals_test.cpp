@@ -197,7 +197,7 @@ TEST_F(Refusals, OfPollenAndCones) {
   refused("closed on 2026-03-20, before this look", [&] {
     return check_scales(book, {young, book::Scales::loose, {}, on("2026-03-21")});
   });
-  refused("closed on 2026-03-20, 1 days before this pass", [&] {
+  refused("closed on 2026-03-20, 1 day before this pass", [&] {
     return pollinate(book, {young, {}, {{first.pollen, {}}}, on("2026-03-21")});
   });
   EXPECT_TRUE(check_scales(book, {young, book::Scales::loose, {}, on("2026-03-15")}));
