@@ -10775,7 +10775,10 @@
     </message>
     <message numerus="yes">
         <source>this pass is {} days before the cone was seen</source>
-        <translation>esta pasada es {} días anterior a cuando se vio el cono</translation>
+        <translation>
+            <numerusform>esta pasada es {} día anterior a cuando se vio el cono</numerusform>
+            <numerusform>esta pasada es {} días anterior a cuando se vio el cono</numerusform>
+        </translation>
     </message>
     <message>
         <source>this plant</source>
@@ -11078,11 +11081,17 @@
     </message>
     <message numerus="yes">
         <source>{1} closed on {2}, {0} days before this pass</source>
-        <translation><numerusform>{1} cerró el {2}, {0} día antes de esta pasada</numerusform><numerusform>{1} cerró el {2}, {0} días antes de esta pasada</numerusform></translation>
+        <translation>
+            <numerusform>{1} cerró el {2}, {0} día antes de esta pasada</numerusform>
+            <numerusform>{1} cerró el {2}, {0} días antes de esta pasada</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{1} is {0} days before the day {2} ({3})</source>
-        <translation><numerusform>{1} es {0} día antes del día «{2}» ({3})</numerusform><numerusform>{1} es {0} días antes del día «{2}» ({3})</numerusform></translation>
+        <translation>
+            <numerusform>{1} es {0} día antes del día «{2}» ({3})</numerusform>
+            <numerusform>{1} es {0} días antes del día «{2}» ({3})</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{1} is {0} days from now</source>
