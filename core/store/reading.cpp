@@ -92,10 +92,9 @@ Result<book::Lot> Reading::lot(const Code& code) {
 
 std::vector<Balance> Reading::balances(std::optional<Date> day) {
   std::vector<Balance> balances;
-  auto asked = day ? tables_.ask(sql::balances_on_day) : tables_.ask(sql::balances);
-  if (day)
-    asked.with(*day);
-  asked.each([&](const Row& row) { balances.push_back(balance_of(row)); });
+  tables_.ask(sql::balances).with(up_to(day)).each([&](const Row& row) {
+    balances.push_back(balance_of(row));
+  });
   return balances;
 }
 

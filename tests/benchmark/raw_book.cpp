@@ -10,12 +10,15 @@ namespace coneline::tests {
 
 namespace {
 
-constexpr const char* balances =
-    "SELECT lot_id, state, sum(change) "
-    "FROM (SELECT to_lot AS lot_id, to_state AS state, count AS change "
-    "FROM movement UNION ALL "
-    "SELECT from_lot, from_state, -count FROM movement) "
-    "GROUP BY lot_id, state HAVING sum(change) <> 0";
+/// What every lot holds in every state up to a day, by the query a hand would write.
+std::string balances_up_to(const std::string& day) {
+  return "SELECT changes.lot_id, changes.state, sum(changes.change) "
+         "FROM (SELECT entry_id, to_lot AS lot_id, to_state AS state, count AS change "
+         "FROM movement UNION ALL "
+         "SELECT entry_id, from_lot, from_state, -count FROM movement) AS changes "
+         "JOIN entry ON entry.id = changes.entry_id WHERE entry.date <= '" +
+         day + "' GROUP BY changes.lot_id, changes.state HAVING sum(changes.change) <> 0";
+}
 
 std::string account(sqlite3_stmt* row, int lot, int state) {
   std::string name = std::to_string(sqlite3_column_int64(row, lot));
@@ -50,16 +53,6 @@ void enter_each(RawSqlite& raw, const std::vector<std::int64_t>& trays) {
   }
 }
 
-std::size_t query_balances(RawSqlite& raw, const std::string& day) {
-  return static_cast<std::size_t>(
-      raw.read("SELECT changes.lot_id, changes.state, sum(changes.change) "
-               "FROM (SELECT entry_id, to_lot AS lot_id, to_state AS state, count AS change "
-               "FROM movement UNION ALL "
-               "SELECT entry_id, from_lot, from_state, -count FROM movement) AS changes "
-               "JOIN entry ON entry.id = changes.entry_id WHERE entry.date <= '" +
-               day + "' GROUP BY changes.lot_id, changes.state HAVING sum(changes.change) <> 0"));
-}
-
 std::size_t sum_balances(RawSqlite& raw, const std::string& day) {
   std::unordered_set<std::int64_t> later;
   raw.each("SELECT id FROM entry WHERE date > '" + day + "'",
@@ -76,7 +69,7 @@ std::size_t sum_balances(RawSqlite& raw, const std::string& day) {
   return sums.size();
 }
 
-std::size_t raw_line(const std::filesystem::path& path) {
+std::size_t raw_line(const std::filesystem::path& path, const std::string& day) {
   RawSqlite raw(path);
   raw.run("BEGIN");
   std::int64_t rows = 0;
@@ -86,8 +79,8 @@ std::size_t raw_line(const std::filesystem::path& path) {
         "cone",  "purchase",    "figure",     "lot",         "due_answer", "good",
         "offer", "label_print", "plant_note", "pollen_note", "cone_look"})
     rows += raw.read(std::string("SELECT * FROM ") + table);
+  rows += raw.read(balances_up_to(day));
   for (const auto* query : {
-           balances,
            // What came in, and when first.
            "SELECT m.to_lot, min(e.date), sum(m.count) FROM movement AS m "
            "JOIN standing_entry AS e ON e.id = m.entry_id "
