@@ -6,8 +6,8 @@
 
 A line counts as reached when any of its instances was, of a template too. A branch is one way out of one line of one
 function; ways that only an exception takes are left out, since the compiler makes one of nearly every call, and so are
-those of statements without a conditional (if, switch, loop, ?:, && and ||), which it makes to clear away what it built:
-the filter "branch" of lcov 2 leaves out the same. The last column counts these too.
+those of statements without a conditional (if, switch, loop, ?:, && and ||), which it makes to clear away what it built,
+much as lcov's filter "branch" does; a comparison alone is no conditional here. The last column counts these too.
 """
 import collections
 import concurrent.futures
@@ -47,6 +47,7 @@ def source(path):
         return [re.sub(r"//.*", "", re.sub(r'"(?:[^"\\]|\\.)*"', '""', line)) for line in file]
 
 
+@functools.cache
 def is_conditional(path, number):
     """Whether the statement that goes on from this line chooses between ways."""
     for line in source(path)[number - 1:number + 7]:
@@ -88,8 +89,9 @@ def main():
             sums[key][0] += count > 0
             sums[key][1] += 1
     for (path, number), taken in merged.items():
+        columns = (2, 4) if is_conditional(path, number) else (4,)
         for key in (path, "/".join(path.split("/")[:2]), "all of core"):
-            for at in (2, 4) if is_conditional(path, number) else (4,):
+            for at in columns:
                 sums[key][at] += sum(count > 0 for count in taken)
                 sums[key][at + 1] += len(taken)
     share = lambda part, whole: 100 * part / whole if whole else 100

@@ -127,7 +127,7 @@ std::string alike(const GerminationReport& report) {
 std::string summary(const GerminationReport& report) {
   std::string html =
       "<h2>" + escaped(phrase("Ranking")) + "</h2>\n<div class=\"wide\"><table>" +
-      heading_row({{report.by == By::season ? as_heading("season") : as_heading("cross")},
+      heading_row({{ranked_said(report)},
                    {as_heading("alike"), Align::text},
                    {as_heading("sown")},
                    {as_heading("up")},
@@ -269,6 +269,10 @@ std::string title_of(const GerminationReport& report) {
     return phrase("Germination per cross and season");
   }
   return {};
+}
+
+std::string ranked_said(const GerminationReport& report) {
+  return report.by == By::season ? as_heading("season") : as_heading("cross");
 }
 
 std::string germination_html(const GerminationReport& report) {

@@ -149,6 +149,8 @@ nlohmann::ordered_json germination_json(const GerminationReport& report);
 std::string germination_html(const GerminationReport& report);
 /// "Germination per cross", "per season" and so on, as it is said.
 std::string title_of(const GerminationReport& report);
+/// "cross" or "season": what a row of the ranking is, as it is said over them.
+std::string ranked_said(const GerminationReport& report);
 
 /// Fails on a confidence outside 0 to 1 or a month outside 1 to 12. `warmth` is needed for
 /// degree-days alone.

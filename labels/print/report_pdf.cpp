@@ -12,7 +12,6 @@
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QSaveFile>
-#include <fmt/format.h>
 
 #include <cmath>
 
@@ -59,7 +58,7 @@ void heading(Paper& paper, const report::GerminationReport& report) {
                           double above = 0) {
     paper.text(at, paper.y() - above, said(words), 2.8, quiet, side);
   };
-  column(left, as_heading(report.by == report::By::season ? "season" : "cross"), Qt::AlignLeft);
+  column(left, report::ranked_said(report), Qt::AlignLeft);
   column(alike_at, as_heading("alike"), Qt::AlignLeft, line_above);
   column(sown_at, as_heading("sown"), Qt::AlignRight);
   column(germinated_at, as_heading("up"), Qt::AlignRight, line_above);
