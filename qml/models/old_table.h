@@ -81,7 +81,7 @@ class OldTable : public QObject {
   [[nodiscard]] bool writing() const { return busy() && doing_ == Doing::writing; }
   /// Nothing of the match can be changed.
   [[nodiscard]] bool fixed() const { return reading() || writing(); }
-  void begin(Doing what);
+  void begin(Doing what, std::shared_ptr<Course> course);
   void end();
   void was_read(Result<CsvTable> table);
   void try_out();
