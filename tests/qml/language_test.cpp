@@ -313,6 +313,26 @@ TEST_F(InLanguage, OriginsAreSaidWhereverTheyStand) {
     EXPECT_FALSE(trays.rows()->value(row, "cross").toString().contains(as_a_key));
 }
 
+TEST_F(InLanguage, ACrossToldApartBySeasonIsSaidToo) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  GerminationResults results;
+  results.set_session(&shown.session());
+  results.set_by("cross and season");
+  shown.settle();
+  int bought = 0;
+  for (int row = 0; row < results.crosses()->size(); ++row) {
+    results.choose(row);
+    EXPECT_EQ(results.name(), results.crosses()->value(row, "name").toString());
+    if (!results.name().startsWith("Q3725"))
+      continue;
+    ++bought;
+    EXPECT_TRUE(results.name().contains(QRegularExpression(" del \\d{1,2}/\\d{1,2}/\\d{4}, de ")))
+        << results.name().toStdString();
+  }
+  EXPECT_EQ(bought, 1);
+}
+
 TEST_F(InLanguage, ChoicesAreShownInSpanishAndKeptAsTheBookWritesThem) {
   ShownWindow shown(With::demo_season, {1280, 800});
   shown.session().speech()->set_language("es");
