@@ -26,7 +26,8 @@ QString phrased_of(std::string_view english) {
 
 QString fault_shown(const Fault& fault) {
   auto told = text(fault.text());
-  if (!told.isEmpty() && !fault.where) // else it begins with a file's name
+  const bool begins_with_file = fault.where && !fault.where->file.empty();
+  if (!told.isEmpty() && !begins_with_file)
     told.front() = told.front().toUpper();
   return told;
 }

@@ -156,6 +156,16 @@ TEST_F(InLanguage, RefusalsAreInSpanish) {
   EXPECT_EQ(done.error().text(), "0 bandejas. Dé al menos uno.");
 }
 
+TEST(FaultShown, BeginsLikeASentenceUnlessAFileIsNamedFirst) {
+  const auto wrong = fault("12 germinated of 10 sown", "Correct it.");
+  EXPECT_EQ(fault_shown(fault("no name", "Write one.")), "No name. Write one.");
+  EXPECT_EQ(fault_shown(wrong.at({"counts.csv", 3, "sown"})).left(10), "counts.csv");
+  for (const auto& where : {Where{{}, 0, "sown"}, {{}, 3, {}}, {{}, 3, "sown"}}) {
+    const auto shown = fault_shown(wrong.at(where));
+    EXPECT_TRUE(shown.front().isUpper()) << shown.toStdString();
+  }
+}
+
 TEST_F(InLanguage, PluralFormsAreRight) {
   ShownWindow shown(With::no_book, {1280, 800});
   shown.session().speech()->set_language("es");
