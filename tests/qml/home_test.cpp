@@ -195,9 +195,15 @@ TEST(OldTableInTheWindow, WhileItComesInNothingElseIsWrittenToTheBook) {
     EXPECT_EQ(written, 0);
     EXPECT_FALSE(session.reverse(1));
     EXPECT_EQ(session.fault(), wait_for_it);
+    QTest::qWait(60);
+    EXPECT_EQ(shown.find("lastTold")->property("text"), session.underway());
+    ASSERT_NE(shown.find("barFault"), nullptr) << "a fault is seen while work is underway";
+    EXPECT_EQ(shown.find("barFault")->property("text"), session.fault());
+    shown.window().grabWindow().save(QStringLiteral(CONELINE_PICTURES_FOLDER "/bar-waits.png"));
   }
   shown.settle();
   EXPECT_EQ(session.fault(), "") << "there is nothing to wait for any more";
+  EXPECT_EQ(shown.find("barFault"), nullptr);
   EXPECT_EQ(session.told(), "2 rows of old.csv came in");
   EXPECT_TRUE(session.act(act));
   EXPECT_TRUE(session.keep(std::function<Result<void>(store::Book&)>(keep)));
