@@ -146,6 +146,11 @@ TEST_F(CopiesAtTheWindow, BringsBackADamagedBookFromTheStart) {
   ShownWindow shown(With::no_book, {1280, 800});
   EXPECT_FALSE(shown.session().openBook(QString::fromStdString(path.string())));
   EXPECT_TRUE(shown.session().fault().contains(".copy")) << shown.session().fault().toStdString();
+  shown.settle();
+  const auto says_it = [&](QQuickItem* item) {
+    return item->property("text").toString() == shown.session().fault();
+  };
+  EXPECT_EQ(std::ranges::count_if(shown.items(), says_it), 1) << "once";
   shown.tap("way-copy");
   shown.find("spoiltPath")->setProperty("path", QString::fromStdString(path.string()));
   shown.settle();
