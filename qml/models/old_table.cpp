@@ -284,7 +284,7 @@ void OldTable::try_out() {
              [this, of = session_->path()](const Result<exchange::TableTaken>& taken) {
                end();
                if (session_->path() == of)
-                 take(Doing::trying, taken);
+                 take(taken);
              });
 }
 
@@ -312,7 +312,7 @@ void OldTable::wrote(bool still_open, const Result<exchange::TableTaken>& taken)
   if (!still_open)
     return;
   if (!came_in(taken)) {
-    take(Doing::writing, taken);
+    take(taken);
     return;
   }
   said_ = QStringList{told_of(file(), *taken)};
@@ -321,12 +321,12 @@ void OldTable::wrote(bool still_open, const Result<exchange::TableTaken>& taken)
   show_columns();
 }
 
-void OldTable::take(Doing what, const Result<exchange::TableTaken>& taken) {
+void OldTable::take(const Result<exchange::TableTaken>& taken) {
   if (taken)
     show(*taken);
   else
     fault_ = fault_shown(taken.error());
-  ready_ = what == Doing::trying && came_in(taken);
+  ready_ = doing_ == Doing::trying && came_in(taken);
   emit changed();
 }
 

@@ -86,7 +86,7 @@ class OldTable : public QObject {
   void was_read(Result<CsvTable> table);
   void try_out();
   void write();
-  void take(Doing what, const Result<exchange::TableTaken>& taken);
+  void take(const Result<exchange::TableTaken>& taken);
   void wrote(bool still_open, const Result<exchange::TableTaken>& taken);
   void show_columns();
   void was_changed();

@@ -16,11 +16,6 @@ constexpr int months = 36;
 constexpr int runs = 2000;
 constexpr double per_cent = 100;
 
-QString month_in_full(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMMM yyyy"));
-}
-
 QString seed_told(const report::TargetTold& told) {
   if (!told.plan.latest)
     return PlanTargets::tr("No sowing from today on reaches it: choose a later month, a smaller "
