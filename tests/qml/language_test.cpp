@@ -295,6 +295,37 @@ TEST_F(InLanguage, ADayThatWasWrittenStaysTheSameDay) {
   EXPECT_EQ(read_day(form.valueOf("on")).value(), day);
 }
 
+TEST_F(InLanguage, EveryDayOfAFormIsOne) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  auto* speech = shown.session().speech();
+  const auto& standing = shown.session().standing();
+  const auto seed = shown.lot_with(Kind::batch, book::State::judged_filled).lot.code;
+  const auto day = Date::of(2026, 3, 9).value();
+  const auto plant_for = [&](const char* deed) {
+    for (const auto& plant : standing.registers.plants)
+      if (deed_named(deed)->fits({&standing, shown.session().today(), plant.code}))
+        return plant.code;
+    throw std::runtime_error("no plant of the demo's season fits");
+  };
+  for (const auto& [deed, field, code] : {std::tuple("new cone", "seen", plant_for("new cone")),
+                                          {"new pollen", "collected", plant_for("new pollen")},
+                                          {"correct plant", "acquired", plant_for("new cone")},
+                                          {"add paper", "issued", plant_for("new cone")},
+                                          {"store", "from", seed},
+                                          {"store", "to", seed}}) {
+    speech->set_language("en");
+    Form form;
+    form.setProperty("session", QVariant::fromValue(&shown.session()));
+    form.setProperty("code", QString::fromStdString(code.text()));
+    form.setProperty("deed", deed);
+    const auto english = window::shown(day);
+    form.set(field, english);
+    speech->set_language("es");
+    EXPECT_NE(window::shown(day), english);
+    EXPECT_EQ(form.valueOf(field), window::shown(day)) << deed << ": " << field;
+  }
+}
+
 TEST_F(InLanguage, OriginsAreSaidWhereverTheyStand) {
   ShownWindow shown(With::demo_season, {1280, 800});
   shown.session().speech()->set_language("es");
