@@ -101,7 +101,6 @@ void PlanAhead::set_sowings(bool counted) {
 
 void PlanAhead::reckon() {
   ask(
-      runs,
       [today = session_ == nullptr ? Date() : session_->today(), months = horizon_,
        sowings = sowings_](store::Reading& reading,
                            Course& course) -> Result<std::shared_ptr<const Drawn>> {
@@ -109,10 +108,7 @@ void PlanAhead::reckon() {
                                             report::assumptions_in(reading.registers()));
         if (sowings)
           report::add_sowings(input, reading, {true, true});
-        auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
-                                                    course.done = done;
-                                                    return course.go_on();
-                                                  }});
+        auto forecast = plan::forecast_of(input, futures(runs, course));
         if (!forecast)
           return refuse(forecast.error());
         auto ranges = ranges_of(*forecast);

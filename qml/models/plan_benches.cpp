@@ -35,7 +35,6 @@ void PlanBenches::kept() {
 
 void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
   ask(
-      runs,
       [today = session_ == nullptr ? Date() : session_->today(),
        drawn = std::move(drawn)](store::Reading& reading, Course& course) -> Result<Answer> {
         const auto registers = reading.registers();
@@ -49,10 +48,7 @@ void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
         if (!answer.drawn) {
           auto input = report::forecast_input(reading, today, months_placed,
                                               report::assumptions_in(registers));
-          auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
-                                                      course.done = done;
-                                                      return course.go_on();
-                                                    }});
+          auto forecast = plan::forecast_of(input, futures(runs, course));
           if (!forecast) {
             answer.fault = forecast.error();
             return answer;

@@ -138,7 +138,6 @@ void PlanOtherwise::forget(int change) {
 
 void PlanOtherwise::reckon() {
   ask(
-      runs,
       [today = session_ == nullptr ? Date() : session_->today(),
        supposition = supposition_](store::Reading& reading, Course& course) -> Result<Answer> {
         Answer answer;
@@ -154,10 +153,7 @@ void PlanOtherwise::reckon() {
           return answer;
         }
         answer.told = supposed->told;
-        auto compared = plan::compare(answer.present, supposed->input, {runs, 1, 0, [&](int done) {
-                                                                          course.done = done;
-                                                                          return course.go_on();
-                                                                        }});
+        auto compared = plan::compare(answer.present, supposed->input, futures(runs, course));
         if (compared)
           answer.compared = *std::move(compared);
         else
