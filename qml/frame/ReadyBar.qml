@@ -170,16 +170,30 @@ Rectangle {
                     Accessible.name: qsTr("Undo: %1").arg(bar.session.told)
                     onClicked: bar.session.undo()
                 }
-                Say {
+                Column {
                     id: told
 
-                    objectName: "lastTold"
                     width: parent.width - end.width - 8 - (undo.visible ? undo.width + 8 : 0)
                     anchors.verticalCenter: parent.verticalCenter
-                    horizontalAlignment: bar.tall ? bar.edge : bar.farEdge
-                    text: bar.session.underway !== "" ? bar.session.underway : bar.session.fault !== "" ? bar.session.fault : bar.session.told !== "" ? qsTr("last: %1").arg(bar.session.told) : ""
-                    color: bar.session.fault !== "" && bar.session.underway === "" ? Look.lost : Look.quiet
-                    Accessible.role: Accessible.AlertMessage
+
+                    Say {
+                        objectName: "lastTold"
+                        width: parent.width
+                        visible: text !== ""
+                        horizontalAlignment: bar.tall ? bar.edge : bar.farEdge
+                        text: bar.session.underway !== "" ? bar.session.underway : bar.session.fault === "" && bar.session.told !== "" ? qsTr("last: %1").arg(bar.session.told) : ""
+                        color: Look.quiet
+                        Accessible.role: Accessible.AlertMessage
+                    }
+                    Say {
+                        objectName: "barFault"
+                        width: parent.width
+                        visible: text !== ""
+                        horizontalAlignment: bar.tall ? bar.edge : bar.farEdge
+                        text: bar.session.fault
+                        color: Look.lost
+                        Accessible.role: Accessible.AlertMessage
+                    }
                 }
             }
         }

@@ -18,7 +18,7 @@ namespace coneline::window {
 
 /// How far long work has come; shared with the thread that does it.
 struct Course {
-  std::atomic<double> done = 0; ///< of 1 where nothing else is said
+  std::atomic<double> done = 0; ///< of 1; 0 where nobody can say
   std::atomic<bool> stop = false;
   [[nodiscard]] bool go_on() const { return !stop; }
 };

@@ -87,7 +87,8 @@ void Beginning::begin(const std::filesystem::path& path, std::function<std::vect
     else
       session->set_fault(faults.front());
   };
-  session_->work_long(tr("The season comes into a new book …"), nullptr, std::move(make), came_in);
+  session_->work_long(tr("The season comes into a new book …"), Touches::nothing, nullptr,
+                      std::move(make), came_in);
 }
 
 void Beginning::refuse_with(const std::vector<Fault>& faults) {

@@ -4,7 +4,6 @@
 #include "wording.h"
 
 #include <QDateTime>
-#include <QLocale>
 
 namespace coneline::window {
 
@@ -75,11 +74,12 @@ void BookCopies::bring_back(std::function<Result<void>(const std::filesystem::pa
 }
 
 void BookCopies::brought_back(const QString& path, const Result<void>& done) {
+  if (path != path_)
+    return; // another book's copies are looked at meanwhile
   if (done)
     told_ = tr("The book was put back. What stood there is kept.");
   else
     fault_ = fault_shown(done.error());
-  path_ = path;
   read_anew();
 }
 

@@ -109,7 +109,7 @@ Form::Given Form::given(const QString& field, const QString& value) const {
 
 void Form::renew(const QString& field, const QString& value) {
   auto kept = by_hand_;
-  kept[field] = {value, [value] { return value; }};
+  kept[field] = given(field, value);
   begin();
   put_back(kept);
 }

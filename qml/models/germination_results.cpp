@@ -2,6 +2,7 @@
 #include "germination_results.h"
 
 #include "core/report/cross_chart.h"
+#include "core/report/cross_said.h"
 #include "core/report/report_file.h"
 #include "labels/print/report_pdf.h"
 #include "wording.h"
@@ -36,6 +37,10 @@ QVariantList points_of(const std::vector<report::CurvePoint>& curve) {
   for (const auto& [day, share] : curve)
     points << QPointF(day, 100 * share);
   return points;
+}
+
+QString name_shown(const report::CrossReport& cross) {
+  return text(report::name_said(cross, work::Days::as_read));
 }
 
 QString alike_of(const report::CrossReport& cross) {
@@ -86,7 +91,7 @@ void GerminationResults::show() {
     for (const auto place : report_->ranking) {
       const auto& cross = report_->crosses[place];
       const auto& final = cross.figures.final;
-      rows.push_back({origin_shown(cross.name), text(cross.taxon),
+      rows.push_back({name_shown(cross), text(cross.taxon),
                       phrased_n(std::int64_t(cross.trays.size()), "{1} of {2} sown, {0} tray",
                                 "{1} of {2} sown, {0} trays", shown(cross.figures.germinated),
                                 shown(cross.figures.sown)),
@@ -129,7 +134,7 @@ const report::CrossReport* GerminationResults::cross() const {
 }
 
 QString GerminationResults::name() const {
-  return cross() ? origin_shown(cross()->name) : QString();
+  return cross() ? name_shown(*cross()) : QString();
 }
 
 QString GerminationResults::told() const {

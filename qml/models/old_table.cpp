@@ -135,7 +135,7 @@ void OldTable::read(const QString& path) {
   was_changed();
   table_.reset();
   show_columns();
-  begin(Doing::reading);
+  begin(Doing::reading, std::make_shared<Course>());
   aside_.run([path = Session::path_of(path)] { return exchange::read_old_table_file(path, {}); },
              [this](Result<CsvTable> table) {
                end();
@@ -263,10 +263,10 @@ void OldTable::stop() {
     course_->stop = true;
 }
 
-void OldTable::begin(Doing what) {
+void OldTable::begin(Doing what, std::shared_ptr<Course> course) {
   ready_ = false;
   doing_ = what;
-  course_ = std::make_shared<Course>();
+  course_ = std::move(course);
   look_.start();
   emit changed();
   emit progressed();
@@ -279,37 +279,32 @@ void OldTable::end() {
 }
 
 void OldTable::try_out() {
-  begin(Doing::trying);
+  begin(Doing::trying, std::make_shared<Course>());
   aside_.run(taking_in({*table_, match_, exchange::Import::dry_run}, *session_, course_),
              [this, of = session_->path()](const Result<exchange::TableTaken>& taken) {
                end();
                if (session_->path() == of)
-                 take(Doing::trying, taken);
+                 take(taken);
              });
 }
 
 void OldTable::write() {
-  if (!session_->underway().isEmpty()) {
-    fault_ = tr("Wait until this is done: %1").arg(session_->underway());
-    emit changed();
-    return;
-  }
-  begin(Doing::writing);
-  session_->work_long(tr("%1 comes into the book …").arg(file()), course_,
-                      taking_in({*table_, match_, exchange::Import::write}, *session_, course_),
-                      [self = QPointer(this), session = session_, of = session_->path(),
-                       file = file()](const Result<exchange::TableTaken>& taken) {
-                        // What came into a book that was closed meanwhile is seen when it is opened
-                        // again.
-                        const bool open = session->path() == of;
-                        if (open && came_in(taken))
-                          tell(*session, file, *taken);
-                        if (self)
-                          self->wrote(open, taken);
-                        else if (open && !came_in(taken))
-                          session->set_fault(taken ? taken->faults.listed().front()
-                                                   : taken.error());
-                      });
+  const auto course = std::make_shared<Course>();
+  const auto wrote = [self = QPointer(this), session = session_, of = session_->path(),
+                      file = file()](const Result<exchange::TableTaken>& taken) {
+    // What came into a book that was closed meanwhile is seen when it is opened again.
+    const bool open = session->path() == of;
+    if (open && came_in(taken))
+      tell(*session, file, *taken);
+    if (self)
+      self->wrote(open, taken);
+    else if (open && !came_in(taken))
+      session->set_fault(taken ? taken->faults.listed().front() : taken.error());
+  };
+  if (session_->work_long(tr("%1 comes into the book …").arg(file()), Touches::open_book, course,
+                          taking_in({*table_, match_, exchange::Import::write}, *session_, course),
+                          wrote))
+    begin(Doing::writing, course);
 }
 
 void OldTable::wrote(bool still_open, const Result<exchange::TableTaken>& taken) {
@@ -317,7 +312,7 @@ void OldTable::wrote(bool still_open, const Result<exchange::TableTaken>& taken)
   if (!still_open)
     return;
   if (!came_in(taken)) {
-    take(Doing::writing, taken);
+    take(taken);
     return;
   }
   said_ = QStringList{told_of(file(), *taken)};
@@ -326,12 +321,12 @@ void OldTable::wrote(bool still_open, const Result<exchange::TableTaken>& taken)
   show_columns();
 }
 
-void OldTable::take(Doing what, const Result<exchange::TableTaken>& taken) {
+void OldTable::take(const Result<exchange::TableTaken>& taken) {
   if (taken)
     show(*taken);
   else
     fault_ = fault_shown(taken.error());
-  ready_ = what == Doing::trying && came_in(taken);
+  ready_ = doing_ == Doing::trying && came_in(taken);
   emit changed();
 }
 

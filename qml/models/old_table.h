@@ -81,12 +81,12 @@ class OldTable : public QObject {
   [[nodiscard]] bool writing() const { return busy() && doing_ == Doing::writing; }
   /// Nothing of the match can be changed.
   [[nodiscard]] bool fixed() const { return reading() || writing(); }
-  void begin(Doing what);
+  void begin(Doing what, std::shared_ptr<Course> course);
   void end();
   void was_read(Result<CsvTable> table);
   void try_out();
   void write();
-  void take(Doing what, const Result<exchange::TableTaken>& taken);
+  void take(const Result<exchange::TableTaken>& taken);
   void wrote(bool still_open, const Result<exchange::TableTaken>& taken);
   void show_columns();
   void was_changed();

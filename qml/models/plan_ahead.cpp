@@ -54,33 +54,34 @@ std::vector<std::vector<plan::Likely>> ranges_of(const plan::Forecast& forecast)
   return ranges;
 }
 
-} // namespace
-
-QString PlanAhead::group_of(Shown shown) {
+/// What stands as one group.
+QString group_of(Shown shown) {
   switch (shown) {
   case Shown::into:
-    return tr("Plants into pots");
+    return PlanAhead::tr("Plants into pots");
   case Shown::standing:
-    return tr("Plants standing");
+    return PlanAhead::tr("Plants standing");
   case Shown::mix:
-    return tr("Finished mix");
+    return PlanAhead::tr("Finished mix");
   case Shown::part:
-    return tr("Parts of the mixes");
+    return PlanAhead::tr("Parts of the mixes");
   case Shown::square_metres:
-    return tr("Bench by light");
+    return PlanAhead::tr("Bench by light");
   case Shown::load:
-    return tr("Load by light");
+    return PlanAhead::tr("Load by light");
   case Shown::ready:
-    return tr("Ready, by cross");
+    return PlanAhead::tr("Ready, by cross");
   case Shown::place_metres:
-    return tr("Bench by place");
+    return PlanAhead::tr("Bench by place");
   case Shown::place_load:
-    return tr("Load by place");
+    return PlanAhead::tr("Load by place");
   case Shown::unplaced_metres:
-    return tr("Without a place yet");
+    return PlanAhead::tr("Without a place yet");
   }
   return {};
 }
+
+} // namespace
 
 PlanAhead::PlanAhead(QObject* parent)
     : PlanPart(parent), rows_({"group", "name", "unit", "happens", "low", "middle", "high",
@@ -100,7 +101,6 @@ void PlanAhead::set_sowings(bool counted) {
 
 void PlanAhead::reckon() {
   ask(
-      runs,
       [today = session_ == nullptr ? Date() : session_->today(), months = horizon_,
        sowings = sowings_](store::Reading& reading,
                            Course& course) -> Result<std::shared_ptr<const Drawn>> {
@@ -108,10 +108,7 @@ void PlanAhead::reckon() {
                                             report::assumptions_in(reading.registers()));
         if (sowings)
           report::add_sowings(input, reading, {true, true});
-        auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
-                                                    course.done = done;
-                                                    return course.go_on();
-                                                  }});
+        auto forecast = plan::forecast_of(input, futures(runs, course));
         if (!forecast)
           return refuse(forecast.error());
         auto ranges = ranges_of(*forecast);

@@ -28,8 +28,6 @@ class PlanAhead : public PlanPart {
   void set_horizon(int months);
   /// Whether seed at hand and seed of ripening cones is counted in.
   void set_sowings(bool counted);
-  /// What stands as one group, such as "Finished mix".
-  static QString group_of(plan::Shown shown);
   void open(int row);      ///< -1: none
   void look_at(int month); ///< of the row that is open; -1: none
 

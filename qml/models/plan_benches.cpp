@@ -35,7 +35,6 @@ void PlanBenches::kept() {
 
 void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
   ask(
-      runs,
       [today = session_ == nullptr ? Date() : session_->today(),
        drawn = std::move(drawn)](store::Reading& reading, Course& course) -> Result<Answer> {
         const auto registers = reading.registers();
@@ -49,10 +48,7 @@ void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
         if (!answer.drawn) {
           auto input = report::forecast_input(reading, today, months_placed,
                                               report::assumptions_in(registers));
-          auto forecast = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
-                                                      course.done = done;
-                                                      return course.go_on();
-                                                    }});
+          auto forecast = plan::forecast_of(input, futures(runs, course));
           if (!forecast) {
             answer.fault = forecast.error();
             return answer;
@@ -74,15 +70,12 @@ void PlanBenches::reckon_with(std::shared_ptr<const Drawn> drawn) {
 }
 
 void PlanBenches::take(Answer answer) {
+  tell_pins(answer.pinned); // they are known whether or not a placing is found
   if (stopped() && !answer.placing && answer_)
     return; // nothing was found by then: what was told before stays
   answer_ = std::move(answer);
   if (answer_->fault)
     blame(*answer_->fault);
-  std::vector<Rows::Row> pins;
-  for (const auto& [code, place] : answer_->pinned)
-    pins.push_back({text(code.text()), text(place)});
-  pins_.replace(std::move(pins));
   place_names_.clear();
   for (const auto& place : session_->standing().registers.places)
     if (place.square_metres() > 0)
@@ -102,6 +95,13 @@ void PlanBenches::take(Answer answer) {
   if (opened() < 0)
     opened_.reset();
   tell_stands();
+}
+
+void PlanBenches::tell_pins(const std::map<Code, std::string>& pinned) {
+  std::vector<Rows::Row> rows;
+  for (const auto& [code, place] : pinned)
+    rows.push_back({text(code.text()), text(place)});
+  pins_.replace(std::move(rows));
 }
 
 void PlanBenches::tell_todo() {

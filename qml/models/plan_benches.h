@@ -67,6 +67,7 @@ class PlanBenches : public PlanPart {
   };
   void reckon_with(std::shared_ptr<const Drawn> drawn);
   void take(Answer answer);
+  void tell_pins(const std::map<Code, std::string>& pinned);
   void tell_todo();
   void tell_places();
   void tell_stands();

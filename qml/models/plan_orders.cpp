@@ -62,7 +62,6 @@ void PlanOrders::kept() {
 
 void PlanOrders::reckon_with(std::shared_ptr<const plan::Forecast> forecast) {
   ask(
-      runs,
       [today = session_ == nullptr ? Date() : session_->today(),
        forecast = std::move(forecast)](store::Reading& reading, Course& course) -> Result<Answer> {
         const auto registers = reading.registers();
@@ -72,10 +71,7 @@ void PlanOrders::reckon_with(std::shared_ptr<const plan::Forecast> forecast) {
         if (!answer.forecast) {
           const auto input =
               report::forecast_input(reading, today, months, report::assumptions_in(registers));
-          auto drawn = plan::forecast_of(input, {runs, 1, 0, [&](int done) {
-                                                   course.done = done;
-                                                   return course.go_on();
-                                                 }});
+          auto drawn = plan::forecast_of(input, futures(runs, course));
           if (!drawn) {
             answer.fault = drawn.error();
             return answer;

@@ -6,7 +6,6 @@
 #include "core/report/forecast_paper.h"
 #include "core/report/sowings_input.h"
 #include "deeds/answers.h"
-#include "plan_ahead.h"
 #include "plan_words.h"
 #include "wording.h"
 
@@ -108,13 +107,15 @@ bool PlanOtherwise::suppose(const QString& kind, const QVariantMap& typed) {
     return refuse_entry(change.error());
   auto more = supposition_;
   more.push_back(*change);
-  auto rows = changes_.rows();
-  rows.push_back({tr("change %1").arg(shown(std::int64_t(more.size())))});
+  std::vector<Rows::Row> rows;
   if (present_) {
     const auto supposed = plan::suppose(*present_, more);
     if (!supposed)
       return refuse_entry(supposed.error());
     rows = rows_of(supposed->told);
+  } else {
+    rows = changes_.rows();
+    rows.push_back({tr("change %1").arg(shown(std::int64_t(more.size())))});
   }
   supposition_ = std::move(more);
   changes_.replace(std::move(rows));
@@ -137,7 +138,6 @@ void PlanOtherwise::forget(int change) {
 
 void PlanOtherwise::reckon() {
   ask(
-      runs,
       [today = session_ == nullptr ? Date() : session_->today(),
        supposition = supposition_](store::Reading& reading, Course& course) -> Result<Answer> {
         Answer answer;
@@ -153,10 +153,7 @@ void PlanOtherwise::reckon() {
           return answer;
         }
         answer.told = supposed->told;
-        auto compared = plan::compare(answer.present, supposed->input, {runs, 1, 0, [&](int done) {
-                                                                          course.done = done;
-                                                                          return course.go_on();
-                                                                        }});
+        auto compared = plan::compare(answer.present, supposed->input, futures(runs, course));
         if (compared)
           answer.compared = *std::move(compared);
         else
@@ -210,8 +207,8 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
         continue;
       const auto last = std::min(dates.size(), (year + 1) * 12) - 1;
       years.push_back(
-          {PlanAhead::group_of(kind) + QStringLiteral(", ") + plan_unit(kind) +
-               QStringLiteral(": ") + text(report::name_said(series.name)),
+          {text(report::heading_of(kind)) + QStringLiteral(": ") +
+               text(report::name_said(series.name)),
            month_shown(dates[year * 12]) + QStringLiteral(" – ") + month_shown(dates[last]),
            plan_range(kind, sums.present, decimals), plan_range(kind, sums.supposed, decimals),
            signed_value(kind, sums.mean_difference(), decimals)});

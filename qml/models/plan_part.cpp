@@ -47,15 +47,14 @@ void PlanPart::stop() {
 }
 
 double PlanPart::done() const {
-  return course_ && of_ > 0 ? course_->done / of_ : 0;
+  return course_ ? course_->done.load() : 0;
 }
 
-bool PlanPart::begin(int of) {
+bool PlanPart::begin() {
   if (session_ == nullptr || !session_->is_open())
     return false;
   stop();
   course_ = std::make_shared<Course>();
-  of_ = of;
   busy_ = true;
   stopped_ = false;
   look_.start();
@@ -68,6 +67,13 @@ void PlanPart::end() {
   look_.stop();
   stopped_ = course_ && course_->stop;
   fault_.clear();
+}
+
+plan::ForecastRuns PlanPart::futures(int runs, Course& course) {
+  return {runs, 1, 0, [runs, &course](int done) {
+            course.done = static_cast<double>(done) / runs;
+            return course.go_on();
+          }};
 }
 
 void PlanPart::blame(const Fault& fault) {

@@ -5,6 +5,7 @@
 // they tell. An answer that arrives after its book was closed is forgotten.
 
 #include "aside.h"
+#include "core/plan/forecast.h"
 #include "core/report/plan_paper.h"
 #include "session.h"
 
@@ -56,10 +57,10 @@ class PlanPart : public QObject {
   virtual void kept() { reckon(); }
 
   /// `ask` takes a store::Reading& and the Course on another thread; `take` what its Result holds.
-  /// A fault is blamed. `of`: what `done` of the course runs to.
+  /// A fault is blamed.
   template <class Ask, class Take>
-  void ask(int of, Ask ask, Take take) {
-    if (!begin(of))
+  void ask(Ask ask, Take take) {
+    if (!begin())
       return;
     aside_.ask(
         session_->path().toStdString(),
@@ -76,6 +77,8 @@ class PlanPart : public QObject {
           emit progressed();
         });
   }
+  /// So many futures, always the same ones; `course` hears how far they are and can stop them.
+  static plan::ForecastRuns futures(int runs, Course& course);
   /// What stands as the fault of the whole part, until something newer is asked. Of what was
   /// stopped there is none to tell.
   void blame(const Fault& fault);
@@ -96,13 +99,12 @@ class PlanPart : public QObject {
   QString entry_fault_;
 
  private:
-  bool begin(int of);
+  bool begin();
   void end();
   void book_changed();
 
   bool busy_ = false;
   bool stopped_ = false;
-  int of_ = 0;
   std::shared_ptr<Course> course_;
   QString fault_;
   QString saved_;

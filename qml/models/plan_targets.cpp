@@ -16,11 +16,6 @@ constexpr int months = 36;
 constexpr int runs = 2000;
 constexpr double per_cent = 100;
 
-QString month_in_full(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMMM yyyy"));
-}
-
 QString seed_told(const report::TargetTold& told) {
   if (!told.plan.latest)
     return PlanTargets::tr("No sowing from today on reaches it: choose a later month, a smaller "
@@ -67,7 +62,6 @@ PlanTargets::PlanTargets(QObject* parent)
 
 void PlanTargets::reckon() {
   ask(
-      0, // each target is a search of its own; nobody knows how many forecasts it takes
       [today = session_ == nullptr ? Date() : session_->today()](store::Reading& reading,
                                                                  Course& course) -> Result<Answer> {
         const auto registers = reading.registers();
@@ -83,6 +77,7 @@ void PlanTargets::reckon() {
           return answer;
         const auto input =
             report::forecast_input(reading, today, months, report::assumptions_in(registers));
+        // Each target is a search of its own; nobody knows how many forecasts it takes.
         const plan::ForecastRuns wanted{runs, 1, 0, [&](int) { return course.go_on(); }};
         const auto held = report::seed_at_hand(reading, registers, today);
         for (const auto& target : records.targets) {

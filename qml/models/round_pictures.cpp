@@ -150,14 +150,14 @@ void RoundPictures::tell_found() {
   for (const auto& each : found_.not_seen)
     rest.push_back(
         {tr("Not seen"), text(each.code.text()),
-         origin_shown(each.origin) + ", " + place(each.place) +
+         text(each.origin) + ", " + place(each.place) +
              (each.last_seen ? tr(", last seen on %1").arg(shown(*each.last_seen)) : QString())});
   for (const auto& each : found_.unplaced)
     rest.push_back({tr("Read, but of nothing here"), text(each.text),
                     text(each.why) + " (" + text(each.source) + ")"});
   for (const auto& each : found_.seen)
     rest.push_back({tr("Seen"), text(each.code.text()),
-                    origin_shown(each.origin) + ", " + place(each.place) + ", " + shown(each.on)});
+                    text(each.origin) + ", " + place(each.place) + ", " + shown(each.on)});
   rest_.replace(std::move(rest));
   emit told();
 }

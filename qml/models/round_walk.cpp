@@ -86,7 +86,7 @@ void RoundWalk::tell_trays() {
                          : !tray.holds ? tr("ended since")
                          : ended()     ? tr("not found")
                                        : QString();
-      rows.push_back({text(tray.code.text()), origin_shown(tray.origin), named(tray.place),
+      rows.push_back({text(tray.code.text()), text(tray.origin), named(tray.place),
                       tray.moved ? state + (state.isEmpty() ? "" : ", ") + tr("moved") : state,
                       tray.seen});
     }
@@ -104,7 +104,7 @@ void RoundWalk::tell_to_come() {
       if (tray.planned && !tray.seen && tray.holds) {
         if (view_->next == tray.code)
           next = rows.size();
-        rows.push_back({text(tray.code.text()), origin_shown(tray.origin), named(tray.place)});
+        rows.push_back({text(tray.code.text()), text(tray.origin), named(tray.place)});
       }
   std::ranges::rotate(rows, rows.begin() + static_cast<std::ptrdiff_t>(next));
   to_come_.replace(std::move(rows));

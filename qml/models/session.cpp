@@ -118,30 +118,46 @@ void Session::close() {
   emit toldChanged();
 }
 
-bool Session::begin_long(const QString& said, std::shared_ptr<Course> course) {
-  if (!underway_.isEmpty())
+Fault Session::wait_for_it() const {
+  return book_fault(phrase("Wait until this is done: {}", underway_));
+}
+
+bool Session::may_begin_long() {
+  if (underway_.isEmpty())
+    return true;
+  set_fault(wait_for_it());
+  return false;
+}
+
+bool Session::begin_long(const QString& said, Touches touches, std::shared_ptr<Course> course) {
+  if (!may_begin_long())
     return false;
   course_ = std::move(course);
   underway_ = said;
+  if (touches == Touches::open_book)
+    written_ = path();
   emit underwayChanged();
   return true;
 }
 
 void Session::end_long() {
+  if (fault_ == fault_shown(wait_for_it()))
+    forgetFault();
   course_.reset();
   underway_.clear();
+  written_.clear();
   emit underwayChanged();
 }
 
 bool Session::replace_file(const QString& path, const QString& said,
                            std::function<Result<void>()> work,
                            std::function<void(const Result<void>&)> take) {
-  if (!underway_.isEmpty())
+  if (!may_begin_long())
     return false;
   replacing_ = true;
   if (is_open())
     close(); // before the work begins, which wants the file for itself
-  return work_long(said, nullptr, std::move(work),
+  return work_long(said, Touches::nothing, nullptr, std::move(work),
                    [this, path, take = std::move(take)](const Result<void>& done) {
                      replacing_ = false;
                      openBook(path);
@@ -171,9 +187,16 @@ bool Session::take(Result<store::Book> book) {
   return true;
 }
 
-Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Book&)>& act) {
+std::optional<Fault> Session::unwritable() const {
   if (!book_)
-    return refuse(book_fault("no book is open", "Open a book first."));
+    return book_fault("no book is open", "Open a book first.");
+  // Another book may have been opened meanwhile.
+  return written_.isEmpty() || written_ != path() ? std::nullopt : std::optional(wait_for_it());
+}
+
+Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Book&)>& act) {
+  if (auto why = unwritable())
+    return refuse(*std::move(why));
   auto done = act(*book_);
   if (!done)
     return done;
@@ -185,14 +208,14 @@ Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Bo
 }
 
 Result<void> Session::keep(const std::function<Result<void>(store::Writing&)>& keep) {
-  if (!book_)
-    return refuse(book_fault("no book is open", "Open a book first."));
+  if (auto why = unwritable())
+    return refuse(*std::move(why));
   return book_->write(keep);
 }
 
 Result<void> Session::keep(const std::function<Result<void>(store::Book&)>& act) {
-  if (!book_)
-    return refuse(book_fault("no book is open", "Open a book first."));
+  if (auto why = unwritable())
+    return refuse(*std::move(why));
   return act(*book_);
 }
 

@@ -39,6 +39,9 @@ struct Standing {
   [[nodiscard]] bool knows(const Code& code) const;
 };
 
+/// What long work writes to while it goes on.
+enum class Touches { nothing, open_book };
+
 class Session : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -70,8 +73,6 @@ class Session : public QObject {
   Q_INVOKABLE bool makeBook(const QString& path, const QString& nursery);
   /// Lets go of the book that is open.
   void close();
-  /// False while the book's file is being replaced; `fault` then says so, and no book is opened.
-  bool may_open();
   /// Where a new book would be put unless another path is typed.
   Q_INVOKABLE static QString usualPath();
   /// A path as it was typed, or dropped as a file: address.
@@ -103,6 +104,9 @@ class Session : public QObject {
   /// For what is looked at after the book was read anew.
   [[nodiscard]] std::shared_ptr<const Standing> kept_standing() const { return standing_; }
 
+  // While long work writes to the book, nothing else does: it is refused at once, and what is to
+  // be waited for is said.
+
   /// Does something in the book through `act`; afterwards what stands is read anew.
   Result<work::Done> act(const std::function<Result<work::Done>(store::Book&)>& act);
 
@@ -124,10 +128,11 @@ class Session : public QObject {
 
   /// Does long work aside from the window's thread, whatever page is looked at meanwhile; it is
   /// told to stop when the window goes. `take` gets what came of it on the window's thread. False,
-  /// and nothing is done, while there is other such work.
+  /// and nothing is done, while there is other such work; `fault` then says what to wait for.
   template <class Work, class Take>
-  bool work_long(const QString& said, std::shared_ptr<Course> course, Work work, Take take) {
-    if (!begin_long(said, std::move(course)))
+  bool work_long(const QString& said, Touches touches, std::shared_ptr<Course> course, Work work,
+                 Take take) {
+    if (!begin_long(said, touches, std::move(course)))
       return false;
     long_work_.run(std::move(work), [this, take = std::move(take)](auto answer) mutable {
       end_long();
@@ -158,8 +163,14 @@ class Session : public QObject {
 
  private:
   bool take(Result<store::Book> book);
-  bool begin_long(const QString& said, std::shared_ptr<Course> course);
+  /// False while the book's file is being replaced; `fault` then says so, and no book is opened.
+  bool may_open();
+  [[nodiscard]] Fault wait_for_it() const;
+  bool may_begin_long();
+  bool begin_long(const QString& said, Touches touches, std::shared_ptr<Course> course);
   void end_long();
+  /// Why nothing can be written now; nothing where it can be.
+  [[nodiscard]] std::optional<Fault> unwritable() const;
   void recall_last();
   void tell_stations();
 
@@ -171,6 +182,7 @@ class Session : public QObject {
   std::vector<book::EntryId> undo_; ///< what `undo` reverses, in the order they were entered
   QString fault_;
   QString underway_;
+  QString written_;                ///< the path of the book that this writes to, if any
   std::shared_ptr<Course> course_; ///< of what is underway, where it can be stopped
   bool replacing_ = false;
   Aside long_work_{nullptr};

@@ -36,7 +36,7 @@ class Spoken final : public Language {
     return QString::fromStdString(written).replace('.', QLocale().decimalPoint()).toStdString();
   }
   [[nodiscard]] std::string code() const override {
-    return translated ? QLocale().name().left(2).toStdString() : Language::code();
+    return translated ? plain(spanish) : Language::code();
   }
   [[nodiscard]] UnitSystem units() const override { return system; }
 

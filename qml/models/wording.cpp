@@ -26,7 +26,8 @@ QString phrased_of(std::string_view english) {
 
 QString fault_shown(const Fault& fault) {
   auto told = text(fault.text());
-  if (!told.isEmpty() && !fault.where) // else it begins with a file's name
+  const bool begins_with_file = fault.where && !fault.where->file.empty();
+  if (!told.isEmpty() && !begins_with_file)
     told.front() = told.front().toUpper();
   return told;
 }
@@ -42,6 +43,9 @@ QString day_format(QLocale::FormatType type) {
              ? format
              : format.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
 }
+QString month_as(Date month, const QString& format) {
+  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1), format);
+}
 } // namespace
 
 QString shown(Date day) {
@@ -51,8 +55,11 @@ QString shown(Date day) {
 }
 
 QString month_shown(Date month) {
-  return QLocale().toString(QDate(month.year(), static_cast<int>(month.month()), 1),
-                            QStringLiteral("MMM yy"));
+  return month_as(month, QStringLiteral("MMM yy"));
+}
+
+QString month_in_full(Date month) {
+  return month_as(month, QStringLiteral("MMMM yyyy"));
 }
 
 QString shown(std::int64_t count) {

@@ -49,6 +49,7 @@ QString origin_shown(const std::string& name);
 QString shown(Date day);
 /// The month of a day, in short.
 QString month_shown(Date month);
+QString month_in_full(Date month);
 QString shown(std::int64_t count);
 QString shown(double value, int decimals);
 /// With its unit, in the units people reckon in: "1.2 m²", "12.9 ft²".

@@ -120,11 +120,37 @@ TEST_F(CopiesAtTheWindow, WhyItDidNotGoBackIsKnownWhereverOneIs) {
   EXPECT_EQ(taxa(shown), 2U) << "the book is as it was";
 }
 
+TEST_F(CopiesAtTheWindow, APathThatIsChosenMeanwhileStays) {
+  ShownWindow shown(With::no_book, {1280, 800});
+  const auto book = QString::fromStdString(path.string());
+  const auto other = QString::fromStdString(scratch.at("other.coneline").string());
+  BookCopies copies;
+  copies.setProperty("session", QVariant::fromValue(&shown.session()));
+  copies.set_path(book);
+  shown.settle();
+  ASSERT_GT(copies.rows()->size(), 0);
+  {
+    const Held held;
+    copies.restore(copies.rows()->value(0, "file").toString());
+    copies.set_path(other);
+  }
+  shown.settle();
+  EXPECT_EQ(shown.session().path(), book) << "it was put back";
+  EXPECT_EQ(copies.path(), other);
+  EXPECT_EQ(copies.rows()->size(), 0) << "it has no copies";
+  EXPECT_EQ(copies.told(), "") << "nothing was told of this one";
+}
+
 TEST_F(CopiesAtTheWindow, BringsBackADamagedBookFromTheStart) {
   std::ofstream(path, std::ios::binary | std::ios::trunc) << "spoilt";
   ShownWindow shown(With::no_book, {1280, 800});
   EXPECT_FALSE(shown.session().openBook(QString::fromStdString(path.string())));
   EXPECT_TRUE(shown.session().fault().contains(".copy")) << shown.session().fault().toStdString();
+  shown.settle();
+  const auto says_it = [&](QQuickItem* item) {
+    return item->property("text").toString() == shown.session().fault();
+  };
+  EXPECT_EQ(std::ranges::count_if(shown.items(), says_it), 1) << "once";
   shown.tap("way-copy");
   shown.find("spoiltPath")->setProperty("path", QString::fromStdString(path.string()));
   shown.settle();

@@ -2,8 +2,10 @@
 // Beginning at the real window: an old spreadsheet brought in, the book named, copied and moved,
 // and help where it is needed, by keyboard too.
 #include "qml/models/beginning.h"
+#include "qml/models/book_copies.h"
 #include "qml/models/book_file.h"
 #include "qml/models/old_table.h"
+#include "qml/models/wording.h"
 #include "tests/qml/held.h"
 #include "tests/qml/shown_window.h"
 
@@ -118,14 +120,10 @@ TEST(OldTableInTheWindow, IsReadAsideAndSaysWhatCannotBeRead) {
   EXPECT_EQ(old.columns()->size(), 5);
 }
 
-TEST(OldTableInTheWindow, ComesInWhateverPageIsLookedAt) {
-  ShownWindow shown(With::demo_season, wide);
-  const QTemporaryDir folder;
-  auto& session = shown.session();
-  session.speech()->set_language("en");
-  const auto before = session.standing().lots.size();
+/// A sheet of two rows with nothing wrong, ready to come in.
+std::unique_ptr<OldTable> tried_out(ShownWindow& shown, const QTemporaryDir& folder) {
   auto old = std::make_unique<OldTable>();
-  old->setProperty("session", QVariant::fromValue(&session));
+  old->setProperty("session", QVariant::fromValue(&shown.session()));
   old->read(written(folder, QByteArray(list).replace("x38", "38").constData()));
   shown.settle();
   old->forAll("kind", "tray");
@@ -133,7 +131,17 @@ TEST(OldTableInTheWindow, ComesInWhateverPageIsLookedAt) {
   old->forAll("width", "300");
   old->tryOut();
   shown.settle();
-  ASSERT_TRUE(old->ready()) << old->fault().toStdString();
+  EXPECT_TRUE(old->ready()) << old->fault().toStdString();
+  return old;
+}
+
+TEST(OldTableInTheWindow, ComesInWhateverPageIsLookedAt) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  auto& session = shown.session();
+  session.speech()->set_language("en");
+  const auto before = session.standing().lots.size();
+  auto old = tried_out(shown, folder);
   {
     const Held held;
     old->takeIn();
@@ -153,6 +161,96 @@ TEST(OldTableInTheWindow, ComesInWhateverPageIsLookedAt) {
     EXPECT_FALSE(line.lot.code.kind() == Kind::tray && line.place &&
                  session.standing().registers.place(*line.place).name == "Old bench" &&
                  !line.on_hand.empty());
+}
+
+constexpr auto wait_for_it = "Wait until this is done: old.csv comes into the book …";
+
+Result<void> kept_aside(Session& session) {
+  return session.keep(std::function([](store::Writing&) { return Result<void>(); }));
+}
+
+TEST(OldTableInTheWindow, WhileItComesInNothingElseIsWrittenToTheBook) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  auto& session = shown.session();
+  session.speech()->set_language("en");
+  auto old = tried_out(shown, folder);
+  int written = 0;
+  const auto act = [&](store::Book&) {
+    ++written;
+    return Result<work::Done>(work::Done());
+  };
+  const auto keep = [&](store::Book&) {
+    ++written;
+    return Result<void>();
+  };
+  {
+    const Held held;
+    old->takeIn();
+    const auto entered = session.act(act);
+    ASSERT_FALSE(entered);
+    EXPECT_EQ(fault_shown(entered.error()), wait_for_it);
+    EXPECT_FALSE(session.keep(std::function<Result<void>(store::Book&)>(keep)));
+    EXPECT_FALSE(kept_aside(session));
+    EXPECT_EQ(written, 0);
+    EXPECT_FALSE(session.reverse(1));
+    EXPECT_EQ(session.fault(), wait_for_it);
+    QTest::qWait(60);
+    EXPECT_EQ(shown.find("lastTold")->property("text"), session.underway());
+    ASSERT_NE(shown.find("barFault"), nullptr) << "a fault is seen while work is underway";
+    EXPECT_EQ(shown.find("barFault")->property("text"), session.fault());
+    shown.window().grabWindow().save(QStringLiteral(CONELINE_PICTURES_FOLDER "/bar-waits.png"));
+  }
+  shown.settle();
+  EXPECT_EQ(session.fault(), "") << "there is nothing to wait for any more";
+  EXPECT_EQ(shown.find("barFault"), nullptr);
+  EXPECT_EQ(session.told(), "2 rows of old.csv came in");
+  EXPECT_TRUE(session.act(act));
+  EXPECT_TRUE(session.keep(std::function<Result<void>(store::Book&)>(keep)));
+  EXPECT_TRUE(kept_aside(session));
+  EXPECT_EQ(written, 2);
+}
+
+TEST(OldTableInTheWindow, WhileItComesInAnotherBookIsWrittenTo) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  auto& session = shown.session();
+  const auto into = session.path();
+  auto old = tried_out(shown, folder);
+  const Held held;
+  old->takeIn();
+  ASSERT_TRUE(session.makeBook(folder.filePath("other.coneline"), "Other"));
+  EXPECT_TRUE(kept_aside(session));
+  ASSERT_TRUE(session.openBook(into));
+  EXPECT_FALSE(kept_aside(session)) << "back in the book that it comes into";
+}
+
+TEST(LongWork, SaysWhatToWaitForWhoeverAsksForMore) {
+  ShownWindow shown(With::demo_season, wide);
+  const QTemporaryDir folder;
+  auto& session = shown.session();
+  session.speech()->set_language("en");
+  auto old = tried_out(shown, folder);
+  auto more = tried_out(shown, folder);
+  Beginning beginning;
+  beginning.setProperty("session", QVariant::fromValue(&session));
+  BookCopies copies;
+  copies.setProperty("session", QVariant::fromValue(&session));
+  copies.set_path(session.path());
+  const auto other = folder.filePath("season.coneline");
+  const Held held;
+  old->takeIn();
+  EXPECT_EQ(session.fault(), "");
+  more->takeIn();
+  EXPECT_EQ(session.fault(), wait_for_it);
+  EXPECT_TRUE(more->ready()) << "it can be taken in later";
+  session.forgetFault();
+  beginning.importSeason(QStringLiteral(CONELINE_DEMO_SEASON), other);
+  EXPECT_EQ(session.fault(), wait_for_it);
+  session.forgetFault();
+  copies.restore(folder.filePath("copy"));
+  EXPECT_EQ(session.fault(), wait_for_it);
+  EXPECT_TRUE(session.is_open()) << "the book is not let go of for it";
 }
 
 void click(ShownWindow& shown, const char* name) {

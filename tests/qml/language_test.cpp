@@ -156,6 +156,16 @@ TEST_F(InLanguage, RefusalsAreInSpanish) {
   EXPECT_EQ(done.error().text(), "0 bandejas. Dé al menos uno.");
 }
 
+TEST(FaultShown, BeginsLikeASentenceUnlessAFileIsNamedFirst) {
+  const auto wrong = fault("12 germinated of 10 sown", "Correct it.");
+  EXPECT_EQ(fault_shown(fault("no name", "Write one.")), "No name. Write one.");
+  EXPECT_EQ(fault_shown(wrong.at({"counts.csv", 3, "sown"})).left(10), "counts.csv");
+  for (const auto& where : {Where{{}, 0, "sown"}, {{}, 3, {}}, {{}, 3, "sown"}}) {
+    const auto shown = fault_shown(wrong.at(where));
+    EXPECT_TRUE(shown.front().isUpper()) << shown.toStdString();
+  }
+}
+
 TEST_F(InLanguage, PluralFormsAreRight) {
   ShownWindow shown(With::no_book, {1280, 800});
   shown.session().speech()->set_language("es");
@@ -285,6 +295,37 @@ TEST_F(InLanguage, ADayThatWasWrittenStaysTheSameDay) {
   EXPECT_EQ(read_day(form.valueOf("on")).value(), day);
 }
 
+TEST_F(InLanguage, EveryDayOfAFormIsOne) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  auto* speech = shown.session().speech();
+  const auto& standing = shown.session().standing();
+  const auto seed = shown.lot_with(Kind::batch, book::State::judged_filled).lot.code;
+  const auto day = Date::of(2026, 3, 9).value();
+  const auto plant_for = [&](const char* deed) {
+    for (const auto& plant : standing.registers.plants)
+      if (deed_named(deed)->fits({&standing, shown.session().today(), plant.code}))
+        return plant.code;
+    throw std::runtime_error("no plant of the demo's season fits");
+  };
+  for (const auto& [deed, field, code] : {std::tuple("new cone", "seen", plant_for("new cone")),
+                                          {"new pollen", "collected", plant_for("new pollen")},
+                                          {"correct plant", "acquired", plant_for("new cone")},
+                                          {"add paper", "issued", plant_for("new cone")},
+                                          {"store", "from", seed},
+                                          {"store", "to", seed}}) {
+    speech->set_language("en");
+    Form form;
+    form.setProperty("session", QVariant::fromValue(&shown.session()));
+    form.setProperty("code", QString::fromStdString(code.text()));
+    form.setProperty("deed", deed);
+    const auto english = window::shown(day);
+    form.set(field, english);
+    speech->set_language("es");
+    EXPECT_NE(window::shown(day), english);
+    EXPECT_EQ(form.valueOf(field), window::shown(day)) << deed << ": " << field;
+  }
+}
+
 TEST_F(InLanguage, OriginsAreSaidWhereverTheyStand) {
   ShownWindow shown(With::demo_season, {1280, 800});
   shown.session().speech()->set_language("es");
@@ -311,6 +352,26 @@ TEST_F(InLanguage, OriginsAreSaidWhereverTheyStand) {
   ASSERT_GT(trays.rows()->size(), 0);
   for (int row = 0; row < trays.rows()->size(); ++row)
     EXPECT_FALSE(trays.rows()->value(row, "cross").toString().contains(as_a_key));
+}
+
+TEST_F(InLanguage, ACrossToldApartBySeasonIsSaidToo) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("es");
+  GerminationResults results;
+  results.set_session(&shown.session());
+  results.set_by("cross and season");
+  shown.settle();
+  int bought = 0;
+  for (int row = 0; row < results.crosses()->size(); ++row) {
+    results.choose(row);
+    EXPECT_EQ(results.name(), results.crosses()->value(row, "name").toString());
+    if (!results.name().startsWith("Q3725"))
+      continue;
+    ++bought;
+    EXPECT_TRUE(results.name().contains(QRegularExpression(" del \\d{1,2}/\\d{1,2}/\\d{4}, de ")))
+        << results.name().toStdString();
+  }
+  EXPECT_EQ(bought, 1);
 }
 
 TEST_F(InLanguage, ChoicesAreShownInSpanishAndKeptAsTheBookWritesThem) {

@@ -2,6 +2,7 @@
 // Twenty trays walked at the real window with a hand scanner that types, one picture a step.
 #include "core/work/round.h"
 #include "qml/models/round_pictures.h"
+#include "tests/core/store/first_cone.h"
 #include "tests/qml/label_picture.h"
 #include "tests/qml/shown_window.h"
 
@@ -39,6 +40,24 @@ class Pictures {
  private:
   int number_ = 0;
 };
+
+TEST(Round, OffersPlacesOnlyWhereThereAreTraysInThem) {
+  {
+    ShownWindow shown(With::demo_season, tablet);
+    shown.tap("stripRound");
+    EXPECT_NE(shown.find("roundPlaces"), nullptr);
+  }
+  const tests::Scratch scratch;
+  const auto path = scratch.at("begun.coneline");
+  tests::FirstCone first;
+  { tests::make_first_cone(path, first); }
+  ShownWindow shown(With::no_book, tablet);
+  ASSERT_TRUE(shown.session().openBook(QString::fromStdString(path.string())));
+  shown.settle();
+  shown.tap("stripRound");
+  EXPECT_NE(shown.find("roundPictures"), nullptr);
+  EXPECT_EQ(shown.find("roundPlaces"), nullptr) << "a heading with nothing beneath it";
+}
 
 TEST(Round, OfTwentyTraysWithAHandScanner) {
   ShownWindow shown(With::demo_season, tablet);

@@ -3,7 +3,9 @@
 // that were typed, targets, and benches.
 #include "qml/models/form.h"
 #include "qml/models/plan_ahead.h"
+#include "qml/models/plan_benches.h"
 #include "qml/models/plan_otherwise.h"
+#include "tests/qml/held.h"
 #include "tests/qml/shown_window.h"
 
 #include <QClipboard>
@@ -307,6 +309,31 @@ TEST_F(Plan, StoppedBeforeAPlacingIsFoundTheOneBeforeStaysAndItCanBeAskedAgain) 
   EXPECT_EQ(shown.find("benchesAgain"), nullptr);
   click("benchesStop");
   shown.settle();
+}
+
+TEST_F(Plan, StoppedBeforeAPlacingIsFoundThePinsAreThoseOfTheBook) {
+  PlanBenches benches;
+  benches.set_session(&shown.session());
+  shown.settle();
+  const auto months = benches.months();
+  ASSERT_FALSE(months.isEmpty());
+  ASSERT_FALSE(benches.place_names().isEmpty());
+  const auto code =
+      QString::fromStdString(shown.lot_with(Kind::tray, book::State::sown).lot.code.text());
+  const auto pinned = benches.pins()->size();
+  const auto stopped = [&](const auto& change) {
+    const Held held;
+    change();
+    benches.stop();
+  };
+  stopped([&] { EXPECT_TRUE(benches.pin(code, benches.place_names().front())); });
+  shown.settle();
+  ASSERT_TRUE(benches.stopped());
+  EXPECT_EQ(benches.months(), months) << "what was placed before stays";
+  ASSERT_EQ(benches.pins()->size(), pinned + 1);
+  stopped([&] { benches.unpin(code); });
+  shown.settle();
+  EXPECT_EQ(benches.pins()->size(), pinned);
 }
 
 } // namespace

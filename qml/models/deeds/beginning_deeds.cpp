@@ -63,7 +63,7 @@ Result<work::Done> run_plant(store::Book& book, Answers& answers) {
 }
 
 std::vector<FieldSpec> cone_fields(const Subject& subject) {
-  return {words_field("seen", "First seen", shown(subject.today)), words_field("note", "Note")};
+  return {day_field("seen", "First seen", shown(subject.today)), words_field("note", "Note")};
 }
 
 Result<work::Done> run_cone(store::Book& book, Answers& answers) {
@@ -79,7 +79,7 @@ Result<work::Done> run_cone(store::Book& book, Answers& answers) {
 }
 
 std::vector<FieldSpec> pollen_fields(const Subject& subject) {
-  return {words_field("collected", "Collected", shown(subject.today)),
+  return {day_field("collected", "Collected", shown(subject.today)),
           decimal_field("millilitres", "Millilitres", {}, "may stay empty"),
           words_field("store", "Kept in", phrased("refrigerator, dry")),
           words_field("note", "Note")};

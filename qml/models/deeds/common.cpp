@@ -21,6 +21,10 @@ FieldSpec words_field(const char* key, const char* label, const QString& value, 
   return field(FieldSpec::Kind::words, key, label, value, hint);
 }
 
+FieldSpec day_field(const char* key, const char* label, const QString& value, const char* hint) {
+  return field(FieldSpec::Kind::day, key, label, value, hint);
+}
+
 FieldSpec decimal_field(const char* key, const char* label, const QString& value,
                         const char* hint) {
   return field(FieldSpec::Kind::decimal, key, label, value, hint);
@@ -50,7 +54,7 @@ FieldSpec choice_field(const char* key, const char* label, QStringList choices,
 }
 
 std::vector<FieldSpec> with_day_and_note(const Subject& subject, std::vector<FieldSpec> fields) {
-  fields.push_back(field(FieldSpec::Kind::day, "on", "Day", shown(subject.today), ""));
+  fields.push_back(day_field("on", "Day", shown(subject.today)));
   fields.push_back(words_field("note", "Note"));
   return fields;
 }

@@ -9,6 +9,8 @@ namespace coneline::window {
 FieldSpec count_field(const char* key, const char* label, std::int64_t value);
 FieldSpec words_field(const char* key, const char* label, const QString& value = {},
                       const char* hint = "");
+FieldSpec day_field(const char* key, const char* label, const QString& value = {},
+                    const char* hint = "");
 FieldSpec decimal_field(const char* key, const char* label, const QString& value = {},
                         const char* hint = "");
 /// A field of a measure; its label has a place for the unit. `kept` is in the book's unit.

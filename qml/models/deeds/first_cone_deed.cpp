@@ -14,13 +14,6 @@ const QString not_yet = to_phrase("not yet");
 const QString of_a_male = to_phrase("of a male plant I know");
 const QString not_known = to_phrase("of a father nobody knows");
 
-FieldSpec day_field(const char* key, const char* label, const QString& value,
-                    const char* hint = "") {
-  auto field = words_field(key, label, value, hint);
-  field.kind = FieldSpec::Kind::day;
-  return field;
-}
-
 std::vector<FieldSpec> fields(const Subject& subject) {
   const auto today = shown(subject.today);
   return {

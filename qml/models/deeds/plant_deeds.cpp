@@ -47,8 +47,8 @@ std::vector<FieldSpec> correct_fields(const Subject& subject) {
       word_choice("sure", "The kind is", plant.taxon_certainty),
       word_choice("sex", "Sex", plant.sex),
       words_field("origin", "Where it came from", text(plant.origin)),
-      words_field("acquired", "Since", plant.acquired ? shown(*plant.acquired) : QString(),
-                  "the day; may stay empty"),
+      day_field("acquired", "Since", plant.acquired ? shown(*plant.acquired) : QString(),
+                "the day; may stay empty"),
       name_field("place", "Place", places,
                  plant.place ? place_name(registers, plant.place) : places.first()),
       word_choice("stands", "Stands in", plant.stands_in),
@@ -104,7 +104,7 @@ std::vector<FieldSpec> paper_fields(const Subject& subject) {
   return with_day_and_note(
       subject, {words_field("kind", "Kind of paper", {}, "such as import permit, receipt"),
                 words_field("number", "Its number"),
-                words_field("issued", "Issued on", {}, "the day; may stay empty"),
+                day_field("issued", "Issued on", {}, "the day; may stay empty"),
                 words_field("authority", "By whom"), words_field("remark", "What it says of it")});
 }
 

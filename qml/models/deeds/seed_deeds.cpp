@@ -69,7 +69,7 @@ bool is_stored(const Subject& subject) {
 std::vector<FieldSpec> recheck_fields(const Subject& subject) {
   std::vector<FieldSpec> fields{count_field("dead", "Dead, taken out", 0)};
   add_state_choice(subject, fields, "They were");
-  fields.push_back(words_field("next", "Look again on", {}, "empty: in a month"));
+  fields.push_back(day_field("next", "Look again on", {}, "empty: in a month"));
   return with_day_and_note(subject, fields);
 }
 std::vector<Piece> recheck_pieces(const Subject& subject, const Answers& answers) {
@@ -135,9 +135,9 @@ Result<work::Done> run_open(store::Book& book, Answers& answers) {
 std::vector<FieldSpec> store_fields(const Subject& subject) {
   return with_day_and_note(subject, {words_field("store", "Kept in", phrased("box of dry perlite")),
                                      measure_field(Quantity::celsius, "celsius", "at {}"),
-                                     words_field("from", "May be ready from", {},
-                                                 "empty: what the book holds of the taxon"),
-                                     words_field("to", "or as late as")});
+                                     day_field("from", "May be ready from", {},
+                                               "empty: what the book holds of the taxon"),
+                                     day_field("to", "or as late as")});
 }
 Result<work::Done> run_store(store::Book& book, Answers& answers) {
   const work::Keep wanted{answers.subject().code,

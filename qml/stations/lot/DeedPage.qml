@@ -159,10 +159,7 @@ Item {
                 objectName: "formBack"
                 text: qsTr("back")
                 weight: "quiet"
-                onClicked: {
-                    if (!page.stepBack())
-                        page.closed();
-                }
+                onClicked: page.closed()
             }
         }
     }

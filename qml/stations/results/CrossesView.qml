@@ -8,7 +8,7 @@ Item {
 
     required property Session session
     /// The chosen cross stands below the list where there is no room beside.
-    readonly property bool tall: width < 700 || height > width
+    readonly property bool tall: width < Look.wide(700) || height > width
 
     GerminationResults {
         id: results

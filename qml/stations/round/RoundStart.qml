@@ -50,6 +50,8 @@ Item {
             Accessible.role: Accessible.AlertMessage
         }
         Heading {
+            objectName: "roundPlaces"
+            visible: start.walk.places.count > 0
             text: qsTr("Or one place, with every tray in it")
         }
     }

@@ -128,7 +128,7 @@ Item {
                 }
                 Press {
                     x: 24
-                    visible: ahead.stopped && !ahead.busy
+                    visible: ahead.stopped
                     text: qsTr("Stopped: draw again")
                     onClicked: ahead.again()
                 }

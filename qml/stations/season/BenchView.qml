@@ -40,7 +40,7 @@ Scroll {
         }
         Press {
             objectName: "benchesAgain"
-            visible: plan.stopped && !plan.busy
+            visible: plan.stopped
             text: qsTr("Stopped: look again")
             onClicked: plan.again()
         }

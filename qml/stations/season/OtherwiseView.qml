@@ -88,7 +88,7 @@ Scroll {
         }
         Press {
             objectName: "otherwiseAgain"
-            visible: plan.stopped && !plan.busy
+            visible: plan.stopped
             text: qsTr("Stopped: draw again")
             onClicked: plan.again()
         }

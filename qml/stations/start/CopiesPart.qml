@@ -28,13 +28,6 @@ Column {
         color: Look.quiet
         font.pixelSize: Look.tiny
     }
-    Say {
-        objectName: "copiesUnderway"
-        width: parent.width
-        visible: text !== ""
-        text: part.session.underway
-        Accessible.role: Accessible.AlertMessage
-    }
     Repeater {
         model: copies.rows
 

@@ -74,7 +74,8 @@ Column {
             visible: old.reading
 
             Say {
-                height: Look.target
+                width: Math.min(implicitWidth, parent.width)
+                height: Math.max(Look.target, implicitHeight)
                 verticalAlignment: Text.AlignVCenter
                 text: qsTr("Reading the sheet …")
                 Accessible.role: Accessible.AlertMessage

@@ -39,13 +39,6 @@ Scroll {
             color: Look.quiet
         }
         Say {
-            width: parent.width
-            visible: text !== ""
-            text: page.session.fault
-            color: Look.lost
-            Accessible.role: Accessible.AlertMessage
-        }
-        Say {
             objectName: "startUnderway"
             width: parent.width
             visible: text !== ""
