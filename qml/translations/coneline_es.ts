@@ -3069,10 +3069,6 @@
         <translation>Se muestran las primeras %1.</translation>
     </message>
     <message>
-        <source>Wait until this is done: %1</source>
-        <translation>Espere a que termine esto: %1</translation>
-    </message>
-    <message>
         <source>as the file tells</source>
         <translation>como indique el archivo</translation>
     </message>
@@ -6879,6 +6875,10 @@
     <message>
         <source>Wait until it stands there.</source>
         <translation>Espere a que esté en su sitio.</translation>
+    </message>
+    <message>
+        <source>Wait until this is done: {}</source>
+        <translation>Espere a que termine esto: {}</translation>
     </message>
     <message>
         <source>Waits</source>
