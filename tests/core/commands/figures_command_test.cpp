@@ -96,8 +96,9 @@ TEST(CoverageCommand, CountsHowOftenARangeHeld) {
   EXPECT_EQ(rows[0]["crosses"], 12);
   for (const auto& row : rows)
     for (const auto* what : {"still_expected", "share_in_end", "share_now"}) {
-      EXPECT_GE(row[what]["held_95"], row[what]["held_80"]) << "the wider holds more";
-      EXPECT_LE(row[what]["held_95"], 1);
+      const auto wide = row[what]["held_95"].get<double>();
+      EXPECT_GE(wide, row[what]["held_80"].get<double>()) << "the wider holds more";
+      EXPECT_LE(wide, 1);
     }
 }
 
@@ -107,8 +108,8 @@ TEST(CoverageCommand, OfWholeNurseriesCountsMonthsAndYears) {
   const auto rows = ran.json()["rows"];
   ASSERT_FALSE(rows.empty());
   for (const auto& row : rows) {
-    EXPECT_GT(row["cells"], 0) << row["of"];
-    EXPECT_GE(row["inclusive"], row["held"]) << row["of"];
+    EXPECT_GT(row["cells"].get<std::int64_t>(), 0) << row["of"];
+    EXPECT_GE(row["inclusive"].get<double>(), row["held"].get<double>()) << row["of"];
   }
 }
 

@@ -117,12 +117,13 @@ TEST_F(PlanRecords, PinsHoldALotWhereItIs) {
   EXPECT_EQ(run({"pin", lot, "Cool bench"}), 0) << err_.str();
   ASSERT_EQ(plan({"placing", "--seconds", "2"}), 0) << err_.str();
   const auto placed = json();
-  for (const auto& one : placed["benches"]) {
+  int rows = 0;
+  for (const auto& one : placed["benches"])
     if (one["lot"] == lot) {
       EXPECT_EQ(one["places"][0], "Cool bench");
-      break;
+      ++rows;
     }
-  }
+  EXPECT_GE(rows, 1) << lot;
   EXPECT_EQ(run({"pin", lot, "Glasshouse"}), 1);
   EXPECT_NE(err_.str().find("has no size"), std::string::npos) << err_.str();
   EXPECT_EQ(run({"pin", lot, "nowhere"}), 1);

@@ -7,27 +7,21 @@
 #include "tests/core/commands/run_command.h"
 #include "tests/core/store/scratch.h"
 
-#include <filesystem>
-
 namespace coneline::commands {
 
 constexpr const char* demo_day = "2026-11-20";
 
-/// The season is taken in once; each test has a copy of its own.
+/// Each test takes the season in for itself: it runs as a process of its own.
 class DemoBook : public testing::Test {
  protected:
-  static void SetUpTestSuite() {
-    whole_ = std::make_unique<tests::Scratch>();
-    auto book = store::Book::make(whole_->at("whole.coneline"),
+  DemoBook() {
+    auto book = store::Book::make(own_.at("book.coneline"),
                                   {"Demo", 37, true, Date::parse("2023-01-01").value()})
                     .value();
     const auto came = exchange::import_season(CONELINE_DEMO_SEASON, book, exchange::Import::write);
     if (!came || !came->faults.none())
       throw std::runtime_error("the demo's season does not come in");
   }
-  static void TearDownTestSuite() { whole_.reset(); }
-
-  DemoBook() { std::filesystem::copy_file(whole_->at("whole.coneline"), own_.at("book.coneline")); }
 
   Ran run(std::vector<std::string> words) const {
     words.insert(words.end(), {"--book", own_.at("book.coneline").string()});
@@ -49,9 +43,6 @@ class DemoBook : public testing::Test {
   }
 
   tests::Scratch own_;
-
- private:
-  inline static std::unique_ptr<tests::Scratch> whole_;
 };
 
 } // namespace coneline::commands

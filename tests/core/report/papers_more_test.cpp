@@ -98,8 +98,8 @@ TEST_F(MorePapers, OfASaleThatWasReversedAreRefused) {
 }
 
 TEST_F(MorePapers, OfSalesAreThoseOfTheLotAlone) {
-  ASSERT_TRUE(purchase("Kiln", "").running() > 0);
-  const auto bought = Code::of(Kind::batch, 17, 2).value();
+  const auto bought = purchase("Kiln", "");
+  ASSERT_EQ(bought, Code::of(Kind::batch, 17, 2).value());
   ASSERT_TRUE(work::leave(
       book, {bought, work::WayOut::sold, {}, Count::sure(3), "Ann", {}, on("2026-03-01")}));
   const auto sales =

@@ -157,7 +157,9 @@ TEST_F(PlanSides, TargetsOfAMonthShareItsRoom) {
   EXPECT_NEAR(nothing[0].wanted, 1.21, 1e-9);
   EXPECT_EQ(nothing[0].month, day("2027-06-01"));
   bench(1000, "Small");
-  EXPECT_NE(room(hundred)[0].told.find("0.21"), std::string::npos) << room(hundred)[0].told;
+  const auto lacking = room(hundred);
+  ASSERT_EQ(lacking.size(), 1U);
+  EXPECT_NE(lacking[0].told.find("0.21"), std::string::npos) << lacking[0].told;
   bench(1000, "Sunny", book::Light::sun); // of no use to it
   EXPECT_EQ(room(hundred).size(), 1U);
   bench(1000, "Other");
@@ -243,7 +245,7 @@ TEST_F(PlanSides, WithoutFiguresPotsStandInSquaresWithoutAGap) {
 }
 
 TEST_F(PlanSides, SeedAndConesAtHandAreSownInThePlan) {
-  const auto cone = nursery.cone(mother, "2025-06-01"); // still ripens
+  nursery.cone(mother, "2025-06-01"); // still ripens
   const auto batch = nursery.harvest(nursery.cone(mother), "2025-02-01", 50);
   nursery.enter(book::Verb::move, "2025-02-02", batch,
                 {{batch, State::unsorted, batch, State::judged_filled, 30},
@@ -279,7 +281,6 @@ TEST_F(PlanSides, SeedAndConesAtHandAreSownInThePlan) {
   nursery.enter(book::Verb::move, "2025-02-03", batch,
                 {{batch, State::unsorted, batch, State::judged_filled, 15}});
   EXPECT_FALSE(usual(sown({false, true})));
-  EXPECT_TRUE(cone.stored());
 }
 
 } // namespace

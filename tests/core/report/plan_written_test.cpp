@@ -76,6 +76,7 @@ TEST_F(Written, AForecastSaysWhatRunsFullAndFromWhen) {
   auto from = input();
   auto future = forecast(from);
   const auto full = crowding_told(future, from.standing.registers);
+  ASSERT_FALSE(full.empty());
   EXPECT_TRUE(any_has(full, "'part shade' has 0.1")) << full[0];
   EXPECT_TRUE(any_has(full, "more likely than not from"));
   const auto json = forecast_json(future, from, 1);

@@ -10,6 +10,7 @@
 #include <gtest/gtest.h>
 
 #include <fstream>
+#include <sys/wait.h>
 #include <unistd.h>
 
 namespace coneline::store {
@@ -189,6 +190,14 @@ TEST_F(CopyEdges, FilesThatCannotBeMadeOrReadAreNamed) {
 }
 
 TEST_F(CopyEdges, OnlyWhatAProgramThatEndedLeftIsTakenAway) {
+  const pid_t ended = ::fork();
+  if (ended == 0)
+    ::_exit(0);
+  ASSERT_EQ(::waitpid(ended, nullptr, 0), ended);
+  const auto left = scratch.at(fmt::format("b.{}.unfinished", ended));
+  const auto others = scratch.at(fmt::format("other.{}.unfinished", ended));
+  for (const auto& file : {left, others})
+    std::ofstream(file) << "half";
   for (const auto* name : {"b.0.unfinished", "b.-4.unfinished", "b.99999999999.unfinished",
                            "b.x.unfinished", "b.1.unfinished", "b.77", "other.0.unfinished"})
     std::ofstream(scratch.at(name)) << "half";
@@ -199,9 +208,11 @@ TEST_F(CopyEdges, OnlyWhatAProgramThatEndedLeftIsTakenAway) {
   };
   const auto before = files();
   remove_abandoned(path.parent_path(), "b");
-  EXPECT_EQ(files(), before);
-  remove_unfinished(mine);
+  EXPECT_FALSE(fs::exists(left));
+  EXPECT_TRUE(fs::exists(others)) << "another file's, though its program ended too";
   EXPECT_EQ(files(), before - 1);
+  remove_unfinished(mine);
+  EXPECT_EQ(files(), before - 2);
 }
 
 TEST_F(CopyEdges, ABookMovesToAnotherDisk) {

@@ -140,7 +140,9 @@ TEST_F(Refusals, OfCountsAndDaysThatCannotBe) {
   refused("by hand and by weight", [&] {
     return harvest(book, {first.cone, n(3), on(), book::Weighing{{20, 20, 20, 20, 20}, 400}});
   });
-  refused("", [&] { return harvest(book, {first.cone, {}, on(), book::Weighing{{}, 400}}); });
+  refused("0 weighings are too few to compare", [&] {
+    return harvest(book, {first.cone, {}, on(), book::Weighing{{}, 400}});
+  });
   refused("there is no cone", [&] { return harvest(book, {absent(Kind::cone), n(3), on()}); });
   refused("there is no taxon", [&] {
     return buy_in(book, {"Zamia nowhere", "Kiln", n(1), std::nullopt, {}, on()});
@@ -218,7 +220,9 @@ TEST_F(Refusals, OfPollenLots) {
   refused("no amount collected", [&] {
     return collect_pollen(book, {first.pollen, {}, "", on()});
   });
-  refused("", [&] { return collect_pollen(book, {first.father, -1, "", on()}); });
+  refused("an amount of pollen in ml of -1", [&] {
+    return collect_pollen(book, {first.father, -1, "", on()});
+  });
   refused("there is no pollen lot", [&] { return test_pollen(book, {none, 9, 1, "", on()}); });
   refused("was collected on 2025-01-20, after this test", [&] {
     return test_pollen(book, {first.pollen, 9, 1, "", on("2025-01-01")});

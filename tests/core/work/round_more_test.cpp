@@ -121,7 +121,7 @@ TEST_F(RoundsOffTheWay, ALabelScannedTwiceIsHeardOnce) {
   EXPECT_EQ(looked->done.told.find("already"), std::string::npos) << looked->done.told;
   EXPECT_EQ(view(round).found.roots, 2);
   EXPECT_EQ(view(round).next, trays[1]);
-  refused(scan_and_look(book, round, "", {1, 0, 0}, on()), "");
+  refused(scan_and_look(book, round, "", {1, 0, 0}, on()), "no code was given");
 }
 
 TEST_F(RoundsOffTheWay, LotsThatAreNoTraysAreSeenAndMovedButNotCounted) {
