@@ -150,7 +150,7 @@ Rectangle {
                 spacing: 8
                 width: bar.tall ? lines.width : lines.width - field.width - 16
                 height: Math.max(Look.wide(52), told.implicitHeight)
-                layoutDirection: Qt.RightToLeft
+                layoutDirection: Look.rightToLeft
 
                 BarEnd {
                     id: end

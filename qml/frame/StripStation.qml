@@ -22,7 +22,7 @@ T.AbstractButton {
     readonly property int thick: 2 + Math.round(thickness * 12)
     readonly property real middle: tall ? 30 : height * 0.28
 
-    focusPolicy: Qt.TabFocus
+    focusPolicy: Look.focusByTab
     opacity: enabled ? 1 : 0.5
     Accessible.role: Accessible.Button
     Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %n due", "", due).arg(word).arg(onHand) : qsTr("%1: %2 on hand").arg(word).arg(onHand)

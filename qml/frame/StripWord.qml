@@ -12,7 +12,7 @@ T.AbstractButton {
     property bool urgent: false
     property bool chosen: false
 
-    focusPolicy: Qt.TabFocus
+    focusPolicy: Look.focusByTab
     opacity: enabled ? 1 : 0.5
     Accessible.role: Accessible.Button
     Accessible.name: figure === "" ? word : word + ", " + figure

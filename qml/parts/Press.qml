@@ -14,7 +14,7 @@ T.Button {
     property int across: Text.AlignHCenter
     readonly property color ground: weight === "act" ? Look.act : "transparent"
 
-    focusPolicy: Qt.TabFocus
+    focusPolicy: Look.focusByTab
     leftPadding: 8
     rightPadding: 8
     implicitWidth: Math.min(most, Math.max(Look.target, Math.ceil(words.advanceWidth) + 32))

@@ -10,7 +10,7 @@ T.ItemDelegate {
 
     property bool chosen: false
 
-    focusPolicy: Qt.TabFocus
+    focusPolicy: Look.focusByTab
     Accessible.role: Accessible.ListItem
     Keys.onReturnPressed: row.clicked()
     Keys.onEnterPressed: row.clicked()

@@ -30,6 +30,9 @@ QtObject {
     readonly property int regular: Font.Normal
     readonly property int strong: Font.DemiBold
     readonly property int bold: Font.Bold
+    // So is that of Qt, by far the longest of all: these are Qt.TabFocus and Qt.RightToLeft.
+    readonly property int focusByTab: 0x1
+    readonly property int rightToLeft: 1
     readonly property string sans: "Noto Sans"
     readonly property string mono: "Noto Sans Mono"
 

@@ -35,7 +35,7 @@ Column {
 
         width: parent.width
         implicitHeight: words.height + 32
-        focusPolicy: Qt.TabFocus
+        focusPolicy: Look.focusByTab
         Accessible.role: Accessible.Button
         Accessible.name: way.title + ". " + way.about
         Keys.onReturnPressed: way.wanted()
