@@ -7,7 +7,7 @@
 
 namespace coneline::work {
 
-bool exists(store::Reading& reading, const book::Registers& registers, const Code& code) {
+bool registered(const book::Registers& registers, const Code& code) {
   switch (code.kind()) {
   case Kind::plant:
     return book::coded(registers.plants, code) != nullptr;
@@ -22,9 +22,13 @@ bool exists(store::Reading& reading, const book::Registers& registers, const Cod
   case Kind::batch:
   case Kind::tray:
   case Kind::pot_group:
-    return reading.lot(code).has_value();
+    return false;
   }
   return false;
+}
+
+bool exists(store::Reading& reading, const book::Registers& registers, const Code& code) {
+  return registered(registers, code) || reading.lot(code).has_value();
 }
 
 Result<Code> find_code(store::Reading& reading, const book::Registers& registers,

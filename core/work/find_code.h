@@ -10,7 +10,10 @@
 
 namespace coneline::work {
 
-/// Whether something in this book has the code.
+/// Whether a plant, pollen lot, cone, purchase or place has the code; lots are in no register.
+bool registered(const book::Registers& registers, const Code& code);
+
+/// Whether anything in this book has the code.
 bool exists(store::Reading& reading, const book::Registers& registers, const Code& code);
 
 /// Fails: no code at all, a wrong character (the fault offers the code meant when just one of this

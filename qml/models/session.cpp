@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "core/work/find_code.h"
 #include "core/work/one_reading.h"
 #include "core/work/reverse.h"
 #include "entry_words.h"
@@ -52,20 +53,7 @@ const work::PollenLine* Standing::pollen_lot(const Code& code) const {
 }
 
 bool Standing::knows(const Code& code) const {
-  switch (code.kind()) {
-  case Kind::plant:
-    return book::coded(registers.plants, code) != nullptr;
-  case Kind::pollen:
-    return book::coded(registers.pollen_lots, code) != nullptr;
-  case Kind::cone:
-    return book::coded(registers.cones, code) != nullptr;
-  case Kind::purchase:
-    return book::coded(registers.purchases, code) != nullptr;
-  case Kind::place:
-    return book::coded(registers.places, code) != nullptr;
-  default:
-    return lot(code) != nullptr;
-  }
+  return work::registered(registers, code) || lot(code) != nullptr;
 }
 
 Session::Session(Date today, QObject* parent)

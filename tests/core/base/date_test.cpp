@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/date.h"
+#include "tests/core/day.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -7,9 +8,7 @@
 namespace coneline {
 namespace {
 
-Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
+using tests::day;
 
 TEST(Date, ReadsIsoDaysAlone) {
   EXPECT_EQ(day("2024-02-29").iso(), "2024-02-29");

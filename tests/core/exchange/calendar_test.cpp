@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/calendar.h"
+#include "tests/core/day.h"
 
 #include <gtest/gtest.h>
 
@@ -8,9 +9,7 @@
 namespace coneline::exchange {
 namespace {
 
-Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
+using tests::day;
 
 work::Due pass(int put_off = 0) {
   work::Due due;

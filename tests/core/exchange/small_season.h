@@ -4,6 +4,7 @@
 
 #include "core/exchange/export_season.h"
 #include "core/exchange/rows.h"
+#include "tests/core/day.h"
 #include "tests/core/store/scratch.h"
 
 #include <fstream>
@@ -11,10 +12,6 @@
 #include <map>
 
 namespace coneline::tests {
-
-inline Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
 
 /// `text` gives every text field its content; called with what stands there otherwise.
 template <class Text>

@@ -2,6 +2,7 @@
 // An older table taken in: which names are to be looked at, and where a fault of a row is shown.
 #include "core/exchange/old_table.h"
 #include "core/exchange/take_in_table.h"
+#include "tests/core/day.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -11,9 +12,7 @@ namespace {
 
 using F = TableField;
 
-Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
+using tests::day;
 
 class TakeInEdges : public testing::Test {
  protected:

@@ -3,6 +3,7 @@
 #include "core/exchange/take_in_table.h"
 #include "core/store/proof.h"
 #include "core/work/overview.h"
+#include "tests/core/day.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -12,9 +13,7 @@ namespace {
 
 using F = TableField;
 
-Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
+using tests::day;
 
 class OldTable : public testing::Test {
  protected:

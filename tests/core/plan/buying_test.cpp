@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/buying.h"
+#include "tests/core/day.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -9,9 +10,7 @@
 namespace coneline::plan {
 namespace {
 
-Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
+using tests::day;
 std::vector<Date> months_from(std::string_view first, int count) {
   std::vector<Date> months;
   for (int month = 0; month < count; ++month)

@@ -3,14 +3,11 @@
 // A nursery small enough to plan by hand: one taxon with a route of tray, 1 L, 3 L.
 
 #include "core/plan/needs.h"
+#include "tests/core/day.h"
 
 #include <gtest/gtest.h>
 
 namespace coneline::tests {
-
-inline Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
 
 inline constexpr book::TaxonId cycas{1};
 inline constexpr book::TaxonId unrouted{2};

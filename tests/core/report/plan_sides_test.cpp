@@ -15,18 +15,7 @@ using tests::day;
 
 class PlanSides : public testing::Test {
  protected:
-  PlanSides() {
-    nursery.write([&](store::Writing& writing) {
-      book::Route route;
-      route.taxon = nursery.taxon();
-      route.germination = 0.5;
-      route.germination_months = {1, 6};
-      route.steps = {
-          {nursery.tray_pot(), nursery.mix(), {3, 6}, 0.9, book::Light::part_shade, "test"},
-          {nursery.pot(), nursery.mix(), {3, 6}, 0.9, book::Light::part_shade, "test"}};
-      return writing.put(route).value();
-    });
-  }
+  PlanSides() { nursery.put_route(); }
   plan::ForecastInput input(std::string_view today = "2025-12-01", int months = 24) {
     return nursery.ask(
         [&](store::Reading& reading) { return forecast_input(reading, day(today), months, {}); });

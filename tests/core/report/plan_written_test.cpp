@@ -19,18 +19,7 @@ using tests::day;
 
 class Written : public testing::Test {
  protected:
-  Written() {
-    nursery.write([&](store::Writing& writing) {
-      book::Route route;
-      route.taxon = nursery.taxon();
-      route.germination = 0.5;
-      route.germination_months = {1, 6};
-      route.steps = {
-          {nursery.tray_pot(), nursery.mix(), {3, 6}, 0.9, book::Light::part_shade, "test"},
-          {nursery.pot(), nursery.mix(), {3, 6}, 0.9, book::Light::part_shade, "test"}};
-      return writing.put(route).value();
-    });
-  }
+  Written() { nursery.put_route(); }
   void bench(double length) {
     nursery.write([&](store::Writing& writing) {
       return writing

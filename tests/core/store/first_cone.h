@@ -4,13 +4,10 @@
 // pollen; a bench, a tray, two pots, a mix and a route.
 
 #include "core/store/book.h"
+#include "tests/core/day.h"
 #include "tests/core/store/scratch.h"
 
 namespace coneline::tests {
-
-inline Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
 
 struct FirstCone {
   Code mother;

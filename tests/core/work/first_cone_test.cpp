@@ -5,6 +5,7 @@
 #include "core/work/due.h"
 #include "core/work/first_cone.h"
 #include "core/work/pollen.h"
+#include "tests/core/day.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -12,9 +13,7 @@
 namespace coneline::work {
 namespace {
 
-Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
+using tests::day;
 
 class AFirstCone : public testing::Test {
  protected:

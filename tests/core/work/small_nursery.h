@@ -3,15 +3,12 @@
 // An invented nursery for tests, written entry by entry: one taxon, one male, trays and pots.
 
 #include "core/store/book.h"
+#include "tests/core/day.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
 
 namespace coneline::tests {
-
-inline Date day(std::string_view iso) {
-  return Date::parse(iso).value();
-}
 
 class SmallNursery {
  public:
@@ -50,6 +47,20 @@ class SmallNursery {
       lot.plant = father_;
       lot.collected = day("2024-05-01");
       return writing.put(lot).value();
+    });
+  }
+
+  /// Half the seed up in six months, then a tray and a 1 L pot, each 3 to 6 months and 9 of 10
+  /// kept.
+  void put_route() {
+    write([&](store::Writing& writing) {
+      book::Route route;
+      route.taxon = taxon_;
+      route.germination = 0.5;
+      route.germination_months = {1, 6};
+      route.steps = {{tray_pot_, mix_, {3, 6}, 0.9, book::Light::part_shade, "test"},
+                     {pot_, mix_, {3, 6}, 0.9, book::Light::part_shade, "test"}};
+      return writing.put(route).value();
     });
   }
 
