@@ -18,4 +18,12 @@ Progress ProgressOfParts::part(double from, double to) {
   };
 }
 
+Fault stopped_taking_in() {
+  return fault("stopped: nothing came into the book", "Begin again when there is time.");
+}
+
+Fault stopped_copying() {
+  return fault("stopped: the book is as it was", "Begin again when there is time.");
+}
+
 } // namespace coneline

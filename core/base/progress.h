@@ -2,6 +2,8 @@
 #pragma once
 // How far long work has come, and whether it goes on.
 
+#include "core/base/fault.h"
+
 #include <cstddef>
 #include <functional>
 
@@ -27,5 +29,10 @@ class ProgressOfParts {
   const Progress& whole_;
   bool stopped_ = false;
 };
+
+/// What is said where taking something into a book was stopped, and where copying, moving or
+/// putting back a book was.
+Fault stopped_taking_in();
+Fault stopped_copying();
 
 } // namespace coneline

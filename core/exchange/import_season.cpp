@@ -35,10 +35,6 @@ std::vector<FileCount> counts_of(const Sheets& sheets) {
 
 } // namespace
 
-Fault stopped() {
-  return fault("stopped: nothing came into the book", "Begin again when there is time.");
-}
-
 Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how,
                                const Progress& progress) {
   constexpr double files_read = 0.25; // as it was measured with 300,000 entries
@@ -47,7 +43,7 @@ Result<Imported> import_season(const std::filesystem::path& folder, store::Book&
   if (!read)
     return refuse(read.error());
   if (parts.stopped())
-    return refuse(stopped());
+    return refuse(stopped_taking_in());
   Imported imported{counts_of(read->sheets), std::move(read->faults), 0};
   bool judged = false;
   const auto put_all = [&](store::Writing& writing) -> Result<void> {
@@ -56,7 +52,7 @@ Result<Imported> import_season(const std::filesystem::path& folder, store::Book&
     imported.not_judged =
         store_season(read->sheets, writing, imported.faults, parts.part(files_read, 1));
     if (parts.stopped())
-      return refuse(stopped());
+      return refuse(stopped_taking_in());
     judged = true;
     if (!imported.faults.none())
       return refuse(imported.faults.listed().front()); // so that nothing of it is kept

@@ -23,7 +23,4 @@ struct Imported {
 Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how,
                                const Progress& progress = {});
 
-/// What is said where taking in was stopped.
-Fault stopped();
-
 } // namespace coneline::exchange

@@ -120,7 +120,7 @@ Result<TableTaken> take_in_table(const CsvTable& table, const TableMatch& match,
       return !progress || progress(done, read->lines.size());
     });
     if (all.stopped)
-      return refuse(stopped());
+      return refuse(stopped_taking_in());
     brought = true;
     for (std::size_t i = 0; i < all.lines.size(); ++i)
       if (all.lines[i])

@@ -50,7 +50,7 @@ class ProveChain {
     const auto last = last_entry(tables_);
     for (std::int64_t first = 1; first <= last; first += entries_at_once) {
       if (progress && !progress(static_cast<std::size_t>(first), static_cast<std::size_t>(last))) {
-        proof_.faults.push_back("the proof of the chain was stopped");
+        proof_.faults.push_back(phrase("the proof of the chain was stopped"));
         return std::move(proof_);
       }
       block(first, std::min(last, first + entries_at_once - 1));

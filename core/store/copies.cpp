@@ -208,7 +208,7 @@ Result<Restored> restore(const fs::path& book, const std::optional<fs::path>& wa
     return refuse(fault(phrase("'{}' is the book itself", file.string()), "Name a copy."));
   const auto state = look_into(*copy, parts.part(0, looked_into));
   if (parts.stopped())
-    return refuse(stopped());
+    return refuse(stopped_copying());
   if (!state.good)
     return refuse(
         book_fault(phrase("the copy '{}' is not good: {}", file.string(), state.fault),

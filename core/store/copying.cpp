@@ -192,7 +192,7 @@ Result<void> copy_content(const fs::path& from, const fs::path& to, const Progre
       return refuse(cannot_write(to, system_said()));
     done += count;
     if (progress && !progress(std::min(done, of), of))
-      return refuse(stopped());
+      return refuse(stopped_copying());
   }
 }
 
@@ -275,10 +275,6 @@ std::int64_t next_number(const fs::path& book) {
   return last + 1;
 }
 
-Fault stopped() {
-  return fault("stopped: the book is as it was", "Begin again when there is time.");
-}
-
 Result<void> checked_copy(soci::session& session, const fs::path& book, const fs::path& to,
                           const Progress& progress) {
   const auto unfinished = unfinished_name(to);
@@ -295,11 +291,11 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
     made = is_like(unfinished, session, before, parts.part(copied, 1));
   } catch (const std::exception& failed) {
     made = refuse(engine::was_stopped(failed)
-                      ? stopped()
+                      ? stopped_copying()
                       : engine::explain(failed, engine::is_of_the_disk(failed) ? to : book));
   }
   if (made && progress && !progress(1, 1))
-    made = refuse(stopped());
+    made = refuse(stopped_copying());
   const std::array<timespec, 2> times{time, time};
   if (made && ::utimensat(AT_FDCWD, unfinished.c_str(), times.data(), 0) != 0)
     made = refuse(cannot_write(unfinished, system_said()));

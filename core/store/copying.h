@@ -39,9 +39,6 @@ Result<void> give_name(const std::filesystem::path& unfinished, const std::files
 Result<void> checked_copy(soci::session& session, const std::filesystem::path& book,
                           const std::filesystem::path& to, const Progress& progress = {});
 
-/// What is said where a copy, a move or a restore was stopped.
-Fault stopped();
-
 /// Makes what stands at `path` last: the file's content and, with it, its name in the folder.
 Result<void> settle(const std::filesystem::path& path);
 
