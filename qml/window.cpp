@@ -56,6 +56,14 @@ QIcon icon() {
   return own;
 }
 
+/// Until the window is closed; nothing where it cannot be shown.
+std::optional<int> show(Session& session) {
+  QQmlApplicationEngine engine;
+  if (!load(engine, session))
+    return std::nullopt;
+  return QApplication::exec();
+}
+
 } // namespace
 
 int run(int argc, char** argv, const Wanted& wanted) {
@@ -73,19 +81,19 @@ int run(int argc, char** argv, const Wanted& wanted) {
   speech.set_text_size(settings.value(QStringLiteral("text size"), 100).toInt());
   if (const auto book = book_of(wanted, settings); !book.isEmpty())
     session.openBook(book);
-  QQmlApplicationEngine engine;
-  if (!load(engine, session)) {
+  const auto status = show(session);
+  if (!status) {
     std::cerr << "The window could not be shown. Check that Qt's own modules are installed.\n";
     return 3;
   }
-  const auto status = QApplication::exec();
+  session.end(); // a book that was moved meanwhile is the one opened last
   settings.setValue(QStringLiteral("look"), session.look());
   settings.setValue(QStringLiteral("language"), speech.language());
   settings.setValue(QStringLiteral("units"), speech.units());
   settings.setValue(QStringLiteral("text size"), speech.text_size());
   if (!session.path().isEmpty())
     settings.setValue(QStringLiteral("book"), session.path());
-  return status;
+  return *status;
 }
 
 } // namespace coneline::window

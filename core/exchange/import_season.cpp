@@ -35,16 +35,24 @@ std::vector<FileCount> counts_of(const Sheets& sheets) {
 
 } // namespace
 
-Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how) {
-  auto read = read_folder(folder);
+Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how,
+                               const Progress& progress) {
+  constexpr double files_read = 0.25; // as it was measured with 300,000 entries
+  ProgressOfParts parts(progress);
+  auto read = read_folder(folder, parts.part(0, files_read));
   if (!read)
     return refuse(read.error());
+  if (parts.stopped())
+    return refuse(stopped_taking_in());
   Imported imported{counts_of(read->sheets), std::move(read->faults), 0};
   bool judged = false;
   const auto put_all = [&](store::Writing& writing) -> Result<void> {
     if (auto empty = is_empty(writing); !empty)
       return empty;
-    imported.not_judged = store_season(read->sheets, writing, imported.faults);
+    imported.not_judged =
+        store_season(read->sheets, writing, imported.faults, parts.part(files_read, 1));
+    if (parts.stopped())
+      return refuse(stopped_taking_in());
     judged = true;
     if (!imported.faults.none())
       return refuse(imported.faults.listed().front()); // so that nothing of it is kept

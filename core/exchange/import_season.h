@@ -3,6 +3,7 @@
 // A season folder into an empty book. Every row goes the way that a grower's entries go, through
 // the ledger's gate, and either all of them come in or none.
 
+#include "core/base/progress.h"
 #include "core/exchange/export_season.h"
 #include "core/exchange/faults.h"
 
@@ -16,8 +17,10 @@ struct Imported {
   std::size_t not_judged = 0;   ///< entries that follow from one at fault and could not be judged
 };
 
-/// Fails where there is no such folder, the book holds something already or cannot be written. What
-/// is wrong in the files is in `faults`, each with its file, line and column.
-Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how);
+/// Fails where there is no such folder, the book holds something already or cannot be written, and
+/// when `progress` stops it; nothing came in then. What is wrong in the files is in `faults`, each
+/// with its file, line and column.
+Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how,
+                               const Progress& progress = {});
 
 } // namespace coneline::exchange

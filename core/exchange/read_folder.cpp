@@ -6,6 +6,7 @@
 #include "core/exchange/field_writer.h"
 #include "core/exchange/fields.h"
 #include "core/exchange/folder.h"
+#include "core/exchange/rows_done.h"
 
 #include <fmt/format.h>
 
@@ -124,14 +125,24 @@ void learn_keys(const Tables& tables, Keys& keys, Faults& faults) {
   }
 }
 
+std::size_t rows_of(const Tables& tables) {
+  std::size_t rows = 0;
+  for (const auto& [name, table] : tables)
+    rows += table.rows.size();
+  return rows;
+}
+
 template <class Row>
-void read_rows(const Tables& tables, const Keys& keys, Sheet<Row>& sheet, Faults& faults) {
+void read_rows(const Tables& tables, const Keys& keys, Sheet<Row>& sheet, Faults& faults,
+               RowsDone& done) {
   const auto table = tables.find(file_of<Row>);
   sheet.whole = table != tables.end();
   if (!sheet.whole)
     return;
   std::int64_t number = 0;
   for (const auto& from : table->second.rows) {
+    if (!done.go_on())
+      return;
     Lined<Row> to{{}, from.line};
     FieldReader io(table->second, from, keys, faults);
     fields(io, to.row);
@@ -146,7 +157,7 @@ void read_rows(const Tables& tables, const Keys& keys, Sheet<Row>& sheet, Faults
 
 } // namespace
 
-Result<ReadFolder> read_folder(const fs::path& folder) {
+Result<ReadFolder> read_folder(const fs::path& folder, const Progress& progress) {
   std::error_code error;
   if (!fs::is_directory(folder, error))
     return refuse(fault(phrase("there is no folder '{}'", folder.string()),
@@ -159,8 +170,10 @@ Result<ReadFolder> read_folder(const fs::path& folder) {
              [&]<class Row>(Sheet<Row>&) { open_table<Row>(folder, tables, read.faults); });
   each_sheet(read.sheets,
              [&]<class Row>(Sheet<Row>&) { learn_keys<Row>(tables, keys, read.faults); });
-  each_sheet(read.sheets,
-             [&]<class Row>(Sheet<Row>& sheet) { read_rows(tables, keys, sheet, read.faults); });
+  RowsDone done(progress, rows_of(tables));
+  each_sheet(read.sheets, [&]<class Row>(Sheet<Row>& sheet) {
+    read_rows(tables, keys, sheet, read.faults, done);
+  });
   if (const auto title = tables.find(file_of<book::Title>);
       title != tables.end() && title->second.rows.size() != 1)
     read.faults.add(

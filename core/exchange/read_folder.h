@@ -4,6 +4,7 @@
 // alone is told here: missing and unknown files and columns, fields, codes used twice, references
 // that lead nowhere, links out of the folder.
 
+#include "core/base/progress.h"
 #include "core/exchange/faults.h"
 #include "core/exchange/rows.h"
 
@@ -17,7 +18,7 @@ struct ReadFolder {
   Faults faults;
 };
 
-/// Fails where there is no such folder.
-Result<ReadFolder> read_folder(const std::filesystem::path& folder);
+/// Fails where there is no such folder. Where `progress` stops it, what it gives is not all.
+Result<ReadFolder> read_folder(const std::filesystem::path& folder, const Progress& progress = {});
 
 } // namespace coneline::exchange

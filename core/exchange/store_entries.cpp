@@ -63,9 +63,13 @@ class StoreEntries {
     collect(&Parts::due_answers);
   }
 
-  std::size_t run() {
-    for (const auto& each : std::get<Sheet<book::Entry>>(sheets_).rows)
-      store(each, parts_[each.row.id]);
+  std::size_t run(RowsDone& done) {
+    for (const auto& each : std::get<Sheet<book::Entry>>(sheets_).rows) {
+      const auto& parts = parts_[each.row.id];
+      if (!done.go_on(1 + parts.movements.size()))
+        break;
+      store(each, parts);
+    }
     return not_judged_;
   }
 
@@ -325,8 +329,8 @@ class StoreEntries {
 } // namespace
 
 std::size_t store_entries(const Sheets& sheets, Stored& stored, store::Writing& writing,
-                          Faults& faults) {
-  return StoreEntries(sheets, stored, writing, faults).run();
+                          Faults& faults, RowsDone& done) {
+  return StoreEntries(sheets, stored, writing, faults).run(done);
 }
 
 } // namespace coneline::exchange

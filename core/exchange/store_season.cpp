@@ -50,8 +50,9 @@ constexpr std::string_view blamed<book::Lot> = "pot";
 
 class StoreRegisters {
  public:
-  StoreRegisters(const Sheets& sheets, Stored& stored, store::Writing& writing, Faults& faults)
-      : sheets_(sheets), stored_(stored), writing_(writing), faults_(faults) {}
+  StoreRegisters(const Sheets& sheets, Stored& stored, store::Writing& writing, Faults& faults,
+                 RowsDone& done)
+      : sheets_(sheets), stored_(stored), writing_(writing), faults_(faults), done_(done) {}
 
   /// False where the book has no sound cover, so that no code can be judged.
   bool run() {
@@ -100,6 +101,8 @@ class StoreRegisters {
 
   template <class Row>
   void put(Lined<Row> each) {
+    if (!done_.go_on())
+      return;
     const auto id = each.row.id;
     WithStoredIds io(stored_);
     fields(io, each.row);
@@ -172,6 +175,8 @@ class StoreRegisters {
 
   void put_temperatures() {
     for (const auto& each : sheet<book::Temperature>().rows) {
+      if (!done_.go_on())
+        return;
       const auto place = stored_.find(each.row.place);
       if (!each.sound || !place)
         continue;
@@ -311,19 +316,31 @@ class StoreRegisters {
   Stored& stored_;
   store::Writing& writing_;
   Faults& faults_;
+  RowsDone& done_;
   int series_ = 0;
 };
 
+std::size_t rows_of(const Sheets& sheets) {
+  std::size_t rows = 0;
+  each_sheet(sheets, [&](const auto& sheet) { rows += sheet.rows.size(); });
+  return rows;
+}
+
 } // namespace
 
-std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& faults) {
+std::size_t store_season(const Sheets& sheets, store::Writing& writing, Faults& faults,
+                         const Progress& progress) {
   Stored stored;
-  if (!StoreRegisters(sheets, stored, writing, faults).run())
+  RowsDone done(progress, rows_of(sheets));
+  if (!StoreRegisters(sheets, stored, writing, faults, done).run())
     return std::get<Sheet<book::Entry>>(sheets).rows.size();
-  const auto not_judged = store_entries(sheets, stored, writing, faults);
+  const auto not_judged = store_entries(sheets, stored, writing, faults, done);
+  if (!done.go_on(0))
+    return not_judged;
   store_rounds(sheets, stored, writing, faults);
   if (faults.none())
     check_links(sheets, stored, writing, faults);
+  done.end();
   return not_judged;
 }
 

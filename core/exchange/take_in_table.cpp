@@ -100,14 +100,10 @@ Fault placed(const Fault& fault, const CsvTable& table, const CsvRow& row,
   return there;
 }
 
-Fault stopped() {
-  return fault("stopped: nothing came into the book", "Begin again when there is time.");
-}
-
 } // namespace
 
 Result<TableTaken> take_in_table(const CsvTable& table, const TableMatch& match, store::Book& book,
-                                 Import how, Date today, const TableCourse& course) {
+                                 Import how, Date today, const Progress& progress) {
   if (auto is = sound(table, match); !is)
     return refuse(is.error());
   TableTaken taken;
@@ -121,10 +117,10 @@ Result<TableTaken> take_in_table(const CsvTable& table, const TableMatch& match,
   const auto put_all = [&](store::Writing& writing) -> Result<void> {
     const auto before = writing.registers();
     auto all = work::bring_in(writing, read->lines, today, [&](std::size_t done) {
-      return !course || course(done, read->lines.size());
+      return !progress || progress(done, read->lines.size());
     });
     if (all.stopped)
-      return refuse(stopped());
+      return refuse(stopped_taking_in());
     brought = true;
     for (std::size_t i = 0; i < all.lines.size(); ++i)
       if (all.lines[i])

@@ -9,8 +9,6 @@
 #include "core/exchange/table_fields.h"
 #include "core/work/bring_in.h"
 
-#include <functional>
-
 namespace coneline::exchange {
 
 struct TableRowTaken {
@@ -31,14 +29,12 @@ struct TableTaken {
   std::vector<book::EntryId> entries; ///< what reversing takes back
 };
 
-/// Asked after each row with how many are in, of how many; false stops, and nothing came in.
-using TableCourse = std::function<bool(std::size_t done, std::size_t of)>;
-
 /// Fails where the match names a column that the table has not, or nothing says what the rows are
 /// or how many (a fault of the match, not of a row), or the book cannot be written, or it
 /// was stopped. Faults of rows
 /// are in `faults`, each with file, line and column. `today` is the last day that can have been.
+/// `progress` is asked after each row; stopped, nothing came in.
 Result<TableTaken> take_in_table(const CsvTable& table, const TableMatch& match, store::Book& book,
-                                 Import how, Date today, const TableCourse& course = {});
+                                 Import how, Date today, const Progress& progress = {});
 
 } // namespace coneline::exchange

@@ -43,13 +43,18 @@ class ProveChain {
   ProveChain(Tables& tables, Reading& reading)
       : tables_(tables), reading_(reading), names_(tables) {}
 
-  ChainProof run() {
+  ChainProof run(const Progress& progress) {
     for (auto& link : reading_.links())
       stored_.emplace(link.entry.value, std::move(link.hash));
     proof_.links = static_cast<std::int64_t>(stored_.size());
     const auto last = last_entry(tables_);
-    for (std::int64_t first = 1; first <= last; first += entries_at_once)
+    for (std::int64_t first = 1; first <= last; first += entries_at_once) {
+      if (progress && !progress(static_cast<std::size_t>(first), static_cast<std::size_t>(last))) {
+        proof_.faults.push_back(phrase("the proof of the chain was stopped"));
+        return std::move(proof_);
+      }
       block(first, std::min(last, first + entries_at_once - 1));
+    }
     for (const auto& [id, hash] : stored_)
       broken(phrase("entry {} is missing, and its link is still there", id));
     if (broken_ > 1)
@@ -181,8 +186,8 @@ void chain_older_entries(Tables& tables) {
       chain.add(entry);
 }
 
-ChainProof prove_chain(Tables& tables, Reading& reading) {
-  return ProveChain(tables, reading).run();
+ChainProof prove_chain(Tables& tables, Reading& reading, const Progress& progress) {
+  return ProveChain(tables, reading).run(progress);
 }
 
 } // namespace coneline::store

@@ -2,6 +2,7 @@
 #pragma once
 // The chain of core/book/entry_chain.h in the file. Private to this room.
 
+#include "core/base/progress.h"
 #include "core/book/entry_chain.h"
 #include "core/store/tables.h"
 
@@ -53,7 +54,7 @@ struct ChainProof {
   std::vector<std::string> faults;
 };
 
-/// Recomputes every link from the file.
-ChainProof prove_chain(Tables& tables, Reading& reading);
+/// Recomputes every link from the file. A chain whose proof `progress` stopped does not hold.
+ChainProof prove_chain(Tables& tables, Reading& reading, const Progress& progress = {});
 
 } // namespace coneline::store

@@ -61,11 +61,12 @@ void add_before_migration(std::vector<Copy>& copies, const fs::path& book) {
   }
 }
 
-CopyState state_of(soci::session& session, const fs::path& path) {
+CopyState state_of(soci::session& session, const fs::path& path, ProgressOfParts& parts) {
   CopyState state;
   if (!engine::is_ours(session))
     return {false, 0, "", "it is no book of Coneline"};
-  if (const auto faults = engine::integrity_faults(session); !faults.empty())
+  constexpr double sound = 0.25; // the proof goes over all of it again
+  if (const auto faults = engine::integrity_faults(session, parts.part(0, sound)); !faults.empty())
     return {false, 0, "", faults.front()};
   if (engine::version(session) > migrations().back().version)
     return {false, 0, "", "a newer program wrote it"};
@@ -76,7 +77,7 @@ CopyState state_of(soci::session& session, const fs::path& path) {
   if (engine::version(session) != migrations().back().version)
     return state;
   auto book = Book::open(path, Access::read);
-  const auto proof = book ? prove(*book) : refuse(book.error());
+  const auto proof = book ? prove(*book, {}, parts.part(sound, 1)) : refuse(book.error());
   if (!proof)
     state.fault = proof.error().what;
   else if (!proof->holds())
@@ -106,11 +107,12 @@ Result<std::optional<fs::path>> put_aside(const fs::path& book) {
   return aside;
 }
 
-Result<Restored> put_in_place(const fs::path& book, const Copy& from) {
+/// Asks how far it is until what is coming stands beside the book; from there on nothing stops it.
+Result<Restored> put_in_place(const fs::path& book, const Copy& from, const Progress& progress) {
   if (auto alone = nobody_has_it_open(book); !alone)
     return refuse(alone.error());
   const fs::path coming = book.string() + ".coming";
-  if (auto copied = copy_bytes(from.path, coming); !copied)
+  if (auto copied = copy_bytes(from.path, coming, progress); !copied)
     return refuse(copied.error());
   auto aside = put_aside(book);
   std::error_code error;
@@ -149,13 +151,14 @@ std::vector<Copy> copies_of(const fs::path& book) {
   return copies;
 }
 
-CopyState look_into(const Copy& copy) {
+CopyState look_into(const Copy& copy, const Progress& progress) {
   if (auto looks = engine::looks_like_a_book(copy.path); !looks)
     return {false, 0, "", looks.error().what};
   try {
     soci::session session;
     engine::open(session, copy.path, engine::Mode::read);
-    return state_of(session, copy.path);
+    ProgressOfParts parts(progress);
+    return state_of(session, copy.path, parts);
   } catch (const std::exception& failed) {
     return {false, 0, "", failed.what()};
   }
@@ -182,10 +185,13 @@ std::string advice_to_restore(const Copy& copy) {
       copy.path.string(), copy.changed);
 }
 
-Result<Restored> restore(const fs::path& book, const std::optional<fs::path>& wanted) {
+Result<Restored> restore(const fs::path& book, const std::optional<fs::path>& wanted,
+                         const Progress& progress) {
+  constexpr double looked_into = 0.9;
+  ProgressOfParts parts(progress);
   if (!wanted) {
     if (const auto copy = newest_good_copy(book))
-      return put_in_place(book, *copy);
+      return put_in_place(book, *copy, parts.part(looked_into, 1));
     return refuse(book_fault(phrase("'{}' has no good copy", book.string()),
                              "Name a copy from elsewhere. Nothing was changed."));
   }
@@ -200,17 +206,20 @@ Result<Restored> restore(const fs::path& book, const std::optional<fs::path>& wa
                              "'coneline copies' lists them. Nothing was changed."));
   if (fs::equivalent(file, book, error))
     return refuse(fault(phrase("'{}' is the book itself", file.string()), "Name a copy."));
-  if (const auto state = look_into(*copy); !state.good)
+  const auto state = look_into(*copy, parts.part(0, looked_into));
+  if (parts.stopped())
+    return refuse(stopped_copying());
+  if (!state.good)
     return refuse(
         book_fault(phrase("the copy '{}' is not good: {}", file.string(), state.fault),
                    "Take another; 'coneline copies' tells which are good. Nothing was changed."));
-  return put_in_place(book, *copy);
+  return put_in_place(book, *copy, parts.part(looked_into, 1));
 }
 
-Result<Restored> undo_restore(const fs::path& book) {
+Result<Restored> undo_restore(const fs::path& book, const Progress& progress) {
   for (const auto& copy : copies_of(book))
     if (copy.kind == Copy::Kind::replaced)
-      return put_in_place(book, copy);
+      return put_in_place(book, copy, progress);
   return refuse(book_fault(phrase("no restore of '{}' is to be undone", book.string()),
                            "Nothing was changed."));
 }

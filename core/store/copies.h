@@ -14,6 +14,7 @@
 // Files are their owner's alone. A copy has the book's own time of change as its time.
 
 #include "core/base/fault.h"
+#include "core/base/progress.h"
 
 #include <cstdint>
 #include <filesystem>
@@ -45,8 +46,8 @@ std::filesystem::path copies_folder(const std::filesystem::path& book);
 /// Newest first; replaced books among them.
 std::vector<Copy> copies_of(const std::filesystem::path& book);
 
-/// Reads all of a copy. Never changes it.
-CopyState look_into(const Copy& copy);
+/// Reads all of a copy. Never changes it. One that `progress` stopped is not known to be good.
+CopyState look_into(const Copy& copy, const Progress& progress = {});
 
 /// The newest copy that is good, if any; replaced books do not count.
 std::optional<Copy> newest_good_copy(const std::filesystem::path& book);
@@ -63,11 +64,13 @@ struct Restored {
 
 /// Puts a copy in the book's place; the newest good one when none is named. The book that stood
 /// there, damaged or not, is kept. Fails when no such copy is good, and when another program has
-/// the book open; the book then is as it was.
+/// the book open; the book then is as it was. So it is when `progress` stops it, which is asked
+/// until the book is replaced.
 Result<Restored> restore(const std::filesystem::path& book,
-                         const std::optional<std::filesystem::path>& copy);
+                         const std::optional<std::filesystem::path>& copy,
+                         const Progress& progress = {});
 
 /// Puts back what the last restore (or undo) replaced. Fails when there is nothing.
-Result<Restored> undo_restore(const std::filesystem::path& book);
+Result<Restored> undo_restore(const std::filesystem::path& book, const Progress& progress = {});
 
 } // namespace coneline::store

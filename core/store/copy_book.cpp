@@ -88,9 +88,10 @@ Result<void> open_to_copy(soci::session& book, const fs::path& from, const fs::p
   return {};
 }
 
-Result<void> copy_with_rights(soci::session& book, const fs::path& from, const fs::path& to) {
+Result<void> copy_with_rights(soci::session& book, const fs::path& from, const fs::path& to,
+                              const Progress& progress) {
   remove_abandoned(fs::absolute(to).parent_path(), to.filename().string() + ".");
-  if (auto copied = checked_copy(book, from, to); !copied)
+  if (auto copied = checked_copy(book, from, to, progress); !copied)
     return copied;
   std::error_code error;
   fs::permissions(to, fs::status(from, error).permissions(), error);
@@ -137,20 +138,20 @@ Result<void> undone(const Fault& why, const fs::path& from, const fs::path& to) 
 
 } // namespace
 
-Result<void> copy_book(const fs::path& from, const fs::path& to) {
+Result<void> copy_book(const fs::path& from, const fs::path& to, const Progress& progress) {
   soci::session book;
   return open_to_copy(book, from, to, engine::Mode::read).and_then([&] {
-    return copy_with_rights(book, from, to);
+    return copy_with_rights(book, from, to, progress);
   });
 }
 
 Result<void> move_book(const fs::path& from, const fs::path& to,
-                       const std::function<Result<void>()>& now_there) {
+                       const std::function<Result<void>()>& now_there, const Progress& progress) {
   soci::session book;
   if (auto opened = open_to_copy(book, from, to, engine::Mode::write); !opened)
     return opened;
   const auto as_copied = engine::seen_changes(book);
-  if (auto copied = copy_with_rights(book, from, to); !copied)
+  if (auto copied = copy_with_rights(book, from, to, progress); !copied)
     return copied;
   // Before it is opened there, which would begin a folder of copies anew.
   if (auto there = move_copies(from, to).and_then(now_there); !there) {

@@ -10,6 +10,7 @@
 #include <fmt/chrono.h>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <chrono>
 #include <fcntl.h>
@@ -18,6 +19,7 @@
 #include <signal.h>
 #include <sys/stat.h>
 #include <unistd.h>
+#include <vector>
 
 namespace coneline::store {
 
@@ -76,10 +78,11 @@ Marks marks(soci::session& session) {
 
 /// Reads a new copy back: whole, ours, and holding what the book held while it was made; others may
 /// write to the book meanwhile.
-Result<void> is_like(const fs::path& copy, soci::session& book, const Marks& before) {
+Result<void> is_like(const fs::path& copy, soci::session& book, const Marks& before,
+                     const Progress& progress) {
   soci::session session;
   engine::open(session, copy, engine::Mode::read);
-  auto faults = engine::integrity_faults(session);
+  auto faults = engine::integrity_faults(session, progress);
   if (faults.empty() && engine::schema(session) != engine::schema(book))
     faults.push_back(phrase("its tables are not those of the book"));
   const auto held = marks(session);
@@ -140,6 +143,59 @@ void thin(const fs::path& book) {
 
 constexpr std::string_view unfinished_end = ".unfinished";
 
+/// Closed when it goes.
+class OpenFile {
+ public:
+  OpenFile(const fs::path& path, int flags) : file_(::open(path.c_str(), flags | O_CLOEXEC)) {}
+  ~OpenFile() {
+    if (file_ >= 0)
+      ::close(file_);
+  }
+  OpenFile(const OpenFile&) = delete;
+  OpenFile& operator=(const OpenFile&) = delete;
+  [[nodiscard]] int get() const { return file_; }
+
+ private:
+  int file_;
+};
+
+bool write_all(int file, const std::vector<char>& bytes, std::size_t count) {
+  for (std::size_t at = 0; at < count;) {
+    const auto written = ::write(file, bytes.data() + at, count - at);
+    if (written < 0 && errno != EINTR)
+      return false;
+    at += written < 0 ? 0 : static_cast<std::size_t>(written);
+  }
+  return true;
+}
+
+/// The bytes of one file into another that is there and empty.
+Result<void> copy_content(const fs::path& from, const fs::path& to, const Progress& progress) {
+  constexpr std::size_t at_once = 1U << 20U;
+  const OpenFile in(from, O_RDONLY);
+  if (in.get() < 0)
+    return refuse(cannot_write(to, system_said()));
+  const OpenFile out(to, O_WRONLY);
+  if (out.get() < 0)
+    return refuse(cannot_open(to, system_said()));
+  std::error_code error;
+  const auto of = static_cast<std::size_t>(fs::file_size(from, error));
+  std::vector<char> bytes(at_once);
+  for (std::size_t done = 0;;) {
+    const auto read = ::read(in.get(), bytes.data(), bytes.size());
+    if (read < 0 && errno == EINTR)
+      continue;
+    if (read == 0)
+      return {};
+    const auto count = static_cast<std::size_t>(read);
+    if (read < 0 || !write_all(out.get(), bytes, count))
+      return refuse(cannot_write(to, system_said()));
+    done += count;
+    if (progress && !progress(std::min(done, of), of))
+      return refuse(stopped_copying());
+  }
+}
+
 } // namespace
 
 fs::path unfinished_name(const fs::path& to) {
@@ -185,15 +241,14 @@ Result<void> make_private_file(const fs::path& path) {
   return {};
 }
 
-Result<void> copy_bytes(const fs::path& from, const fs::path& to) {
+Result<void> copy_bytes(const fs::path& from, const fs::path& to, const Progress& progress) {
   std::error_code error;
   fs::remove(to, error);
   if (auto made = make_private_file(to); !made)
     return made;
-  if (!fs::copy_file(from, to, fs::copy_options::overwrite_existing, error) || error) {
-    std::error_code ignored;
-    fs::remove(to, ignored);
-    return refuse(cannot_write(to, error));
+  if (auto copied = copy_content(from, to, progress); !copied) {
+    fs::remove(to, error);
+    return copied;
   }
   fs::permissions(to, fs::perms::owner_read | fs::perms::owner_write, error);
   fs::last_write_time(to, fs::last_write_time(from, error), error);
@@ -220,7 +275,8 @@ std::int64_t next_number(const fs::path& book) {
   return last + 1;
 }
 
-Result<void> checked_copy(soci::session& session, const fs::path& book, const fs::path& to) {
+Result<void> checked_copy(soci::session& session, const fs::path& book, const fs::path& to,
+                          const Progress& progress) {
   const auto unfinished = unfinished_name(to);
   remove_unfinished(unfinished); // of this program, so of an earlier try
   const auto time = changed(book);
@@ -229,11 +285,17 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
     return made;
   try {
     const auto before = marks(session);
-    engine::copy(session, unfinished);
-    made = is_like(unfinished, session, before);
+    constexpr double copied = 0.3; // checking goes over every page again, and over its rows
+    ProgressOfParts parts(progress);
+    engine::copy(session, unfinished, parts.part(0, copied));
+    made = is_like(unfinished, session, before, parts.part(copied, 1));
   } catch (const std::exception& failed) {
-    made = refuse(engine::explain(failed, engine::is_of_the_disk(failed) ? to : book));
+    made = refuse(engine::was_stopped(failed)
+                      ? stopped_copying()
+                      : engine::explain(failed, engine::is_of_the_disk(failed) ? to : book));
   }
+  if (made && progress && !progress(1, 1))
+    made = refuse(stopped_copying());
   const std::array<timespec, 2> times{time, time};
   if (made && ::utimensat(AT_FDCWD, unfinished.c_str(), times.data(), 0) != 0)
     made = refuse(cannot_write(unfinished, system_said()));

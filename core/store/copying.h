@@ -3,6 +3,7 @@
 // How copies are made, for the book's opening and its migrations. Private to this room.
 
 #include "core/base/fault.h"
+#include "core/base/progress.h"
 
 #include <soci/soci.h>
 
@@ -34,16 +35,17 @@ void remove_abandoned(const std::filesystem::path& folder, const std::string& be
 Result<void> give_name(const std::filesystem::path& unfinished, const std::filesystem::path& to);
 
 /// Writes a checked copy to `to`, which must not exist and is never written over; nothing is left
-/// there when it fails.
+/// there when it fails, nor when `progress` stops it.
 Result<void> checked_copy(soci::session& session, const std::filesystem::path& book,
-                          const std::filesystem::path& to);
+                          const std::filesystem::path& to, const Progress& progress = {});
 
 /// Makes what stands at `path` last: the file's content and, with it, its name in the folder.
 Result<void> settle(const std::filesystem::path& path);
 
 /// Copies a file as it is, with its time of change, for its owner alone; what stood at `to` goes.
-/// Nothing stands there when it fails.
-Result<void> copy_bytes(const std::filesystem::path& from, const std::filesystem::path& to);
+/// Nothing stands there when it fails or is stopped.
+Result<void> copy_bytes(const std::filesystem::path& from, const std::filesystem::path& to,
+                        const Progress& progress = {});
 
 /// An empty file that only its owner may read; fails when it is there.
 Result<void> make_private_file(const std::filesystem::path& path);

@@ -25,14 +25,18 @@ struct Line {
 
 class Prover {
  public:
-  Prover(Tables& tables, Reading& reading, std::string printed)
-      : tables_(tables), reading_(reading), printed_(std::move(printed)) {}
+  Prover(Tables& tables, Reading& reading, std::string printed, const Progress& progress)
+      : tables_(tables), reading_(reading), printed_(std::move(printed)), parts_(progress) {}
 
   Proof prove() {
-    for (const auto& fault : engine::integrity_faults(tables_.session()))
+    constexpr double sound = 0.3;
+    constexpr double linked = 0.8;
+    for (const auto& fault : engine::integrity_faults(tables_.session(), parts_.part(0, sound)))
       say("the file: " + fault);
     schema_is_whole();
-    chain_holds();
+    chain_holds(parts_.part(sound, linked));
+    if (parts_.stopped())
+      return std::move(proof_);
     try {
       read();
       every_movement_balances();
@@ -43,6 +47,8 @@ class Prover {
     } catch (const std::exception& unreadable) {
       say(phrase("the ledger cannot be read to its end: {}", unreadable.what()));
     }
+    if (const auto all = parts_.part(linked, 1))
+      all(1, 1);
     return std::move(proof_);
   }
 
@@ -68,8 +74,8 @@ class Prover {
                    wanted.substr(0, wanted.find(':'))));
   }
 
-  void chain_holds() {
-    auto chain = prove_chain(tables_, reading_);
+  void chain_holds(const Progress& progress) {
+    auto chain = prove_chain(tables_, reading_, progress);
     proof_.links = chain.links;
     proof_.last_link = std::move(chain.last);
     for (auto& fault : chain.faults)
@@ -247,6 +253,7 @@ class Prover {
   Tables& tables_;
   Reading& reading_;
   std::string printed_;
+  ProgressOfParts parts_;
   Proof proof_;
   std::map<std::int64_t, book::Lot> lots_;
   std::vector<Line> lines_;
@@ -255,12 +262,12 @@ class Prover {
 
 } // namespace
 
-Proof prove(Reading& reading, const std::string& printed) {
-  return Prover(reading.tables(), reading, printed).prove();
+Proof prove(Reading& reading, const std::string& printed, const Progress& progress) {
+  return Prover(reading.tables(), reading, printed, progress).prove();
 }
 
-Result<Proof> prove(Book& book, const std::string& printed) {
-  return book.read([&](Reading& reading) { return prove(reading, printed); });
+Result<Proof> prove(Book& book, const std::string& printed, const Progress& progress) {
+  return book.read([&](Reading& reading) { return prove(reading, printed, progress); });
 }
 
 } // namespace coneline::store

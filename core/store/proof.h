@@ -3,6 +3,7 @@
 // Proves a book from its file alone: the proof trusts neither the gate nor the triggers that should
 // have kept it true.
 
+#include "core/base/progress.h"
 #include "core/store/book.h"
 
 #include <string>
@@ -30,8 +31,9 @@ struct Proof {
 
 /// Proves a book that could be opened. Fails where it cannot be read at all. `printed` is a link
 /// that was written down elsewhere, such as on papers; that it stands in the chain is proven too.
-Result<Proof> prove(Book& book, const std::string& printed = {});
+/// Where `progress` stops it, it fails or does not hold.
+Result<Proof> prove(Book& book, const std::string& printed = {}, const Progress& progress = {});
 /// The same of what one transaction sees.
-Proof prove(Reading& reading, const std::string& printed = {});
+Proof prove(Reading& reading, const std::string& printed = {}, const Progress& progress = {});
 
 } // namespace coneline::store

@@ -10,12 +10,17 @@
 namespace coneline::work {
 
 Result<TakenIn> take_in_temperature(store::Writing& writing, book::PlaceId place,
-                                    std::span<const book::Temperature> readings) {
+                                    std::span<const book::Temperature> readings,
+                                    const Progress& progress) {
+  constexpr std::size_t between = 1000;
   std::map<Moment, double> known;
   for (const auto& reading : writing.temperatures(place))
     known.emplace(reading.at, reading.celsius);
   TakenIn taken;
-  for (auto reading : readings) {
+  for (std::size_t i = 0; i < readings.size(); ++i) {
+    if (progress && i % between == 0 && !progress(i, readings.size()))
+      return refuse(stopped_taking_in());
+    auto reading = readings[i];
     const auto found = known.find(reading.at);
     if (found == known.end()) {
       reading.place = place;
@@ -28,6 +33,8 @@ Result<TakenIn> take_in_temperature(store::Writing& writing, book::PlaceId place
       ++taken.differing;
     }
   }
+  if (progress && !progress(1, 1))
+    return refuse(stopped_taking_in());
   return taken;
 }
 

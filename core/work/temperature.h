@@ -2,6 +2,7 @@
 #pragma once
 // What was measured at the places, and how warm the trays that stood there had it.
 
+#include "core/base/progress.h"
 #include "core/stats/degree_days.h"
 #include "core/store/writing.h"
 #include "core/work/germination.h"
@@ -17,9 +18,11 @@ struct TakenIn {
 };
 
 /// Adds the readings the place does not have yet, so that an overlapping file brings only what is
-/// new. Readings by time, no two of one moment.
+/// new. Readings by time, no two of one moment. Where `progress` stops it, the caller refuses the
+/// transaction.
 Result<TakenIn> take_in_temperature(store::Writing& writing, book::PlaceId place,
-                                    std::span<const book::Temperature> readings);
+                                    std::span<const book::Temperature> readings,
+                                    const Progress& progress = {});
 
 struct MarkedReading {
   Moment at;

@@ -106,6 +106,15 @@ Rectangle {
             color: Look.act
             Accessible.role: Accessible.AlertMessage
         }
+        // In a row of its own, so that a tap that comes late does not take back an entry.
+        Press {
+            objectName: "stopLong"
+            visible: bar.session.stoppable
+            x: bar.tall ? 0 : lines.width - width
+            text: bar.session.done > 0 ? qsTr("Stop, %1 % done").arg(Math.round(100 * bar.session.done)) : qsTr("Stop")
+            Accessible.name: qsTr("Stop: %1").arg(bar.session.underway)
+            onClicked: bar.session.stop()
+        }
         Grid {
             columns: bar.tall ? 1 : 2
             columnSpacing: 16

@@ -3,6 +3,7 @@
 // What is long is done aside from the window's thread, through a book of its own, so that the
 // window stays alive.
 
+#include "core/base/progress.h"
 #include "core/store/book.h"
 
 #include <QCoreApplication>
@@ -12,6 +13,7 @@
 
 #include <atomic>
 #include <filesystem>
+#include <functional>
 #include <memory>
 
 namespace coneline::window {
@@ -23,6 +25,9 @@ struct Course {
   [[nodiscard]] bool go_on() const { return !stop; }
 };
 
+/// For work in core, which then tells how far it is and can be stopped.
+Progress told_to(std::shared_ptr<Course> course);
+
 class Aside : public QObject {
  public:
   explicit Aside(QObject* parent) : QObject(parent) {}
@@ -32,7 +37,8 @@ class Aside : public QObject {
   /// let go of the book.
   template <class Ask, class Take>
   void ask(const std::filesystem::path& book, Ask ask, Take take) {
-    run([book, ask = std::move(ask)]() mutable { return answered(book, ask); },
+    run([book, ask = std::move(ask),
+         opened = opened_.load()]() mutable { return answered(book, ask, opened); },
         [opened = opened_.load(), take = std::move(take)](auto answer) mutable {
           if (opened == opened_)
             take(std::move(answer));
@@ -65,6 +71,14 @@ class Aside : public QObject {
   /// The window has another book, or none: answers about the one before say nothing of it.
   static void another_book() { ++opened_; }
 
+  /// For work aside: waits until nothing that was asked about a book reads its file any more. What
+  /// is asked before the window lets go of that book is none of it.
+  static void wait_for_readers(const std::filesystem::path& book);
+
+  /// For work aside: has the window's thread do something, and waits for what came of it. Stopped
+  /// meanwhile, it is not done.
+  static Result<void> in_window(std::function<Result<void>()> act, const Course& course);
+
   /// Whatever was asked is not wanted any more.
   int forget() { return ++*newest_; }
 
@@ -76,9 +90,25 @@ class Aside : public QObject {
   static bool any_running() { return running_ > 0; }
 
  private:
+  /// While it lives, a file is being read.
+  class Reader {
+   public:
+    explicit Reader(std::filesystem::path book);
+    ~Reader();
+    Reader(const Reader&) = delete;
+    Reader& operator=(const Reader&) = delete;
+
+   private:
+    std::filesystem::path book_;
+  };
+
   template <class Ask>
-  static auto answered(const std::filesystem::path& path, Ask& ask) {
+  static auto answered(const std::filesystem::path& path, Ask& ask, int opened) {
     using Answer = decltype(std::declval<store::Book&>().read(ask));
+    // Known as a reader before it looks, so that who waits for readers misses none.
+    const Reader reader(path);
+    if (opened != opened_)
+      return Answer(refuse(book_fault("no book is open", "Open a book first.")));
     auto book = store::Book::open(path, store::Access::read);
     return book ? book->read(ask) : Answer(refuse(book.error()));
   }

@@ -30,7 +30,8 @@ book::Title not_named_yet(Date day) {
 }
 
 std::vector<Fault> import_into(const std::filesystem::path& folder,
-                               const std::filesystem::path& path, Date today) {
+                               const std::filesystem::path& path, Date today,
+                               const Progress& progress) {
   std::error_code ignored;
   std::filesystem::create_directories(path.parent_path(), ignored);
   std::vector<Fault> faults;
@@ -38,7 +39,7 @@ std::vector<Fault> import_into(const std::filesystem::path& folder,
     auto book = store::Book::make(path, not_named_yet(today));
     if (!book)
       return {book.error()};
-    const auto came = exchange::import_season(folder, *book, exchange::Import::write);
+    const auto came = exchange::import_season(folder, *book, exchange::Import::write, progress);
     if (!came || !came->faults.none())
       faults = came ? came->faults.listed() : std::vector{came.error()};
   }
@@ -48,20 +49,20 @@ std::vector<Fault> import_into(const std::filesystem::path& folder,
   return faults;
 }
 
-std::vector<Fault> demo_into(const std::filesystem::path& path, Date today) {
+std::vector<Fault> demo_into(const std::filesystem::path& path, Date today,
+                             const Progress& progress) {
   const QTemporaryDir folder;
   if (!folder.isValid() || !unpack_demo(folder.path()))
     return {fault("the demo cannot be unpacked", "See whether the disk has room.")};
-  return import_into(folder.path().toStdString(), path, today);
+  return import_into(folder.path().toStdString(), path, today, progress);
 }
 
 } // namespace
 
 void Beginning::importSeason(const QString& folder, const QString& path) {
   const auto into = Session::path_of(path);
-  begin(into, [from = Session::path_of(folder), into, today = session_->today()] {
-    return import_into(from, into, today);
-  });
+  begin(into, [from = Session::path_of(folder), into, today = session_->today()](
+                  const Progress& progress) { return import_into(from, into, today, progress); });
 }
 
 void Beginning::openDemo() {
@@ -72,10 +73,13 @@ void Beginning::openDemo() {
     return;
   }
   const auto into = Session::path_of(path);
-  begin(into, [into, today = session_->today()] { return demo_into(into, today); });
+  begin(into, [into, today = session_->today()](const Progress& progress) {
+    return demo_into(into, today, progress);
+  });
 }
 
-void Beginning::begin(const std::filesystem::path& path, std::function<std::vector<Fault>()> make) {
+void Beginning::begin(const std::filesystem::path& path,
+                      std::function<std::vector<Fault>(const Progress&)> make) {
   faults_.clear();
   emit faultsChanged();
   const auto came_in = [self = QPointer(this), session = session_,
@@ -87,8 +91,10 @@ void Beginning::begin(const std::filesystem::path& path, std::function<std::vect
     else
       session->set_fault(faults.front());
   };
-  session_->work_long(tr("The season comes into a new book …"), Touches::nothing, nullptr,
-                      std::move(make), came_in);
+  const auto course = std::make_shared<Course>();
+  session_->work_long(
+      tr("The season comes into a new book …"), Touches::nothing, course,
+      [make = std::move(make), course] { return make(told_to(course)); }, came_in);
 }
 
 void Beginning::refuse_with(const std::vector<Fault>& faults) {

@@ -31,7 +31,8 @@ class Beginning : public QObject {
 
  private:
   /// `make` makes the book at `path` on another thread, or says what is wrong.
-  void begin(const std::filesystem::path& path, std::function<std::vector<Fault>()> make);
+  void begin(const std::filesystem::path& path,
+             std::function<std::vector<Fault>(const Progress&)> make);
   void refuse_with(const std::vector<Fault>& faults);
 
   Session* session_ = nullptr;

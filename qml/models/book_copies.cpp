@@ -46,26 +46,31 @@ void BookCopies::set_path(const QString& path) {
 }
 
 void BookCopies::restore(const QString& file) {
-  bring_back([copy = std::filesystem::path(plain(file))](const auto& book) -> Result<void> {
-    auto done = store::restore(book, copy);
+  bring_back([copy = std::filesystem::path(plain(file))](const auto& book,
+                                                         const Progress& progress) -> Result<void> {
+    auto done = store::restore(book, copy, progress);
     return done ? Result<void>() : refuse(done.error());
   });
 }
 
 void BookCopies::undo() {
-  bring_back([](const auto& book) -> Result<void> {
-    auto done = store::undo_restore(book);
+  bring_back([](const auto& book, const Progress& progress) -> Result<void> {
+    auto done = store::undo_restore(book, progress);
     return done ? Result<void>() : refuse(done.error());
   });
 }
 
-void BookCopies::bring_back(std::function<Result<void>(const std::filesystem::path&)> bring) {
+void BookCopies::bring_back(
+    std::function<Result<void>(const std::filesystem::path&, const Progress&)> bring) {
   told_.clear();
   fault_.clear();
   const auto path = path_; // closing changes what it is bound to
+  const auto course = std::make_shared<Course>();
   session_->replace_file(
-      path, tr("The book is being put back …"),
-      [bring = std::move(bring), book = Session::path_of(path)] { return bring(book); },
+      path, tr("The book is being put back …"), course,
+      [bring = std::move(bring), book = Session::path_of(path), course] {
+        return bring(book, told_to(course));
+      },
       [self = QPointer(this), path](const Result<void>& done) {
         if (self)
           self->brought_back(path, done);

@@ -24,7 +24,8 @@ class BookCopies : public QObject {
   explicit BookCopies(QObject* parent = nullptr);
 
   /// Puts a copy of `rows` in the book's place and opens it, aside from the window's thread; it
-  /// goes on where this is left. On failure `fault` says why, and the book is as it was.
+  /// goes on where this is left. On failure, and where it was stopped, `fault` says why, and the
+  /// book is as it was.
   Q_INVOKABLE void restore(const QString& file);
   /// Puts back what the last restore replaced.
   Q_INVOKABLE void undo();
@@ -41,7 +42,7 @@ class BookCopies : public QObject {
   void changed();
 
  private:
-  void bring_back(std::function<Result<void>(const std::filesystem::path&)> bring);
+  void bring_back(std::function<Result<void>(const std::filesystem::path&, const Progress&)> bring);
   void brought_back(const QString& path, const Result<void>& done);
   struct Seen {
     store::Copy copy;

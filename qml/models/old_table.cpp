@@ -65,11 +65,7 @@ auto taking_in(Wanted wanted, const Session& session, std::shared_ptr<Course> co
     if (!book)
       return refuse(book.error());
     return exchange::take_in_table(wanted.table, wanted.match, *book, wanted.how, today,
-                                   [&](std::size_t done, std::size_t of) {
-                                     course->done =
-                                         static_cast<double>(done) / static_cast<double>(of);
-                                     return course->go_on();
-                                   });
+                                   told_to(course));
   };
 }
 

@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <random>
+#include <utility>
 
 namespace coneline::window {
 
@@ -60,6 +61,12 @@ Session::Session(Date today, QObject* parent)
     : QObject(parent), today_(today),
       stations_({"key", "word", "onHand", "thickness", "due"}, this) {
   tell_stations();
+  constexpr int between_looks = 100; // ms
+  watch_.setInterval(between_looks);
+  connect(&watch_, &QTimer::timeout, this, [this] {
+    if (done() != std::exchange(seen_done_, done()))
+      emit progressed();
+  });
   connect(&speech_, &Speech::changed, this, [this] {
     read_anew();
     if (book_ && !undo_.empty())
@@ -74,7 +81,7 @@ Session::~Session() {
 
 bool Session::may_open() {
   if (replacing_)
-    set_fault(book_fault("a book is being put back", "Wait until it stands there."));
+    set_fault(wait_for_it());
   return !replacing_;
 }
 
@@ -124,7 +131,10 @@ bool Session::begin_long(const QString& said, Touches touches, std::shared_ptr<C
   underway_ = said;
   if (touches == Touches::open_book)
     written_ = path();
+  seen_done_ = 0;
+  watch_.start();
   emit underwayChanged();
+  emit progressed();
   return true;
 }
 
@@ -132,12 +142,51 @@ void Session::end_long() {
   if (fault_ == fault_shown(wait_for_it()))
     forgetFault();
   course_.reset();
+  watch_.stop();
   underway_.clear();
   written_.clear();
   emit underwayChanged();
+  emit progressed();
 }
 
-bool Session::replace_file(const QString& path, const QString& said,
+bool Session::stoppable() const {
+  return course_ && course_->go_on() && course_->done < 1;
+}
+
+double Session::done() const {
+  return course_ ? course_->done.load() : 0;
+}
+
+void Session::stop() {
+  if (course_)
+    course_->stop = true;
+  emit progressed();
+}
+
+void Session::end() {
+  stop();
+  while (!underway_.isEmpty()) {
+    Aside::pool().waitForDone();
+    QCoreApplication::sendPostedEvents();
+  }
+}
+
+Result<void> Session::follow(const QString& from, const QString& to) {
+  if (path() != from)
+    return {};
+  if (!openBook(to))
+    return refuse(book_fault(plain(fault_)));
+  if (written_ == from)
+    written_ = to;
+  return {};
+}
+
+void Session::set_outcome(const QString& outcome) {
+  outcome_ = outcome;
+  emit outcomeChanged();
+}
+
+bool Session::replace_file(const QString& path, const QString& said, std::shared_ptr<Course> course,
                            std::function<Result<void>()> work,
                            std::function<void(const Result<void>&)> take) {
   if (!may_begin_long())
@@ -145,7 +194,11 @@ bool Session::replace_file(const QString& path, const QString& said,
   replacing_ = true;
   if (is_open())
     close(); // before the work begins, which wants the file for itself
-  return work_long(said, Touches::nothing, nullptr, std::move(work),
+  auto alone = [file = path_of(path), work = std::move(work)] {
+    Aside::wait_for_readers(file);
+    return work();
+  };
+  return work_long(said, Touches::nothing, std::move(course), std::move(alone),
                    [this, path, take = std::move(take)](const Result<void>& done) {
                      replacing_ = false;
                      openBook(path);
@@ -170,6 +223,7 @@ bool Session::take(Result<store::Book> book) {
   undo_.clear();
   told_.clear();
   forgetFault();
+  set_outcome({});
   read_anew();
   recall_last();
   return true;
@@ -177,7 +231,7 @@ bool Session::take(Result<store::Book> book) {
 
 std::optional<Fault> Session::unwritable() const {
   if (!book_)
-    return book_fault("no book is open", "Open a book first.");
+    return replacing_ ? wait_for_it() : book_fault("no book is open", "Open a book first.");
   // Another book may have been opened meanwhile.
   return written_.isEmpty() || written_ != path() ? std::nullopt : std::optional(wait_for_it());
 }

@@ -14,6 +14,7 @@
 
 #include <QObject>
 #include <QStringList>
+#include <QTimer>
 
 #include <functional>
 #include <memory>
@@ -56,6 +57,9 @@ class Session : public QObject {
   Q_PROPERTY(bool undoable READ undoable NOTIFY toldChanged)
   Q_PROPERTY(QString fault READ fault NOTIFY faultChanged)
   Q_PROPERTY(QString underway READ underway NOTIFY underwayChanged)
+  Q_PROPERTY(bool stoppable READ stoppable NOTIFY progressed)
+  Q_PROPERTY(double done READ done NOTIFY progressed)
+  Q_PROPERTY(QString outcome READ outcome NOTIFY outcomeChanged)
   Q_PROPERTY(coneline::window::Rows* stations READ stations CONSTANT)
   Q_PROPERTY(int dueCount READ due_count NOTIFY changed)
   Q_PROPERTY(QString look READ look WRITE set_look NOTIFY lookChanged)
@@ -81,6 +85,9 @@ class Session : public QObject {
   Q_INVOKABLE bool undo();
   Q_INVOKABLE bool reverse(qlonglong entry);
   Q_INVOKABLE void forgetFault();
+  /// The long work that is underway is not wanted any more. Where it can still be stopped, nothing
+  /// came of it, which its `take` is told.
+  Q_INVOKABLE void stop();
 
   [[nodiscard]] bool is_open() const { return book_.has_value(); }
   [[nodiscard]] bool is_empty() const;
@@ -93,6 +100,11 @@ class Session : public QObject {
   [[nodiscard]] QString fault() const { return fault_; }
   /// Long work that goes on whatever page is looked at, in words; empty where there is none.
   [[nodiscard]] QString underway() const { return underway_; }
+  [[nodiscard]] bool stoppable() const; ///< by `stop`
+  [[nodiscard]] double done() const;    ///< of the long work, of 1; 0 where nobody can say
+  /// What came of copying or moving the book last; empty again with another book.
+  [[nodiscard]] QString outcome() const { return outcome_; }
+  void set_outcome(const QString& outcome);
   [[nodiscard]] Rows* stations() { return &stations_; }
   [[nodiscard]] int due_count() const { return static_cast<int>(standing_->due.size()); }
   [[nodiscard]] QString look() const { return look_; }
@@ -142,8 +154,14 @@ class Session : public QObject {
   }
   /// The same with the file of a book, which is let go of while `work` replaces it and opened again
   /// whatever came of it; what did not succeed is the session's fault too.
-  bool replace_file(const QString& path, const QString& said, std::function<Result<void>()> work,
+  bool replace_file(const QString& path, const QString& said, std::shared_ptr<Course> course,
+                    std::function<Result<void>()> work,
                     std::function<void(const Result<void>&)> take);
+  /// Where the book at `from` is open, the same book is opened at `to` in its place; long work that
+  /// writes to the book goes on doing so. Does nothing where another book is open.
+  Result<void> follow(const QString& from, const QString& to);
+  /// When the window is gone: long work is told to stop, and what came of it is taken.
+  void end();
 
   /// What failed, where no page may be left to say it.
   void set_fault(const Fault& fault);
@@ -159,6 +177,8 @@ class Session : public QObject {
   void toldChanged();
   void faultChanged();
   void underwayChanged();
+  void progressed();
+  void outcomeChanged();
   void lookChanged();
 
  private:
@@ -184,6 +204,9 @@ class Session : public QObject {
   QString underway_;
   QString written_;                ///< the path of the book that this writes to, if any
   std::shared_ptr<Course> course_; ///< of what is underway, where it can be stopped
+  double seen_done_ = 0;           ///< what was told last
+  QTimer watch_;
+  QString outcome_;
   bool replacing_ = false;
   Aside long_work_{nullptr};
   QString look_ = QStringLiteral("day");

@@ -2,11 +2,12 @@
 #include "temperature_log.h"
 
 #include "core/exchange/logger_file.h"
-#include "core/work/temperature.h"
 #include "wording.h"
 
 #include <QPointF>
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace coneline::window {
 
@@ -99,6 +100,50 @@ QString taken_text(const work::TakenIn& taken, const exchange::LoggerFile& file)
   return said;
 }
 
+exchange::LoggerOptions options_of(const QString& unit) {
+  exchange::LoggerOptions options;
+  if (unit == QStringLiteral("°C"))
+    options.unit = exchange::TemperatureUnit::celsius;
+  if (unit == QStringLiteral("°F"))
+    options.unit = exchange::TemperatureUnit::fahrenheit;
+  return options;
+}
+
+struct Wanted {
+  std::filesystem::path file;
+  exchange::LoggerOptions options;
+  book::PlaceId place;
+};
+
+/// To be done aside, with a book that it opens itself; says what came in.
+auto taking_in(Wanted wanted, const Session& session, std::shared_ptr<Course> course) {
+  return [wanted = std::move(wanted), path = Session::path_of(session.path()),
+          course = std::move(course)]() -> Result<QString> {
+    const auto file = exchange::read_logger_file(wanted.file, wanted.options);
+    if (!file)
+      return refuse(file.error());
+    std::vector<book::Temperature> readings;
+    for (const auto& one : file->readings)
+      readings.push_back({wanted.place, one.at, one.celsius});
+    auto book = store::Book::open(path, store::Access::write);
+    if (!book)
+      return refuse(book.error());
+    return book
+        ->write([&](store::Writing& writing) {
+          return work::take_in_temperature(writing, wanted.place, readings, told_to(course));
+        })
+        .map([&](const work::TakenIn& taken) { return taken_text(taken, *file); });
+  };
+}
+
+/// The session knows what came in, whatever page is looked at.
+Result<void> tell(Session& session, const QString& taken) {
+  work::Done made;
+  made.told = plain(taken);
+  return session.act([&](store::Book&) { return Result<work::Done>(made); })
+      .map([](const work::Done&) {});
+}
+
 } // namespace
 
 TemperatureLog::TemperatureLog(QObject* parent)
@@ -114,7 +159,7 @@ void TemperatureLog::set_session(Session* session) {
 void TemperatureLog::choose(const QString& place) {
   place_ = place;
   chosen_ = true;
-  read();
+  show();
 }
 
 QStringList TemperatureLog::places() const {
@@ -126,67 +171,86 @@ QStringList TemperatureLog::places() const {
 }
 
 void TemperatureLog::read() {
-  const auto measured = session_->ask([](store::Reading& reading) {
-    return work::place_temperatures(reading, reading.registers(), base);
-  });
+  const auto path = session_->path();
+  if (path != of_)
+    known_.clear();
+  looking_ = path != of_ && !path.isEmpty();
+  if (path.isEmpty())
+    aside_.forget();
+  else
+    aside_.ask(
+        Session::path_of(path),
+        [](store::Reading& reading) {
+          return work::place_temperatures(reading, reading.registers(), base);
+        },
+        [this, path](Result<Measured> measured) {
+          looking_ = false;
+          of_ = path;
+          if (measured)
+            known_ = *std::move(measured);
+          else
+            session_->set_fault(measured.error());
+          show();
+        });
+  show();
+}
+
+void TemperatureLog::show() {
   // Until one is chosen, a place with a logger is shown.
   if (!chosen_ || !places().contains(place_))
-    place_ = measured && !measured->empty() ? called(measured->front().place) : places().value(0);
+    place_ = known_.empty() ? places().value(0) : called(known_.front().place);
   std::vector<Rows::Row> rows;
   std::vector<Rows::Row> series;
   marks_.clear();
   said_.clear();
   across_ = 1;
-  if (measured)
-    for (const auto& place : *measured) {
-      rows.push_back({called(place.place), span_of(place), days_of(place)});
-      if (called(place.place) != place_)
-        continue;
-      add_line(series, place, to_phrase("highest"), &stats::DayTemperature::high);
-      add_line(series, place, to_phrase("mean"), &stats::DayTemperature::mean);
-      add_line(series, place, to_phrase("lowest"), &stats::DayTemperature::low);
-      across_ = std::max(1, days_between(place.first.date, place.last.date));
-      marks_ = marks_of(place);
-      said_ = QStringList{span_of(place), days_of(place)} + oddities(place);
-    }
+  for (const auto& place : known_) {
+    rows.push_back({called(place.place), span_of(place), days_of(place)});
+    if (called(place.place) != place_)
+      continue;
+    add_line(series, place, to_phrase("highest"), &stats::DayTemperature::high);
+    add_line(series, place, to_phrase("mean"), &stats::DayTemperature::mean);
+    add_line(series, place, to_phrase("lowest"), &stats::DayTemperature::low);
+    across_ = std::max(1, days_between(place.first.date, place.last.date));
+    marks_ = marks_of(place);
+    said_ = QStringList{span_of(place), days_of(place)} + oddities(place);
+  }
   measured_.replace(std::move(rows));
   series_.replace(std::move(series));
   emit told();
 }
 
-bool TemperatureLog::takeIn(const QString& path, const QString& unit) {
+void TemperatureLog::takeIn(const QString& path, const QString& unit) {
   fault_.clear();
-  exchange::LoggerOptions options;
-  if (unit == QStringLiteral("°C"))
-    options.unit = exchange::TemperatureUnit::celsius;
-  if (unit == QStringLiteral("°F"))
-    options.unit = exchange::TemperatureUnit::fahrenheit;
-  const auto file = exchange::read_logger_file(Session::path_of(path), options);
-  const auto done = session_->act([&](store::Book& book) -> Result<work::Done> {
-    if (!file)
-      return refuse(file.error());
-    for (const auto& place : session_->standing().registers.places) {
-      if (called(place) != place_)
-        continue;
-      std::vector<book::Temperature> readings;
-      for (const auto& one : file->readings)
-        readings.push_back({place.id, one.at, one.celsius});
-      return book
-          .write([&](store::Writing& writing) {
-            return work::take_in_temperature(writing, place.id, readings);
-          })
-          .map([&](const work::TakenIn& taken) {
-            work::Done made;
-            made.told = plain(taken_text(taken, *file));
-            return made;
-          });
-    }
-    return refuse(coneline::fault("no place is chosen", "Enter the house or bench first."));
-  });
-  if (!done)
-    fault_ = fault_shown(done.error());
   emit told();
-  return done.has_value();
+  const auto& places = session_->standing().registers.places;
+  const auto at =
+      std::ranges::find_if(places, [&](const auto& place) { return called(place) == place_; });
+  if (at == places.end()) {
+    fail(coneline::fault("no place is chosen", "Enter the house or bench first."));
+    return;
+  }
+  const auto course = std::make_shared<Course>();
+  const auto file = Session::path_of(path);
+  const auto took = [self = QPointer(this), session = session_,
+                     of = session_->path()](const Result<QString>& taken) {
+    // What came into a book that was closed meanwhile is seen when it is opened again.
+    if (session->path() != of)
+      return;
+    const auto known = taken ? tell(*session, *taken) : refuse(taken.error());
+    if (!known && self)
+      self->fail(known.error());
+    else if (!known)
+      session->set_fault(known.error());
+  };
+  session_->work_long(tr("%1 comes into the book …").arg(text(file.filename().string())),
+                      Touches::open_book, course,
+                      taking_in({file, options_of(unit), at->id}, *session_, course), took);
+}
+
+void TemperatureLog::fail(const Fault& fault) {
+  fault_ = fault_shown(fault);
+  emit told();
 }
 
 } // namespace coneline::window

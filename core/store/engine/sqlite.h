@@ -4,6 +4,7 @@
 // Another engine is another file beside this one.
 
 #include "core/base/fault.h"
+#include "core/base/progress.h"
 
 #include <soci/soci.h>
 
@@ -42,8 +43,10 @@ void begin_alone(soci::session& session);
 void keep(soci::session& session);
 void drop(soci::session& session) noexcept;
 
-/// A whole copy at `to`, which must not exist.
-void copy(soci::session& session, const std::filesystem::path& to);
+/// A whole copy at `to`, an empty file or none, of one state of the book; others may read and write
+/// it meanwhile. What it holds is made last by the caller. Throws soci::soci_error, also when
+/// `progress` stops it (`was_stopped`).
+void copy(soci::session& session, const std::filesystem::path& to, const Progress& progress = {});
 
 /// A number that changes when another session or program has written to the book.
 std::int64_t seen_changes(soci::session& session);
@@ -55,8 +58,12 @@ bool is_busy(const std::exception& error);
 /// Whether the disk failed or is full.
 bool is_of_the_disk(const std::exception& error);
 
-/// What the engine itself finds wrong with the file; empty when nothing.
-std::vector<std::string> integrity_faults(soci::session& session);
+/// Whether it was told to stop.
+bool was_stopped(const std::exception& error);
+
+/// What the engine itself finds wrong with the file; empty when nothing. How far it is can only be
+/// guessed. Throws soci::soci_error, also when `progress` stops it.
+std::vector<std::string> integrity_faults(soci::session& session, const Progress& progress = {});
 /// Tables, indexes, views and triggers as text, to compare with those of a new book.
 std::vector<std::string> schema(soci::session& session);
 

@@ -52,9 +52,15 @@ Scroll {
             marks: log.marks
             saying: qsTr("Lowest, mean and highest temperature of each day.")
         }
+        Say {
+            width: parent.width
+            visible: log.looking
+            text: qsTr("Summing up the readings …")
+            color: Look.quiet
+        }
         Empty {
             width: parent.width
-            visible: log.series.count === 0
+            visible: log.series.count === 0 && !log.looking
             belongs: qsTr("What a logger measured here belongs here: take in its CSV file below. Days can then be counted as degree-days, and germination held against temperature.")
         }
         Heading {
@@ -83,6 +89,7 @@ Scroll {
             onClicked: log.takeIn(file.path, unit.chosen)
         }
         Say {
+            objectName: "logFault"
             width: parent.width
             visible: text !== ""
             text: log.fault

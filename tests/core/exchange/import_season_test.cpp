@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace coneline::exchange {
 namespace {
 
@@ -215,6 +217,50 @@ TEST_F(ImportSeason, TemperaturesMayBeMissing) {
 TEST_F(ImportSeason, ATemperatureNobodyCanRead) {
   change("temperatures.csv", "2025-03-01T00:00:00", "2025-03-01");
   only_fault({"temperatures.csv", 3, "at"}, "2026-03-09T14:05:00");
+}
+
+/// More rows than are done between two looks at the clock.
+void add_rows(const fs::path& folder) {
+  auto season = tests::small_season();
+  for (int second = 0; second < 5000; ++second)
+    season.temperatures.push_back({book::PlaceId{1}, Moment{tests::day("2025-06-01"), second}, 20});
+  fs::remove_all(folder);
+  ASSERT_TRUE(write_season(season, folder, Existing::keep));
+}
+
+TEST_F(ImportSeason, TellsHowFarItIsUpToTheWhole) {
+  add_rows(folder());
+  std::vector<double> shares;
+  const auto imported =
+      import_season(folder(), book_, Import::write, [&](std::size_t done, std::size_t of) {
+        shares.push_back(static_cast<double>(done) / static_cast<double>(of));
+        return true;
+      });
+  ASSERT_TRUE(imported && imported->faults.none());
+  EXPECT_GE(shares.size(), 10U) << "five thousand rows are read, and put";
+  EXPECT_LT(shares.size(), 20U) << "not for every row";
+  EXPECT_TRUE(std::ranges::is_sorted(shares));
+  EXPECT_LT(shares.front(), 0.1);
+  EXPECT_EQ(shares.back(), 1);
+}
+
+TEST_F(ImportSeason, StoppedAnywhereNothingCameIn) {
+  add_rows(folder());
+  for (int stop_at = 1;; ++stop_at) {
+    ASSERT_LT(stop_at, 100);
+    int asked = 0;
+    const auto imported =
+        import_season(folder(), book_, Import::write,
+                      [&](std::size_t, std::size_t) { return ++asked != stop_at; });
+    if (imported) {
+      EXPECT_GE(stop_at, 10);
+      EXPECT_TRUE(imported->faults.none());
+      break;
+    }
+    EXPECT_NE(imported.error().what.find("stopped"), std::string::npos) << imported.error().text();
+    EXPECT_EQ(asked, stop_at) << "once is enough";
+    nothing_in();
+  }
 }
 
 TEST_F(ImportSeason, AFolderThatIsNone) {

@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <fstream>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -159,6 +160,45 @@ TEST_F(Copies, ARestoreIsUndoneAndThatToo) {
   EXPECT_EQ(taxa(), 1U);
   add_taxon("Encephalartos ferox");
   EXPECT_EQ(taxa(), 2U);
+}
+
+TEST_F(Copies, ARestoreTellsHowFarItIsUpToTheWhole) {
+  open();
+  add_taxon("Zamia furfuracea");
+  const auto copy = of_kind(Copy::Kind::copy).back().path;
+  for (const bool undone : {false, true}) {
+    std::vector<double> shares;
+    const auto progress = [&](std::size_t done, std::size_t of) {
+      shares.push_back(static_cast<double>(done) / static_cast<double>(of));
+      return true;
+    };
+    ASSERT_TRUE(undone ? undo_restore(path, progress) : restore(path, copy, progress));
+    ASSERT_FALSE(shares.empty());
+    EXPECT_TRUE(std::ranges::is_sorted(shares));
+    EXPECT_EQ(shares.back(), 1);
+  }
+}
+
+TEST_F(Copies, ARestoreThatIsStoppedLeavesTheBookAsItWas) {
+  open();
+  add_taxon("Zamia furfuracea");
+  const auto copy = of_kind(Copy::Kind::copy).back().path;
+  int asked = 0;
+  int stop_at = 1;
+  const auto progress = [&](std::size_t, std::size_t) { return ++asked != stop_at; };
+  for (auto done = restore(path, copy, progress); !done; done = restore(path, copy, progress)) {
+    EXPECT_NE(done.error().what.find("stopped"), std::string::npos) << done.error().text();
+    EXPECT_EQ(asked, stop_at) << "once is enough";
+    EXPECT_EQ(taxa(), 2U);
+    EXPECT_TRUE(of_kind(Copy::Kind::replaced).empty());
+    EXPECT_FALSE(fs::exists(path.string() + ".coming"));
+    asked = 0;
+    ++stop_at;
+    ASSERT_LT(stop_at, 1000);
+  }
+  EXPECT_GT(stop_at, 3) << "while it is looked into and while it is copied";
+  EXPECT_EQ(asked, stop_at - 1) << "never asked once the book is replaced";
+  EXPECT_EQ(taxa(), 1U);
 }
 
 TEST_F(Copies, ADamagedBookIsRestoredAndKept) {

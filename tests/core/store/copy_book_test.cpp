@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <fstream>
 
 namespace coneline::store {
@@ -72,6 +73,82 @@ TEST_F(CopyBook, KeepsOffTheCopiesOfAnotherBook) {
   const auto copied = copy_book(from_, to_);
   ASSERT_FALSE(copied) << "a restore there would bring back the other book";
   EXPECT_NE(copied.error().text().find("copies of another book"), std::string::npos);
+}
+
+/// Entries enough for some hundred pages, so that more than one step copies them.
+void make_larger(const fs::path& path) {
+  auto book = Book::open(path, Access::write);
+  ASSERT_TRUE(book);
+  ASSERT_TRUE(book->write([](Writing& writing) -> Result<void> {
+    for (int i = 0; i < 300; ++i)
+      if (auto put = writing.put(book::Taxon{
+              {}, "Taxon " + std::to_string(i) + std::string(2000, 'x'), {}, {}, {}, {}, {}, {}});
+          !put)
+        return refuse(put.error());
+    return {};
+  }));
+}
+
+TEST_F(CopyBook, TellsHowFarItIsUpToTheWhole) {
+  make_larger(from_);
+  std::vector<double> shares;
+  const auto progress = [&](std::size_t done, std::size_t of) {
+    shares.push_back(static_cast<double>(done) / static_cast<double>(of));
+    return true;
+  };
+  ASSERT_TRUE(copy_book(from_, to_, progress));
+  EXPECT_GT(shares.size(), 2U);
+  EXPECT_TRUE(std::ranges::is_sorted(shares));
+  EXPECT_GT(shares.front(), 0);
+  EXPECT_LT(shares.front(), 0.5);
+  EXPECT_EQ(shares.back(), 1);
+}
+
+TEST_F(CopyBook, StoppedAnywhereNothingNewStandsThere) {
+  make_larger(from_);
+  const auto copies = copies_of(from_).size();
+  int asked = 0;
+  int stop_at = 1;
+  const auto progress = [&](std::size_t, std::size_t) { return ++asked != stop_at; };
+  const auto begin = [&] {
+    asked = 0;
+    return stop_at % 2 == 0 ? copy_book(from_, to_, progress)
+                            : move_book(from_, to_, nothing_to_do, progress);
+  };
+  for (auto done = begin(); !done; done = begin()) {
+    EXPECT_NE(done.error().what.find("stopped"), std::string::npos) << done.error().text();
+    nothing_stands_at(to_);
+    EXPECT_EQ(copies_of(from_).size(), copies);
+    ++stop_at;
+    ASSERT_LT(stop_at, 1000);
+  }
+  EXPECT_GT(stop_at, 3);
+  EXPECT_GT(entries(to_), 0U);
+}
+
+TEST_F(CopyBook, HoldsOneMomentWhileOthersWrite) {
+  make_larger(from_);
+  auto elsewhere = Book::open(from_, Access::write);
+  ASSERT_TRUE(elsewhere);
+  int written = 0;
+  const auto progress = [&](std::size_t, std::size_t) {
+    EXPECT_TRUE(elsewhere->write([&](Writing& writing) {
+      ++written;
+      return writing.put(
+          book::Taxon{{}, "Zamia " + std::to_string(written), {}, {}, {}, {}, {}, {}});
+    }));
+    return true;
+  };
+  const auto taxa = [](const fs::path& path) {
+    auto book = Book::open(path, Access::read);
+    return book->read([](Reading& reading) { return reading.registers().taxa.size(); }).value();
+  };
+  const auto before = taxa(from_);
+  const auto copied = copy_book(from_, to_, progress);
+  ASSERT_TRUE(copied) << copied.error().text();
+  EXPECT_GT(written, 2);
+  EXPECT_EQ(taxa(to_), before) << "none of what came while it was copied";
+  EXPECT_EQ(taxa(from_), before + static_cast<std::size_t>(written));
 }
 
 TEST_F(CopyBook, MovesWithItsCopies) {

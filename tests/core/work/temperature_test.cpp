@@ -123,6 +123,32 @@ TEST_F(Temperatures, LooksWithoutWarmthBetweenThemAreOne) {
   EXPECT_EQ(later->tray.looks[1].germinated, 5);
 }
 
+TEST_F(Temperatures, ComeInWithHowFarTheyAreAndNotOnceStopped) {
+  const auto readings = measured("2025-02-27", 100, 15, 25);
+  std::vector<double> shares;
+  int stop_at = 2;
+  const auto progress = [&](std::size_t done, std::size_t of) {
+    shares.push_back(static_cast<double>(done) / static_cast<double>(of));
+    return static_cast<int>(shares.size()) != stop_at;
+  };
+  const auto stopped = nursery_.book().write([&](store::Writing& writing) {
+    return take_in_temperature(writing, house_, readings, progress);
+  });
+  ASSERT_FALSE(stopped);
+  EXPECT_NE(stopped.error().what.find("stopped"), std::string::npos);
+  EXPECT_FALSE(warmth().celsius(tray()));
+  stop_at = 0;
+  shares.clear();
+  const auto taken = nursery_.book().write([&](store::Writing& writing) {
+    return take_in_temperature(writing, house_, readings, progress);
+  });
+  ASSERT_TRUE(taken);
+  EXPECT_EQ(taken->taken, readings.size());
+  EXPECT_EQ(shares.size(), 4U) << "every thousandth, and at the end";
+  EXPECT_TRUE(std::ranges::is_sorted(shares));
+  EXPECT_EQ(shares.back(), 1);
+}
+
 TEST_F(Temperatures, WithoutALoggerThereIsNothing) {
   EXPECT_FALSE(warmth().celsius(tray()));
   EXPECT_FALSE(warmth().in_degree_days(tray()));
