@@ -5,7 +5,6 @@
 #include "labels/read/read_codes.h"
 
 #include <QMediaDevices>
-#include <QtConcurrent>
 
 namespace coneline::window {
 
@@ -31,10 +30,6 @@ CameraScan::CameraScan(QObject* parent) : QObject(parent) {
   clock_.start();
   connect(&sink_, &QVideoSink::videoFrameChanged, this, &CameraScan::take);
   capture_.setVideoSink(&sink_);
-}
-
-CameraScan::~CameraScan() {
-  reading_.waitForFinished();
 }
 
 void CameraScan::say(const QString& text) {
@@ -74,7 +69,7 @@ void CameraScan::set_active(bool active) {
 }
 
 void CameraScan::take(const QVideoFrame& frame) {
-  if (!frame.isValid() || reading_.isRunning())
+  if (!frame.isValid() || reading_)
     return;
   auto gray = gray_of(frame);
   if (!gray) {
@@ -84,8 +79,12 @@ void CameraScan::take(const QVideoFrame& frame) {
   }
   image_ = coneline::window::shown(*gray);
   emit imageChanged();
-  reading_ = QtConcurrent::run([picture = std::move(*gray)] { return texts_in(picture); });
-  reading_.then(this, [this](const QStringList& texts) { read(texts); });
+  reading_ = true;
+  aside_.run([picture = std::move(*gray)] { return texts_in(picture); },
+             [this](const QStringList& texts) {
+               reading_ = false;
+               read(texts);
+             });
 }
 
 void CameraScan::read(const QStringList& texts) {
@@ -97,10 +96,6 @@ void CameraScan::read(const QStringList& texts) {
   const auto scan = work::scan_text(texts.front().toStdString());
   if (repeated_.is_new(scan.text, std::chrono::milliseconds(clock_.elapsed())))
     emit scanned(QString::fromStdString(scan.text), QString::fromStdString(scan.note));
-}
-
-void CameraScan::finish() {
-  reading_.waitForFinished();
 }
 
 } // namespace coneline::window

@@ -5,10 +5,10 @@
 
 #include "core/work/scan_text.h"
 #include "labels/read/gray.h"
+#include "qml/models/aside.h"
 
 #include <QCamera>
 #include <QElapsedTimer>
-#include <QFuture>
 #include <QImage>
 #include <QMediaCaptureSession>
 #include <QObject>
@@ -29,7 +29,6 @@ class CameraScan : public QObject {
 
  public:
   explicit CameraScan(QObject* parent = nullptr);
-  ~CameraScan() override;
 
   [[nodiscard]] bool active() const { return active_; }
   /// Without a camera it stays off, and `says` says so.
@@ -39,8 +38,8 @@ class CameraScan : public QObject {
 
   /// One frame, from the camera or from a test.
   void take(const QVideoFrame& frame);
-  /// Waits until nothing is being decoded.
-  void finish();
+  /// Whether a frame is being decoded.
+  [[nodiscard]] bool reading() const { return reading_; }
 
  signals:
   void scanned(const QString& text, const QString& note);
@@ -55,7 +54,8 @@ class CameraScan : public QObject {
   std::unique_ptr<QCamera> camera_;
   QMediaCaptureSession capture_;
   QVideoSink sink_;
-  QFuture<QStringList> reading_;
+  Aside aside_{nullptr};
+  bool reading_ = false;
   work::RepeatedScan repeated_{std::chrono::milliseconds(2000)};
   QElapsedTimer clock_;
   bool active_ = false;

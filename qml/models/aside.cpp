@@ -39,17 +39,6 @@ Progress told_to(std::shared_ptr<Course> course) {
   };
 }
 
-QThreadPool& Aside::pool() {
-  static QThreadPool threads;
-  // What runs tells the application, so the application waits for it, as for Qt's own threads.
-  static const bool waits = [] {
-    qAddPostRoutine([] { pool().waitForDone(); });
-    return true;
-  }();
-  static_cast<void>(waits);
-  return threads;
-}
-
 Aside::Reader::Reader(std::filesystem::path book) : book_(std::move(book)) {
   const std::lock_guard held(readers().lock);
   readers().books.insert(book_);
@@ -70,16 +59,13 @@ void Aside::wait_for_readers(const std::filesystem::path& book) {
 Result<void> Aside::in_window(std::function<Result<void>()> act, const Course& course) {
   constexpr auto between_looks = std::chrono::milliseconds(20);
   const auto asked = std::make_shared<Asked>();
-  QMetaObject::invokeMethod(
-      QCoreApplication::instance(),
-      [asked, act = std::move(act)] {
-        const std::lock_guard held(asked->lock);
-        if (asked->dropped)
-          return;
-        asked->answer = act();
-        asked->answered.notify_one();
-      },
-      Qt::QueuedConnection);
+  Workers::all().on_window([asked, act = std::move(act)] {
+    const std::lock_guard held(asked->lock);
+    if (asked->dropped)
+      return;
+    asked->answer = act();
+    asked->answered.notify_one();
+  });
   std::unique_lock held(asked->lock);
   while (!asked->answered.wait_for(held, between_looks, [&] { return asked->answer.has_value(); }))
     if (!course.go_on()) { // the window may be gone

@@ -5,11 +5,10 @@
 
 #include "core/base/progress.h"
 #include "core/store/book.h"
+#include "workers.h"
 
-#include <QCoreApplication>
 #include <QObject>
 #include <QPointer>
-#include <QThreadPool>
 
 #include <atomic>
 #include <filesystem>
@@ -50,21 +49,19 @@ class Aside : public QObject {
   void run(Work work, Take take) {
     const int ticket = forget();
     ++running_;
-    pool().start([self = QPointer<Aside>(this), newest = newest_, ticket, work = std::move(work),
-                  take = std::move(take)]() mutable {
+    Workers::all().begin([self = QPointer<Aside>(this), newest = newest_, ticket,
+                          work = std::move(work), take = std::move(take)]() mutable {
       if (newest->load() != ticket) {
         --running_;
         return;
       }
       auto answer = std::make_shared<decltype(work())>(work());
-      QMetaObject::invokeMethod(
-          QCoreApplication::instance(),
-          [self, newest, ticket, answer, take = std::move(take)]() mutable {
-            --running_;
-            if (self && newest->load() == ticket)
-              take(std::move(*answer));
-          },
-          Qt::QueuedConnection);
+      Workers::all().on_window([self = std::move(self), newest = std::move(newest), ticket,
+                                answer = std::move(answer), take = std::move(take)]() mutable {
+        --running_;
+        if (self && newest->load() == ticket)
+          take(std::move(*answer));
+      });
     });
   }
 
@@ -81,10 +78,6 @@ class Aside : public QObject {
 
   /// Whatever was asked is not wanted any more.
   int forget() { return ++*newest_; }
-
-  /// Where it is done. Not the threads that Qt keeps for everybody: with those busy, a window that
-  /// is drawn without a graphics card waits for one of them.
-  static QThreadPool& pool();
 
   /// Whether anything asked anywhere is still to be answered.
   static bool any_running() { return running_ > 0; }

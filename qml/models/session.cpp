@@ -7,6 +7,7 @@
 #include "entry_words.h"
 #include "wording.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QStandardPaths>
 #include <QUrl>
@@ -166,7 +167,7 @@ void Session::stop() {
 void Session::end() {
   stop();
   while (!underway_.isEmpty()) {
-    Aside::pool().waitForDone();
+    Workers::all().wait();
     QCoreApplication::sendPostedEvents();
   }
 }

@@ -1501,7 +1501,7 @@
     </message>
     <message>
         <source>Stop, %1 % done</source>
-        <translation>Detener, %1 % hecho</translation>
+        <translation>Parar, %1 % hecho</translation>
     </message>
     <message>
         <source>Take it in</source>
@@ -1864,6 +1864,18 @@
     <message>
         <source>Scan, type a code or a name</source>
         <translation>Lea, escriba un código o un nombre</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Stop, %1 % done</source>
+        <translation>Parar, %1 % hecho</translation>
+    </message>
+    <message>
+        <source>Stop: %1</source>
+        <translation>Parar: %1</translation>
     </message>
     <message>
         <source>Undo: %1</source>
@@ -2633,6 +2645,10 @@
         <translation>Lugares con registrador</translation>
     </message>
     <message>
+        <source>Summing up the readings …</source>
+        <translation>Sumando las lecturas …</translation>
+    </message>
+    <message>
         <source>Take in</source>
         <translation>Incorporar</translation>
     </message>
@@ -2928,6 +2944,14 @@
     <message>
         <source>A whole copy stands at %1.</source>
         <translation>Hay una copia completa en %1.</translation>
+    </message>
+    <message>
+        <source>The book is being copied …</source>
+        <translation>El libro se está copiando …</translation>
+    </message>
+    <message>
+        <source>The book is being moved …</source>
+        <translation>El libro se está moviendo …</translation>
     </message>
     <message>
         <source>The book now stands at %1.</source>
@@ -3445,6 +3469,13 @@
     <message>
         <source>seen, not counted</source>
         <translation>vista, no contada</translation>
+    </message>
+</context>
+<context>
+    <name>coneline::window::TemperatureLog</name>
+    <message>
+        <source>%1 comes into the book …</source>
+        <translation>%1 está entrando en el libro …</translation>
     </message>
 </context>
 <context>
@@ -6873,10 +6904,6 @@
         <translation>Espere o cierre el otro programa y repítalo. No se escribió nada.</translation>
     </message>
     <message>
-        <source>Wait until it stands there.</source>
-        <translation>Espere a que esté en su sitio.</translation>
-    </message>
-    <message>
         <source>Wait until this is done: {}</source>
         <translation>Espere a que termine esto: {}</translation>
     </message>
@@ -7214,10 +7241,6 @@
     <message>
         <source>a bench side of {} mm cannot be</source>
         <translation>un lado de mesa de {} mm no puede ser</translation>
-    </message>
-    <message>
-        <source>a book is being put back</source>
-        <translation>se está reponiendo un libro</translation>
     </message>
     <message>
         <source>a byte that is no UTF-8 text</source>
@@ -10060,6 +10083,10 @@
         <translation>detenido: nada entró en el libro</translation>
     </message>
     <message>
+        <source>stopped: the book is as it was</source>
+        <translation>detenido: el libro está como estaba</translation>
+    </message>
+    <message>
         <source>store</source>
         <translation>guardar</translation>
     </message>
@@ -10532,6 +10559,10 @@
     <message>
         <source>the printer took nothing</source>
         <translation>la impresora no recibió nada</translation>
+    </message>
+    <message>
+        <source>the proof of the chain was stopped</source>
+        <translation>la comprobación de la cadena se detuvo</translation>
     </message>
     <message>
         <source>the rest of {} thrown away</source>

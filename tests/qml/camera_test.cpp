@@ -61,8 +61,7 @@ class Camera : public testing::Test {
   }
   void take(const QVideoFrame& frame) {
     scan.take(frame);
-    scan.finish();
-    QTest::qWait(50);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !scan.reading(); }, longest_wait));
   }
 
   CameraScan scan;

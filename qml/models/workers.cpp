@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "workers.h"
+
+#include <QCoreApplication>
+#include <QEvent>
+
+#include <algorithm>
+
+namespace coneline::window {
+
+Workers& Workers::all() {
+  static Workers workers;
+  return workers;
+}
+
+Workers::Workers() {
+  qAddPostRoutine([] { all().end(); });
+}
+
+Workers::~Workers() {
+  end();
+}
+
+std::size_t Workers::most() {
+  return std::max(1U, std::thread::hardware_concurrency());
+}
+
+void Workers::begin(std::function<void()> work) {
+  const std::lock_guard held(lock_);
+  begun_.push_back(std::move(work));
+  if (busy_ + begun_.size() > threads_.size() && threads_.size() < most())
+    threads_.emplace_back([this] { serve(); });
+  more_.notify_one();
+}
+
+void Workers::serve() {
+  std::unique_lock held(lock_);
+  while (true) {
+    more_.wait(held, [&] { return ending_ || !begun_.empty(); });
+    if (begun_.empty())
+      return;
+    {
+      const auto work = std::move(begun_.front());
+      begun_.pop_front();
+      ++busy_;
+      held.unlock();
+      work();
+    } // what it held is let go of before it counts as done
+    held.lock();
+    --busy_;
+    if (busy_ == 0 && begun_.empty())
+      idle_.notify_all();
+  }
+}
+
+void Workers::on_window(std::function<void()> take) {
+  const std::lock_guard held(lock_);
+  told_.push_back(std::move(take));
+  QCoreApplication::postEvent(this, new QEvent(QEvent::User));
+}
+
+bool Workers::event(QEvent* event) {
+  if (event->type() != QEvent::User)
+    return QObject::event(event);
+  std::function<void()> take;
+  {
+    const std::lock_guard held(lock_);
+    if (told_.empty())
+      return true;
+    take = std::move(told_.front());
+    told_.pop_front();
+  }
+  take();
+  return true;
+}
+
+void Workers::wait() {
+  std::unique_lock held(lock_);
+  idle_.wait(held, [&] { return busy_ == 0 && begun_.empty(); });
+}
+
+void Workers::end() {
+  {
+    const std::lock_guard held(lock_);
+    ending_ = true;
+  }
+  more_.notify_all();
+  for (auto& thread : threads_)
+    thread.join();
+  threads_.clear();
+  told_.clear();
+  ending_ = false;
+}
+
+} // namespace coneline::window

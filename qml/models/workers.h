@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Threads for what would hold up the window, and the way back from them.
+//
+// Not the threads that Qt keeps for everybody: with those busy, a window that is drawn without a
+// graphics card waits for one of them. What crosses between threads does so under locks of the
+// standard library, into which the thread sanitizer sees; Qt's own are hidden from it.
+
+#include <QObject>
+
+#include <condition_variable>
+#include <deque>
+#include <functional>
+#include <mutex>
+#include <thread>
+#include <vector>
+
+namespace coneline::window {
+
+class Workers : private QObject {
+ public:
+  /// Of the whole program. Called first on the window's thread; there has to be an application,
+  /// which ends them: then all that was begun is done, and nothing of it is taken.
+  static Workers& all();
+
+  /// Has one of the threads do it, as soon as one is free. It does not throw.
+  void begin(std::function<void()> work);
+  /// From a worker: has the window's thread do it, in the order in which it was told.
+  void on_window(std::function<void()> take);
+  /// On the window's thread: waits until all that was begun is done. What was meant for this thread
+  /// still waits for its turn.
+  void wait();
+  /// How many can work at once.
+  [[nodiscard]] static std::size_t most();
+
+ private:
+  Workers();
+  ~Workers() override;
+  bool event(QEvent* event) override;
+  void serve();
+  void end();
+
+  std::mutex lock_;
+  std::condition_variable more_; ///< to do, or nothing any more
+  std::condition_variable idle_;
+  std::deque<std::function<void()>> begun_;
+  std::deque<std::function<void()>> told_;
+  std::vector<std::thread> threads_;
+  std::size_t busy_ = 0;
+  bool ending_ = false;
+};
+
+} // namespace coneline::window
