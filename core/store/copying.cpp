@@ -174,7 +174,7 @@ Result<void> copy_content(const fs::path& from, const fs::path& to, const Progre
   constexpr std::size_t at_once = 1U << 20U;
   const OpenFile in(from, O_RDONLY);
   if (in.get() < 0)
-    return refuse(cannot_write(to, system_said()));
+    return refuse(cannot_open(from, system_said()));
   const OpenFile out(to, O_WRONLY);
   if (out.get() < 0)
     return refuse(cannot_open(to, system_said()));
