@@ -22,7 +22,8 @@ Workers::~Workers() {
 }
 
 std::size_t Workers::most() {
-  return std::max(1U, std::thread::hardware_concurrency());
+  // Two at the least, so that what a page asks does not wait for long work to end.
+  return std::max(2U, std::thread::hardware_concurrency());
 }
 
 void Workers::begin(std::function<void()> work) {
