@@ -180,7 +180,8 @@ TEST_F(CopyEdges, FilesThatCannotBeMadeOrReadAreNamed) {
   EXPECT_NE(said(give_name(here, path)).find("cannot be made"), std::string::npos);
   EXPECT_NE(said(give_name(scratch.at("none"), to)).find("cannot be made"), std::string::npos);
   EXPECT_EQ(said(give_name(here, to)), "done");
-  EXPECT_NE(said(copy_bytes(scratch.at("none"), to)).find("none' cannot be opened"), std::string::npos);
+  EXPECT_NE(said(copy_bytes(scratch.at("none"), to)).find("none' cannot be opened"),
+            std::string::npos);
   EXPECT_FALSE(fs::exists(to));
   EXPECT_NE(said(settle(scratch.at("none"))).find("cannot be opened"), std::string::npos);
   EXPECT_NE(said(make_copies_folder(scratch.at("no/book"))).find("cannot be made"),
