@@ -61,11 +61,11 @@ void Workers::on_window(std::function<void()> take) {
 }
 
 bool Workers::event(QEvent* event) {
-  if (event->type() != QEvent::User)
-    return QObject::event(event);
   std::function<void()> take;
   {
-    const std::lock_guard held(lock_);
+    const std::lock_guard held(lock_); // under which the event was made too
+    if (event->type() != QEvent::User)
+      return QObject::event(event);
     if (told_.empty())
       return true;
     take = std::move(told_.front());
