@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/beta_binomial.h"
 
+#include "core/stats/log_gamma.h"
+
 #include <Eigen/Dense>
 
 #include <algorithm>
@@ -11,13 +13,6 @@
 namespace coneline::stats {
 
 namespace {
-
-double log_choose(std::int64_t n, std::int64_t k) {
-  const auto log_factorial = [](std::int64_t value) {
-    return std::lgamma(static_cast<double>(value) + 1);
-  };
-  return log_factorial(n) - log_factorial(k) - log_factorial(n - k);
-}
 
 void count_above(std::vector<double>& above, std::int64_t value) {
   if (above.size() < static_cast<std::size_t>(value))
@@ -62,7 +57,8 @@ Outcomes::Outcomes(std::span<const Outcome> outcomes) : trays_(outcomes.size()) 
     count_above(successes_above_, outcome.successes);
     count_above(failures_above_, outcome.trials - outcome.successes);
     count_above(trials_above_, outcome.trials);
-    coefficients_ += log_choose(outcome.trials, outcome.successes);
+    coefficients_ +=
+        log_choose(static_cast<double>(outcome.trials), static_cast<double>(outcome.successes));
     trials_ += static_cast<double>(outcome.trials);
     successes_ += static_cast<double>(outcome.successes);
   }

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/count_mixture.h"
 
+#include "core/stats/log_gamma.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace coneline::stats {
 
 namespace {
-
-double log_beta(double a, double b) {
-  return std::lgamma(a) + std::lgamma(b) - std::lgamma(a + b);
-}
 
 /// Adds a beta-binomial to `probability`, as far from its mean as it matters.
 void add(std::vector<double>& probability, const CountPart& part) {
@@ -29,9 +27,8 @@ void add(std::vector<double>& probability, const CountPart& part) {
   constexpr double far = 12;
   const double from = std::floor(std::clamp(part.mean - far * spread - 5, 0.0, most));
   const double to = std::ceil(std::clamp(part.mean + far * spread + 5, 0.0, most));
-  const double log_choose =
-      std::lgamma(most + 1) - std::lgamma(from + 1) - std::lgamma(most - from + 1);
-  double here = std::exp(log_choose + log_beta(a + from, b + most - from) - log_beta(a, b));
+  double here =
+      std::exp(log_choose(most, from) + log_beta(a + from, b + most - from) - log_beta(a, b));
   for (double y = from; y <= to; ++y) {
     probability[static_cast<std::size_t>(y)] += part.weight * here;
     here *= (most - y) / (y + 1) * (a + y) / (b + most - y - 1);

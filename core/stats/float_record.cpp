@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/float_record.h"
 
+#include "core/stats/log_gamma.h"
 #include "core/stats/share_posterior.h"
 
 #include <algorithm>
@@ -36,7 +37,7 @@ double rising(double from, double by, std::int64_t times) {
   if (by <= 0)
     return static_cast<double>(times) * std::log(from);
   return static_cast<double>(times) * std::log(by) +
-         std::lgamma(from / by + static_cast<double>(times)) - std::lgamma(from / by);
+         log_gamma(from / by + static_cast<double>(times)) - log_gamma(from / by);
 }
 
 /// ln of the beta-binomial likelihood without its coefficient; binomial at rho 0.

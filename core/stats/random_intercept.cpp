@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/random_intercept.h"
 
+#include "core/stats/log_gamma.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -47,8 +49,7 @@ class Likelihood {
             Eigen::Map<const Eigen::VectorXd>(pattern.conditions.data(),
                                               static_cast<Eigen::Index>(pattern.conditions.size())),
             static_cast<double>(outcome.trials), static_cast<double>(outcome.successes), 0};
-        tray.log_choose = std::lgamma(tray.trials + 1) - std::lgamma(tray.successes + 1) -
-                          std::lgamma(tray.trials - tray.successes + 1);
+        tray.log_choose = log_choose(tray.trials, tray.successes);
         trays_.push_back(tray);
       }
   }

@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/waiting_seed.h"
 
+#include "core/stats/log_gamma.h"
+
 #include <cmath>
 
 namespace coneline::stats {
-
-namespace {
-double log_beta(double a, double b) {
-  return std::lgamma(a) + std::lgamma(b) - std::lgamma(a + b);
-}
-} // namespace
 
 // The terms of the sum over y, each from the one before, the first taken as 1.
 ToCome to_come(const TrayEnd& tray, double germinable, double rho, double ahead) {
