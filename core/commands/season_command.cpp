@@ -97,26 +97,12 @@ Result<exchange::Imported> try_out(const Asked& asked) {
   return exchange::import_season(asked.folder, *book, exchange::Import::dry_run);
 }
 
-Result<exchange::Imported> import_into_new(const Asked& asked) {
-  auto book = store::Book::make(asked.book.path, no_title_yet());
-  if (!book)
-    return refuse(book.error());
-  auto imported = exchange::import_season(asked.folder, *book, exchange::Import::write);
-  if (imported && imported->faults.none())
-    return imported;
-  { const auto closed = std::move(*book); }
-  std::error_code ignored;
-  for (const auto* end : {"", "-wal", "-shm"})
-    fs::remove(asked.book.path + end, ignored);
-  return imported;
-}
-
 Result<exchange::Imported> import_into(const Asked& asked) {
   std::error_code error;
   if (asked.dry_run)
     return try_out(asked);
   if (!fs::exists(fs::symlink_status(asked.book.path, error)))
-    return import_into_new(asked);
+    return exchange::import_new(asked.folder, asked.book.path, Date::today());
   auto book = asked.book.open(store::Access::write);
   if (!book)
     return refuse(book.error());

@@ -4,6 +4,7 @@
 #include "core/base/phrase.h"
 #include "core/exchange/read_folder.h"
 #include "core/exchange/store_season.h"
+#include "core/store/make_filled.h"
 
 #include <fmt/format.h>
 
@@ -62,6 +63,25 @@ Result<Imported> import_season(const std::filesystem::path& folder, store::Book&
   if (!done && (!judged || imported.faults.none()))
     return refuse(done.error());
   return imported;
+}
+
+Result<Imported> import_new(const std::filesystem::path& folder, const std::filesystem::path& path,
+                            Date today, const Progress& progress) {
+  constexpr int any_series = 10;
+  std::optional<Imported> imported;
+  const auto made = store::make_filled(
+      path, {"", any_series, false, today}, [&](store::Book& book) -> Result<void> {
+        auto came = import_season(folder, book, Import::write, progress);
+        if (!came)
+          return refuse(came.error());
+        imported = std::move(*came);
+        if (!imported->faults.none())
+          return refuse(imported->faults.listed().front());
+        return {};
+      });
+  if (!made && (!imported || imported->faults.none()))
+    return refuse(made.error());
+  return *std::move(imported);
 }
 
 } // namespace coneline::exchange

@@ -23,4 +23,10 @@ struct Imported {
 Result<Imported> import_season(const std::filesystem::path& folder, store::Book& book, Import how,
                                const Progress& progress = {});
 
+/// The same into a new book, which stands at `path` when all of the folder is in it. Where anything
+/// in the folder is at fault, or it was stopped, there is none. `today` is the day it was made
+/// until the folder's own title comes in.
+Result<Imported> import_new(const std::filesystem::path& folder, const std::filesystem::path& path,
+                            Date today, const Progress& progress = {});
+
 } // namespace coneline::exchange

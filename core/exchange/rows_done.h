@@ -19,11 +19,10 @@ class RowsDone {
       stopped_ = !progress_(done_, of_);
     return !stopped_;
   }
-  /// After the last row, whatever was counted. False where it was stopped.
-  bool end() {
+  /// After the last row, whatever was counted.
+  void end() {
     if (progress_ && !stopped_)
       stopped_ = !progress_(of_, of_);
-    return !stopped_;
   }
 
  private:

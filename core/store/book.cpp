@@ -43,10 +43,8 @@ const std::optional<Fault>& Book::not_copied() const {
 }
 
 Result<Book> Book::make(const std::filesystem::path& path, const book::Title& title) {
-  std::error_code error;
-  if (std::filesystem::exists(std::filesystem::symlink_status(path, error)))
-    return refuse(book_fault(phrase("'{}' is there already", path.string()),
-                             "Choose another name, or open it."));
+  if (auto free = is_free(path); !free)
+    return refuse(free.error());
   // Made under another name, so that a stop half way leaves no half book.
   const auto unfinished = unfinished_name(path);
   remove_unfinished(unfinished);
@@ -79,6 +77,8 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
 }
 
 Result<Book> Book::open(const std::filesystem::path& path, Access access, Copying copying) {
+  if (path.empty())
+    return refuse(fault("no file is named", "Give the book's file."));
   if (auto looks = engine::looks_like_a_book(path); !looks)
     return refuse(looks.error());
   if (access == Access::write && ::access(path.c_str(), W_OK) != 0)

@@ -31,7 +31,7 @@ struct Proof {
 
 /// Proves a book that could be opened. Fails where it cannot be read at all. `printed` is a link
 /// that was written down elsewhere, such as on papers; that it stands in the chain is proven too.
-/// Where `progress` stops it, it fails or does not hold.
+/// Where `progress` stops it before its end, it fails or does not hold.
 Result<Proof> prove(Book& book, const std::string& printed = {}, const Progress& progress = {});
 /// The same of what one transaction sees.
 Proof prove(Reading& reading, const std::string& printed = {}, const Progress& progress = {});

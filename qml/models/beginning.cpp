@@ -22,31 +22,13 @@ bool unpack_demo(const QString& folder) {
   return !demo.entryList(QDir::Files).isEmpty();
 }
 
-book::Title not_named_yet(Date day) {
-  book::Title title; // the season's own title takes its place
-  title.name = "season";
-  title.made_on = day;
-  return title;
-}
-
 std::vector<Fault> import_into(const std::filesystem::path& folder,
                                const std::filesystem::path& path, Date today,
                                const Progress& progress) {
   std::error_code ignored;
   std::filesystem::create_directories(path.parent_path(), ignored);
-  std::vector<Fault> faults;
-  {
-    auto book = store::Book::make(path, not_named_yet(today));
-    if (!book)
-      return {book.error()};
-    const auto came = exchange::import_season(folder, *book, exchange::Import::write, progress);
-    if (!came || !came->faults.none())
-      faults = came ? came->faults.listed() : std::vector{came.error()};
-  }
-  if (!faults.empty()) // made a moment ago and still empty
-    for (const auto* end : {"", "-wal", "-shm"})
-      std::filesystem::remove(path.string() + end, ignored);
-  return faults;
+  const auto came = exchange::import_new(folder, path, today, progress);
+  return came ? came->faults.listed() : std::vector{came.error()};
 }
 
 std::vector<Fault> demo_into(const std::filesystem::path& path, Date today,

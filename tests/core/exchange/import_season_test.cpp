@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/import_season.h"
+#include "core/store/copies.h"
+#include "core/store/proof.h"
 #include "tests/core/exchange/small_season.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <set>
 
 namespace coneline::exchange {
 namespace {
@@ -261,6 +264,54 @@ TEST_F(ImportSeason, StoppedAnywhereNothingCameIn) {
     EXPECT_EQ(asked, stop_at) << "once is enough";
     nothing_in();
   }
+}
+
+/// What stands in a folder.
+std::set<std::string> names_in(const fs::path& folder) {
+  std::set<std::string> names;
+  for (const auto& each : fs::directory_iterator(folder))
+    names.insert(each.path().filename().string());
+  return names;
+}
+
+TEST_F(ImportSeason, ANewBookStandsThereWhenAllIsInIt) {
+  add_rows(folder());
+  const auto home = scratch_.at("home");
+  fs::create_directory(home);
+  const auto book = home / "new.coneline";
+  int asked = 0;
+  const auto imported =
+      import_new(folder(), book, tests::day("2026-01-01"), [&](std::size_t, std::size_t) {
+        EXPECT_FALSE(fs::exists(book)) << "nobody can open half of it";
+        return ++asked > 0;
+      });
+  ASSERT_TRUE(imported && imported->faults.none());
+  EXPECT_GE(asked, 10);
+  EXPECT_EQ(names_in(home), (std::set<std::string>{"new.coneline", "new.coneline.copies"}));
+  auto whole = store::Book::open(book, store::Access::read);
+  ASSERT_TRUE(whole);
+  EXPECT_TRUE(store::prove(*whole)->holds());
+  EXPECT_EQ(store::copies_of(book).size(), 1U);
+  EXPECT_TRUE(store::Book::open(book, store::Access::write));
+  EXPECT_EQ(store::copies_of(book).size(), 1U) << "the opening makes none";
+  const auto again = import_new(folder(), book, tests::day("2026-01-01"));
+  ASSERT_FALSE(again);
+  EXPECT_NE(again.error().what.find("is there already"), std::string::npos);
+}
+
+TEST_F(ImportSeason, ANewBookOfAFolderAtFaultOrStoppedIsNone) {
+  add_rows(folder());
+  const auto home = scratch_.at("home");
+  fs::create_directory(home);
+  const auto book = home / "new.coneline";
+  EXPECT_FALSE(import_new(folder(), book, tests::day("2026-01-01"),
+                          [](std::size_t done, std::size_t of) { return 2 * done < of; }));
+  EXPECT_EQ(names_in(home), std::set<std::string>());
+  change("temperatures.csv", "2025-03-01T00:00:00", "2025-03-01");
+  const auto imported = import_new(folder(), book, tests::day("2026-01-01"));
+  ASSERT_TRUE(imported);
+  EXPECT_FALSE(imported->faults.none());
+  EXPECT_EQ(names_in(home), std::set<std::string>());
 }
 
 TEST_F(ImportSeason, AFolderThatIsNone) {

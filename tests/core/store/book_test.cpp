@@ -34,6 +34,17 @@ TEST(Book, KeepsWhatWasWritten) {
   EXPECT_EQ(balances.size(), 2U);
 }
 
+TEST(Book, WithoutAFilesNameIsRefused) {
+  for (const auto access : {Access::read, Access::write}) {
+    const auto opened = Book::open("", access);
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.error().what, "no file is named");
+  }
+  const auto made = Book::make("", {"Test nursery", 17, true, day("2025-01-01")});
+  ASSERT_FALSE(made);
+  EXPECT_EQ(made.error().what, "no file is named");
+}
+
 TEST(Book, IsReadableByItsOwnerAlone) {
   const tests::Scratch scratch;
   tests::FirstCone first;
