@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// A camera in the window that reads labels. Frames are decoded on a thread of their own, one at a
+// A camera in the window that reads labels. Frames are decoded aside from the window, one at a
 // time; those that come meanwhile are only shown. A label in view of many frames is one scan.
 
 #include "core/work/scan_text.h"

@@ -11,6 +11,9 @@ namespace coneline::window {
 
 namespace {
 
+/// How often it is looked whether what is waited for was stopped.
+constexpr auto between_looks = std::chrono::milliseconds(20);
+
 struct Readers {
   std::mutex lock;
   std::condition_variable fewer;
@@ -50,14 +53,16 @@ Aside::Reader::~Reader() {
   readers().fewer.notify_all();
 }
 
-void Aside::wait_for_readers(const std::filesystem::path& book) {
+void Aside::wait_for_readers(const std::filesystem::path& book, const Course* course) {
   constexpr auto longest = std::chrono::minutes(1); // then it is said that the file is in use
+  const auto until = std::chrono::steady_clock::now() + longest;
   std::unique_lock held(readers().lock);
-  readers().fewer.wait_for(held, longest, [&] { return !readers().books.contains(book); });
+  while (readers().books.contains(book) && (course == nullptr || course->go_on()) &&
+         std::chrono::steady_clock::now() < until)
+    readers().fewer.wait_for(held, between_looks);
 }
 
 Result<void> Aside::in_window(std::function<Result<void>()> act, const Course& course) {
-  constexpr auto between_looks = std::chrono::milliseconds(20);
   const auto asked = std::make_shared<Asked>();
   Workers::all().on_window([asked, act = std::move(act)] {
     const std::lock_guard held(asked->lock);

@@ -30,6 +30,8 @@ Progress told_to(std::shared_ptr<Course> course);
 class Aside : public QObject {
  public:
   explicit Aside(QObject* parent) : QObject(parent) {}
+  /// What has not begun is not wanted any more.
+  ~Aside() override { forget(); }
 
   /// `ask` takes a store::Reading& on another thread; `take` gets the Result of it on the window's,
   /// unless something newer was asked meanwhile, it was forgotten, this is gone, or the window has
@@ -68,21 +70,6 @@ class Aside : public QObject {
   /// The window has another book, or none: answers about the one before say nothing of it.
   static void another_book() { ++opened_; }
 
-  /// For work aside: waits until nothing that was asked about a book reads its file any more. What
-  /// is asked before the window lets go of that book is none of it.
-  static void wait_for_readers(const std::filesystem::path& book);
-
-  /// For work aside: has the window's thread do something, and waits for what came of it. Stopped
-  /// meanwhile, it is not done.
-  static Result<void> in_window(std::function<Result<void>()> act, const Course& course);
-
-  /// Whatever was asked is not wanted any more.
-  int forget() { return ++*newest_; }
-
-  /// Whether anything asked anywhere is still to be answered.
-  static bool any_running() { return running_ > 0; }
-
- private:
   /// While it lives, a file is being read.
   class Reader {
    public:
@@ -95,6 +82,22 @@ class Aside : public QObject {
     std::filesystem::path book_;
   };
 
+  /// For work aside: waits until nothing that was asked about a book reads its file any more, nor
+  /// whoever else said so, or until it is stopped where it has a course. What was asked before the
+  /// window let go of that book and has not begun is none of it.
+  static void wait_for_readers(const std::filesystem::path& book, const Course* course = nullptr);
+
+  /// For work aside: has the window's thread do something, and waits for what came of it. Stopped
+  /// meanwhile, it is not done.
+  static Result<void> in_window(std::function<Result<void>()> act, const Course& course);
+
+  /// Whatever was asked is not wanted any more.
+  int forget() { return ++*newest_; }
+
+  /// Whether anything asked anywhere is still to be answered.
+  static bool any_running() { return running_ > 0; }
+
+ private:
   template <class Ask>
   static auto answered(const std::filesystem::path& path, Ask& ask, int opened) {
     using Answer = decltype(std::declval<store::Book&>().read(ask));

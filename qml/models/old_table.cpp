@@ -61,6 +61,7 @@ struct Wanted {
 auto taking_in(Wanted wanted, const Session& session, std::shared_ptr<Course> course) {
   return [wanted = std::move(wanted), path = session.path().toStdString(), today = session.today(),
           course = std::move(course)]() -> Result<exchange::TableTaken> {
+    const Aside::Reader reader(path);
     auto book = store::Book::open(path, store::Access::write);
     if (!book)
       return refuse(book.error());
@@ -255,6 +256,8 @@ double OldTable::done() const {
 void OldTable::stop() {
   if (reading())
     was_changed();
+  else if (doing_ == Doing::writing)
+    session_->stop();
   else if (course_)
     course_->stop = true;
 }
@@ -294,7 +297,7 @@ void OldTable::write() {
       tell(*session, file, *taken);
     if (self)
       self->wrote(open, taken);
-    else if (open && !came_in(taken))
+    if (!came_in(taken) && !(self && open))
       session->set_fault(taken ? taken->faults.listed().front() : taken.error());
   };
   if (session_->work_long(tr("%1 comes into the book …").arg(file()), Touches::open_book, course,

@@ -195,9 +195,13 @@ bool Session::replace_file(const QString& path, const QString& said, std::shared
   replacing_ = true;
   if (is_open())
     close(); // before the work begins, which wants the file for itself
-  auto alone = [file = path_of(path), work = std::move(work)] {
-    Aside::wait_for_readers(file);
-    return work();
+  auto alone = [file = path_of(path), course, work = std::move(work)] {
+    Aside::wait_for_readers(file, course.get());
+    auto done = work();
+    // A copy that is due at the next opening is made here, not in the window's thread.
+    if (done)
+      store::Book::open(file, store::Access::write);
+    return done;
   };
   return work_long(said, Touches::nothing, std::move(course), std::move(alone),
                    [this, path, take = std::move(take)](const Result<void>& done) {

@@ -203,7 +203,7 @@ class Session : public QObject {
   QString fault_;
   QString underway_;
   QString written_;                ///< the path of the book that this writes to, if any
-  std::shared_ptr<Course> course_; ///< of what is underway, where it can be stopped
+  std::shared_ptr<Course> course_; ///< of what is underway
   double seen_done_ = 0;           ///< what was told last
   QTimer watch_;
   QString outcome_;

@@ -172,8 +172,10 @@ QStringList TemperatureLog::places() const {
 
 void TemperatureLog::read() {
   const auto path = session_->path();
-  if (path != of_)
+  if (path != of_) {
     known_.clear();
+    of_.clear();
+  }
   looking_ = path != of_ && !path.isEmpty();
   if (path.isEmpty())
     aside_.forget();
@@ -235,8 +237,11 @@ void TemperatureLog::takeIn(const QString& path, const QString& unit) {
   const auto took = [self = QPointer(this), session = session_,
                      of = session_->path()](const Result<QString>& taken) {
     // What came into a book that was closed meanwhile is seen when it is opened again.
-    if (session->path() != of)
+    if (session->path() != of) {
+      if (!taken)
+        session->set_fault(taken.error());
       return;
+    }
     const auto known = taken ? tell(*session, *taken) : refuse(taken.error());
     if (!known && self)
       self->fail(known.error());

@@ -22,8 +22,9 @@ Workers::~Workers() {
 }
 
 std::size_t Workers::most() {
-  // Two at the least, so that what a page asks does not wait for long work to end.
-  return std::max(2U, std::thread::hardware_concurrency());
+  // Three at the least: long work holds one for minutes, and a slow question of a page another, for
+  // neither of which the camera's pictures are to wait.
+  return std::max(3U, std::thread::hardware_concurrency());
 }
 
 void Workers::begin(std::function<void()> work) {

@@ -5223,6 +5223,10 @@
         <translation>Dé proporciones de 0 a 1.</translation>
     </message>
     <message>
+        <source>Give the book's file.</source>
+        <translation>Indique el archivo del libro.</translation>
+    </message>
+    <message>
         <source>Give the code of a house, bench or bay (H…).</source>
         <translation>Dé el código de un invernadero, mesa o tramo (H…).</translation>
     </message>
@@ -9095,6 +9099,10 @@
     <message>
         <source>no figure yet</source>
         <translation>todavía sin cifra</translation>
+    </message>
+    <message>
+        <source>no file is named</source>
+        <translation>no se indicó ningún archivo</translation>
     </message>
     <message>
         <source>no frost</source>

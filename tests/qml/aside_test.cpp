@@ -15,6 +15,7 @@
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include <optional>
 #include <thread>
 
 namespace coneline::window {
@@ -196,6 +197,53 @@ TEST_F(AsideFromTheWindow, AWindowThatIsClosedKnowsWhereTheBookStands) {
   EXPECT_TRUE(session.is_open());
   EXPECT_TRUE(QFile::exists(session.path()));
   EXPECT_NE(QFile::exists(old_path), QFile::exists(to)) << "in one place";
+}
+
+TEST_F(AsideFromTheWindow, WhatTheWindowIsAskedForIsDoneThereOrNotAtAll) {
+  Course course;
+  bool acted = false;
+  std::optional<Result<void>> answer;
+  const auto ask = [&] {
+    Workers::all().begin([&] {
+      answer = Aside::in_window(
+          [&]() -> Result<void> {
+            acted = true;
+            return {};
+          },
+          course);
+    });
+  };
+  ask();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return acted; }));
+  Workers::all().wait();
+  ASSERT_TRUE(answer && *answer);
+  acted = false;
+  ask();
+  course.stop = true; // as when the window is closed, whose thread then waits without listening
+  Workers::all().wait();
+  EXPECT_FALSE(*answer);
+  QCoreApplication::sendPostedEvents();
+  EXPECT_FALSE(acted) << "nobody waits for it any more";
+}
+
+TEST_F(AsideFromTheWindow, ASeasonThatComesInIsNoBookBefore) {
+  auto beginning = model<Beginning>();
+  const auto book = folder.filePath("season.coneline");
+  {
+    const Held held;
+    beginning->importSeason(CONELINE_DEMO_SEASON, book);
+    beginning->importSeason(CONELINE_DEMO_SEASON, book);
+    EXPECT_EQ(session.fault(), "Wait until this is done: The season comes into a new book …");
+    EXPECT_FALSE(QFile::exists(book));
+  }
+  shown.settle();
+  EXPECT_EQ(session.path(), book);
+  beginning->importSeason(CONELINE_DEMO_SEASON, "");
+  shown.settle();
+  EXPECT_EQ(beginning->faults(), QStringList("No file is named. Give the book's file."));
+  EXPECT_FALSE(session.openBook(""));
+  EXPECT_EQ(session.fault(), "No file is named. Give the book's file.");
+  EXPECT_EQ(session.path(), book);
 }
 
 TEST_F(AsideFromTheWindow, TheBarShowsHowFarItIs) {

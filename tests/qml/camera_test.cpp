@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Frames of every pixel format that a camera may give, read on a thread of their own.
+// Frames of every pixel format that a camera may give, read aside from the window.
 #include "qml/input/camera_scan.h"
 #include "tests/qml/label_picture.h"
 
