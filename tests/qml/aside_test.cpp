@@ -246,6 +246,37 @@ TEST_F(AsideFromTheWindow, ASeasonThatComesInIsNoBookBefore) {
   EXPECT_EQ(session.path(), book);
 }
 
+TEST_F(AsideFromTheWindow, AStopIsHeardWhileReadersAreWaitedFor) {
+  const Aside::Reader reader(Session::path_of(old_path));
+  const auto course = std::make_shared<Course>();
+  bool stopped = false;
+  ASSERT_TRUE(session.replace_file(
+      old_path, "The book is replaced …", course,
+      [course, &stopped]() -> Result<void> {
+        stopped = !course->go_on();
+        return {};
+      },
+      [](const auto&) {}));
+  QTest::qWait(moment);
+  EXPECT_EQ(session.underway(), "The book is replaced …");
+  session.stop();
+  EXPECT_TRUE(QTest::qWaitFor([&] { return session.underway().isEmpty(); }));
+  EXPECT_TRUE(stopped);
+  EXPECT_EQ(session.path(), old_path);
+}
+
+TEST_F(AsideFromTheWindow, WhatFailedInABookThatWasLeftIsKnown) {
+  auto log = model<TemperatureLog>();
+  shown.settle();
+  {
+    const Held held;
+    log->takeIn(folder.filePath("none.csv"), "");
+    ASSERT_TRUE(session.makeBook(folder.filePath("another.coneline"), "Another"));
+  }
+  shown.settle();
+  EXPECT_TRUE(session.fault().contains("none.csv")) << session.fault().toStdString();
+}
+
 TEST_F(AsideFromTheWindow, TheBarShowsHowFarItIs) {
   const auto course = std::make_shared<Course>();
   {
