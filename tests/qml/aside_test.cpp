@@ -8,11 +8,13 @@
 #include "qml/models/temperature_log.h"
 #include "tests/qml/held.h"
 #include "tests/qml/shown_window.h"
+#include "tests/qml/sound_page.h"
 
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
 #include <QTest>
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <optional>
@@ -296,6 +298,38 @@ TEST_F(AsideFromTheWindow, TheBarShowsHowFarItIs) {
   }
   shown.settle();
   EXPECT_EQ(shown.find("stopLong"), nullptr);
+}
+
+TEST_F(AsideFromTheWindow, TheBarHasRoomForItInEverySizeAndLanguage) {
+  for (const auto* language : {"en", "es"}) {
+    session.speech()->set_language(language);
+    {
+      const Held held;
+      const auto course = std::make_shared<Course>();
+      ASSERT_TRUE(session.work_long(
+          TemperatureLog::tr("%1 comes into the book …").arg("logger-of-the-house.csv"),
+          Touches::nothing, course, [] { return 1; }, [](int) {}));
+      course->done = 0.37;
+      for (const int text : {100, 200})
+        for (const QSize size : {wide, QSize(800, 1280), QSize(1920, 1080)}) {
+          SCOPED_TRACE(fmt::format("{} {} % {}x{}", language, text, size.width(), size.height()));
+          session.speech()->set_text_size(text);
+          shown.window().resize(size);
+          QTest::qWait(5 * moment);
+          ASSERT_NE(shown.find("stopLong"), nullptr);
+          no_text_is_cut(shown);
+          no_controls_overlap(shown);
+          controls_are_named(shown);
+          controls_are_large(shown);
+          shown.window().grabWindow().save(
+              QStringLiteral(CONELINE_PICTURES_FOLDER "/bar-stop-%1-%2-%3.png")
+                  .arg(language)
+                  .arg(text)
+                  .arg(size.width()));
+        }
+    }
+    shown.settle();
+  }
 }
 
 TEST_F(AsideFromTheWindow, AnImportThatIsStoppedLeavesNoBook) {
