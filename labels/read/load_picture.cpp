@@ -109,6 +109,15 @@ LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
   return loaded;
 }
 
+/// Told from the file itself, since the format's reader is a package that may not be there.
+bool is_drawing(const QByteArray& bytes) {
+  constexpr int far_enough = 4096; // past a prolog, a document type and a remark
+  const auto begins = bytes.left(far_enough);
+  const auto first = begins.indexOf('<');
+  return first >= 0 && begins.left(first).simplified().size() <= 3 && // blanks, a byte order mark
+         begins.contains("<svg");
+}
+
 } // namespace
 
 LoadedPicture load_picture(const std::string& path) {
@@ -122,10 +131,10 @@ LoadedPicture load_picture(const std::string& path) {
   reader.setAutoTransform(true);
   QImageReader::setAllocationLimit(megabytes_of_pixels);
   const auto format = reader.format();
+  if (format.startsWith("svg") || is_drawing(bytes))
+    return failed("the file is a drawing (SVG), not a picture; save it as PNG");
   if (format.isEmpty() || format == "pdf")
     return failed("the file is no picture of a known kind; JPEG and PNG are read");
-  if (format.startsWith("svg"))
-    return failed("the file is a drawing (SVG), not a picture; save it as PNG");
   const auto size = reader.size();
   const auto pixels = std::int64_t{size.width()} * size.height();
   if (size.isValid() && pixels > most_pixels)

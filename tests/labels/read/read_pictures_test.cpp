@@ -135,6 +135,10 @@ TEST_F(ReadPictures, RefusesDrawingsAndPicturesThatAreTooLarge) {
                                      "height='90000'><rect width='9' height='9'/></svg>");
   ASSERT_TRUE(drawing.error);
   EXPECT_NE(drawing.error->find("SVG"), std::string::npos);
+  const auto marked = read("b.svg", "\xEF\xBB\xBF<?xml version='1.0'?>\n<!-- a sign --><svg/>");
+  EXPECT_NE(marked.error.value_or("").find("SVG"), std::string::npos);
+  const auto page = read("c.png", "<!DOCTYPE html><p>no picture here</p>");
+  EXPECT_NE(page.error.value_or("").find("no picture of a known kind"), std::string::npos);
   // A PNG of a few bytes that says it is 40000 by 40000.
   auto png = saved(QImage(8, 8, QImage::Format_Grayscale8), "PNG");
   qToBigEndian<quint32>(40000, png.data() + 16);
