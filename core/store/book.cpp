@@ -77,8 +77,8 @@ Result<Book> Book::open(const std::filesystem::path& path, Access access) {
 }
 
 Result<Book> Book::open(const std::filesystem::path& path, Access access, Copying copying) {
-  if (path.empty())
-    return refuse(fault("no file is named", "Give the book's file."));
+  if (auto named = is_named(path); !named)
+    return refuse(named.error());
   if (auto looks = engine::looks_like_a_book(path); !looks)
     return refuse(looks.error());
   if (access == Access::write && ::access(path.c_str(), W_OK) != 0)

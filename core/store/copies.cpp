@@ -185,6 +185,10 @@ std::string advice_to_restore(const Copy& copy) {
       copy.path.string(), copy.changed);
 }
 
+Result<void> make_due_copy(const fs::path& book) {
+  return Book::open(book, Access::write).map([](const Book&) {});
+}
+
 Result<Restored> restore(const fs::path& book, const std::optional<fs::path>& wanted,
                          const Progress& progress) {
   constexpr double looked_into = 0.9;

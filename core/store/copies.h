@@ -57,6 +57,10 @@ std::string advice_for_damaged(const std::filesystem::path& book);
 /// The same where that copy is known.
 std::string advice_to_restore(const Copy& copy);
 
+/// Opens a book to write and lets go of it, so that the copy that is due is made now and not when
+/// it is opened next. Fails as that opening would.
+Result<void> make_due_copy(const std::filesystem::path& book);
+
 struct Restored {
   Copy from;
   std::optional<std::filesystem::path> replaced; ///< where the book that stood there is kept

@@ -198,10 +198,16 @@ Result<void> copy_content(const fs::path& from, const fs::path& to, const Progre
 
 } // namespace
 
-Result<void> is_free(const fs::path& path) {
-  std::error_code error;
+Result<void> is_named(const fs::path& path) {
   if (path.empty())
     return refuse(fault("no file is named", "Give the book's file."));
+  return {};
+}
+
+Result<void> is_free(const fs::path& path) {
+  std::error_code error;
+  if (auto named = is_named(path); !named)
+    return named;
   if (fs::exists(fs::symlink_status(path, error)))
     return refuse(book_fault(phrase("'{}' is there already", path.string()),
                              "Choose another name, or open it."));

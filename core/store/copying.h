@@ -19,7 +19,9 @@ namespace coneline::store {
 Result<std::optional<std::filesystem::path>> copy_if_changed(soci::session& session,
                                                              const std::filesystem::path& book);
 
-/// Fails where no file is named or something stands there.
+/// Fails where no file is named.
+Result<void> is_named(const std::filesystem::path& path);
+/// Fails then too, and where something stands there.
 Result<void> is_free(const std::filesystem::path& path);
 
 /// A name for what is not finished, of this program's own, so that two that write the same at the

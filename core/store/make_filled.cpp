@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/make_filled.h"
 
+#include "core/store/copies.h"
 #include "core/store/copying.h"
 
 namespace coneline::store {
@@ -22,9 +23,7 @@ Result<void> make_filled(const std::filesystem::path& path, const book::Title& t
   remove_unfinished(unfinished);
   if (!done)
     return done;
-  if (auto there = Book::open(path, Access::write); !there)
-    return refuse(there.error());
-  return settle(path);
+  return make_due_copy(path).and_then([&] { return settle(path); });
 }
 
 } // namespace coneline::store

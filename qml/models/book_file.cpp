@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book_file.h"
 
+#include "core/store/copies.h"
 #include "core/store/copy_book.h"
 #include "wording.h"
 
@@ -18,13 +19,9 @@ Result<void> move(const QPointer<Session>& session, const std::filesystem::path&
     return session ? session->follow(text(from.string()), text(to.string())) : Result<void>();
   };
   const auto now_there = [&]() -> Result<void> {
-    {
-      // A copy that is due at the first opening there is made here, not in the window's thread.
-      auto there = store::Book::open(to, store::Access::write);
-      if (!there)
-        return refuse(there.error());
-    }
-    return Aside::in_window(follow, *course).map([&] { Aside::wait_for_readers(from); });
+    return store::make_due_copy(to)
+        .and_then([&] { return Aside::in_window(follow, *course); })
+        .map([&] { Aside::wait_for_readers(from); });
   };
   return store::move_book(from, to, now_there, told_to(course));
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "core/store/copies.h"
 #include "core/work/find_code.h"
 #include "core/work/one_reading.h"
 #include "core/work/reverse.h"
@@ -198,9 +199,8 @@ bool Session::replace_file(const QString& path, const QString& said, std::shared
   auto alone = [file = path_of(path), course, work = std::move(work)] {
     Aside::wait_for_readers(file, course.get());
     auto done = work();
-    // A copy that is due at the next opening is made here, not in the window's thread.
     if (done)
-      store::Book::open(file, store::Access::write);
+      store::make_due_copy(file); // what is wrong with the file, its opening tells
     return done;
   };
   return work_long(said, Touches::nothing, std::move(course), std::move(alone),
@@ -252,6 +252,10 @@ Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Bo
   read_anew();
   emit toldChanged();
   return done;
+}
+
+Result<work::Done> Session::done_aside(work::Done done) {
+  return act([&](store::Book&) { return Result<work::Done>(std::move(done)); });
 }
 
 Result<void> Session::keep(const std::function<Result<void>(store::Writing&)>& keep) {

@@ -121,6 +121,8 @@ class Session : public QObject {
 
   /// Does something in the book through `act`; afterwards what stands is read anew.
   Result<work::Done> act(const std::function<Result<work::Done>(store::Book&)>& act);
+  /// The same for what was done in the open book aside from the window's thread.
+  Result<work::Done> done_aside(work::Done done);
 
   /// Keeps in the book what changes nothing shown elsewhere, such as a tap on a counter.
   Result<void> keep(const std::function<Result<void>(store::Book&)>& act);

@@ -140,8 +140,7 @@ auto taking_in(Wanted wanted, const Session& session, std::shared_ptr<Course> co
 Result<void> tell(Session& session, const QString& taken) {
   work::Done made;
   made.told = plain(taken);
-  return session.act([&](store::Book&) { return Result<work::Done>(made); })
-      .map([](const work::Done&) {});
+  return session.done_aside(std::move(made)).map([](const work::Done&) {});
 }
 
 } // namespace
