@@ -120,28 +120,38 @@ TEST(OldTableInTheWindow, IsReadAsideAndSaysWhatCannotBeRead) {
   EXPECT_EQ(old.columns()->size(), 5);
 }
 
-/// A sheet of two rows with nothing wrong, ready to come in.
-std::unique_ptr<OldTable> tried_out(ShownWindow& shown, const QTemporaryDir& folder) {
-  auto old = std::make_unique<OldTable>();
-  old->setProperty("session", QVariant::fromValue(&shown.session()));
-  old->read(written(folder, QByteArray(list).replace("x38", "38").constData()));
-  shown.settle();
-  old->forAll("kind", "tray");
-  old->forAll("litres", "5");
-  old->forAll("width", "300");
-  old->tryOut();
-  shown.settle();
-  EXPECT_TRUE(old->ready()) << old->fault().toStdString();
-  return old;
-}
+constexpr auto wait_for_it = "Wait until this is done: old.csv comes into the book …";
 
-TEST(OldTableInTheWindow, ComesInWhateverPageIsLookedAt) {
-  ShownWindow shown(With::demo_season, wide);
+/// A sheet of two rows with nothing wrong, ready to come into the demo's book.
+class SheetThatIsReady : public testing::Test {
+ protected:
+  SheetThatIsReady() { session.speech()->set_language("en"); }
+
+  std::unique_ptr<OldTable> tried_out() {
+    auto sheet = std::make_unique<OldTable>();
+    sheet->setProperty("session", QVariant::fromValue(&session));
+    sheet->read(written(folder, QByteArray(list).replace("x38", "38").constData()));
+    shown.settle();
+    sheet->forAll("kind", "tray");
+    sheet->forAll("litres", "5");
+    sheet->forAll("width", "300");
+    sheet->tryOut();
+    shown.settle();
+    EXPECT_TRUE(sheet->ready()) << sheet->fault().toStdString();
+    return sheet;
+  }
+  Result<void> keep_nothing() {
+    return session.keep(std::function([](store::Writing&) { return Result<void>(); }));
+  }
+
+  ShownWindow shown{With::demo_season, wide};
   const QTemporaryDir folder;
-  auto& session = shown.session();
-  session.speech()->set_language("en");
+  Session& session = shown.session();
+  std::unique_ptr<OldTable> old = tried_out();
+};
+
+TEST_F(SheetThatIsReady, ComesInWhateverPageIsLookedAt) {
   const auto before = session.standing().lots.size();
-  auto old = tried_out(shown, folder);
   {
     const Held held;
     old->takeIn();
@@ -163,18 +173,7 @@ TEST(OldTableInTheWindow, ComesInWhateverPageIsLookedAt) {
                  !line.on_hand.empty());
 }
 
-constexpr auto wait_for_it = "Wait until this is done: old.csv comes into the book …";
-
-Result<void> kept_aside(Session& session) {
-  return session.keep(std::function([](store::Writing&) { return Result<void>(); }));
-}
-
-TEST(OldTableInTheWindow, WhileItComesInNothingElseIsWrittenToTheBook) {
-  ShownWindow shown(With::demo_season, wide);
-  const QTemporaryDir folder;
-  auto& session = shown.session();
-  session.speech()->set_language("en");
-  auto old = tried_out(shown, folder);
+TEST_F(SheetThatIsReady, WhileItComesInNothingElseIsWrittenToTheBook) {
   int written = 0;
   const auto act = [&](store::Book&) {
     ++written;
@@ -191,7 +190,7 @@ TEST(OldTableInTheWindow, WhileItComesInNothingElseIsWrittenToTheBook) {
     ASSERT_FALSE(entered);
     EXPECT_EQ(fault_shown(entered.error()), wait_for_it);
     EXPECT_FALSE(session.keep(std::function<Result<void>(store::Book&)>(keep)));
-    EXPECT_FALSE(kept_aside(session));
+    EXPECT_FALSE(keep_nothing());
     EXPECT_EQ(written, 0);
     EXPECT_FALSE(session.reverse(1));
     EXPECT_EQ(session.fault(), wait_for_it);
@@ -207,31 +206,22 @@ TEST(OldTableInTheWindow, WhileItComesInNothingElseIsWrittenToTheBook) {
   EXPECT_EQ(session.told(), "2 rows of old.csv came in");
   EXPECT_TRUE(session.act(act));
   EXPECT_TRUE(session.keep(std::function<Result<void>(store::Book&)>(keep)));
-  EXPECT_TRUE(kept_aside(session));
+  EXPECT_TRUE(keep_nothing());
   EXPECT_EQ(written, 2);
 }
 
-TEST(OldTableInTheWindow, WhileItComesInAnotherBookIsWrittenTo) {
-  ShownWindow shown(With::demo_season, wide);
-  const QTemporaryDir folder;
-  auto& session = shown.session();
+TEST_F(SheetThatIsReady, WhileItComesInAnotherBookIsWrittenTo) {
   const auto into = session.path();
-  auto old = tried_out(shown, folder);
   const Held held;
   old->takeIn();
   ASSERT_TRUE(session.makeBook(folder.filePath("other.coneline"), "Other"));
-  EXPECT_TRUE(kept_aside(session));
+  EXPECT_TRUE(keep_nothing());
   ASSERT_TRUE(session.openBook(into));
-  EXPECT_FALSE(kept_aside(session)) << "back in the book that it comes into";
+  EXPECT_FALSE(keep_nothing()) << "back in the book that it comes into";
 }
 
-TEST(LongWork, SaysWhatToWaitForWhoeverAsksForMore) {
-  ShownWindow shown(With::demo_season, wide);
-  const QTemporaryDir folder;
-  auto& session = shown.session();
-  session.speech()->set_language("en");
-  auto old = tried_out(shown, folder);
-  auto more = tried_out(shown, folder);
+TEST_F(SheetThatIsReady, SaysWhatToWaitForWhoeverAsksForMore) {
+  auto more = tried_out();
   Beginning beginning;
   beginning.setProperty("session", QVariant::fromValue(&session));
   BookCopies copies;
