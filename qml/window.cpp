@@ -4,6 +4,7 @@
 #include "models/session.h"
 
 #include <QApplication>
+#include <QFont>
 #include <QIcon>
 #include <QSettings>
 #include <QtQml/qqmlextensionplugin.h>
@@ -29,6 +30,10 @@ std::optional<Wanted> window_wanted(std::span<const std::string> arguments) {
 }
 
 bool load(QQmlApplicationEngine& engine, Session& session) {
+  // What every text is made with before it has its own: a face that is looked up anyway.
+  QFont usual(QStringLiteral("Noto Sans"));
+  usual.setPixelSize(16);
+  QGuiApplication::setFont(usual);
   engine.addImportPath(QStringLiteral("qrc:/"));
   QObject::connect(session.speech(), &Speech::languageChanged, &engine, &QQmlEngine::retranslate);
   engine.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(&session)}});

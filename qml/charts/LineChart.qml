@@ -135,7 +135,7 @@ Item {
                 height: 1
                 color: level.index === 0 ? Look.quiet : Look.rule
             }
-            Say {
+            Words {
                 y: -height / 2
                 width: plot.area.x - 6
                 text: level.value.toLocaleString(Qt.locale(), "f", plot.ceiling < 8 ? 1 : 0)
@@ -143,7 +143,6 @@ Item {
                 wrapMode: Text.NoWrap
                 font.pixelSize: Look.tiny
                 color: Look.quiet
-                Accessible.ignored: true
             }
         }
     }

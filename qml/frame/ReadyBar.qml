@@ -175,7 +175,7 @@ Rectangle {
                     objectName: "undo"
                     visible: bar.session.undoable
                     anchors.verticalCenter: parent.verticalCenter
-                    text: qsTr("↶ undo")
+                    text: qsTr("‹ undo")
                     Accessible.name: qsTr("Undo: %1").arg(bar.session.told)
                     onClicked: bar.session.undo()
                 }

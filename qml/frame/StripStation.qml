@@ -2,10 +2,9 @@
 // A station of the line: its knot, the stretch to the next as thick as what is on hand, the count,
 // and what is due.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.AbstractButton {
+Tap {
     id: station
 
     required property string key
@@ -22,12 +21,10 @@ T.AbstractButton {
     readonly property int thick: 2 + Math.round(thickness * 12)
     readonly property real middle: tall ? 30 : height * 0.28
 
-    focusPolicy: Look.focusByTab
+    ringMargin: 4
     opacity: enabled ? 1 : 0.5
     Accessible.role: Accessible.Button
     Accessible.name: due > 0 ? qsTr("%1: %2 on hand, %n due", "", due).arg(word).arg(onHand) : qsTr("%1: %2 on hand").arg(word).arg(onHand)
-    Keys.onReturnPressed: station.clicked()
-    Keys.onEnterPressed: station.clicked()
 
     background: Item {
         Rectangle {
@@ -49,10 +46,6 @@ T.AbstractButton {
             border.width: 3
             border.color: station.chosen ? Look.link : Look.ink
         }
-        Ring {
-            anchors.margins: 4
-            shown: station.visualFocus
-        }
     }
     contentItem: Item {
         Column {
@@ -60,31 +53,28 @@ T.AbstractButton {
             y: station.tall ? (parent.height - height) / 2 : station.middle + 14
             width: parent.width - x
 
-            Say {
+            Words {
                 width: parent.width
                 horizontalAlignment: station.tall ? station.edge : station.centre
                 text: station.word
-                font.weight: station.chosen ? Look.bold : Look.regular
+                font.weight: station.chosen ? Look.strong : Look.regular
                 color: station.chosen ? Look.link : Look.ink
-                Accessible.ignored: true
             }
-            Say {
+            Words {
                 width: parent.width
                 horizontalAlignment: station.tall ? station.edge : station.centre
                 text: station.onHand
                 font.pixelSize: Look.tiny
                 color: Look.quiet
-                Accessible.ignored: true
             }
-            Say {
+            Words {
                 visible: station.due > 0
                 width: parent.width
                 horizontalAlignment: station.tall ? station.edge : station.centre
                 text: qsTr("%n due", "", station.due)
                 font.pixelSize: Look.tiny
-                font.weight: Font.DemiBold
+                font.weight: Look.strong
                 color: Look.act
-                Accessible.ignored: true
             }
         }
     }

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A word in the strip that leads to a page.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.AbstractButton {
+Tap {
     id: spot
 
     property string word: ""
@@ -12,27 +11,24 @@ T.AbstractButton {
     property bool urgent: false
     property bool chosen: false
 
-    focusPolicy: Look.focusByTab
+    ringMargin: 4
     opacity: enabled ? 1 : 0.5
     Accessible.role: Accessible.Button
     Accessible.name: figure === "" ? word : word + ", " + figure
-    Keys.onReturnPressed: spot.clicked()
-    Keys.onEnterPressed: spot.clicked()
 
     contentItem: Item {
         Column {
             anchors.centerIn: parent
             width: parent.width - 8
 
-            Say {
+            Words {
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
                 text: spot.word
-                font.weight: spot.chosen ? Look.bold : Look.regular
+                font.weight: spot.chosen ? Look.strong : Look.regular
                 color: spot.chosen ? Look.link : Look.ink
-                Accessible.ignored: true
             }
-            Say {
+            Words {
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
                 visible: spot.figure !== ""
@@ -40,7 +36,6 @@ T.AbstractButton {
                 font.pixelSize: Look.tiny
                 font.weight: spot.urgent ? Look.strong : Look.regular
                 color: spot.urgent ? Look.act : Look.quiet
-                Accessible.ignored: true
             }
         }
     }
@@ -52,10 +47,6 @@ T.AbstractButton {
             width: parent.width - 24
             height: 3
             color: Look.link
-        }
-        Ring {
-            anchors.margins: 4
-            shown: spot.visualFocus
         }
     }
 }

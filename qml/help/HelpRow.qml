@@ -6,11 +6,13 @@ import ConelineWindow
 TapRow {
     id: row
 
+    property string text: ""
+
     implicitHeight: Math.max(Look.target, words.implicitHeight + 16)
     Accessible.name: text
 
     contentItem: Item {
-        Say {
+        Words {
             id: words
 
             x: 12
@@ -18,7 +20,6 @@ TapRow {
             anchors.verticalCenter: parent.verticalCenter
             text: row.text
             color: Look.link
-            Accessible.ignored: true
         }
     }
 }

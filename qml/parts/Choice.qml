@@ -26,7 +26,7 @@ Column {
         width: parent.width
         across: Text.AlignLeft
         leftPadding: 12
-        text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.written) + (choice.unfolded ? "  ▴" : "  ▾")
+        text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.written) + (choice.unfolded ? "  ˄" : "  ˅")
         Accessible.name: choice.says + ": " + choice.written
         onClicked: choice.unfolded = !choice.unfolded
     }

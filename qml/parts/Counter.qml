@@ -94,14 +94,8 @@ FocusScope {
         anchors.margins: 8
         text: "+"
         Accessible.name: qsTr("%1, one more").arg(counter.says)
-        contentItem: Say {
-            text: "+"
-            font.pixelSize: Math.min(64, parent.height * 0.7)
-            color: counter.tone
-            horizontalAlignment: Text.AlignHCenter
-            verticalAlignment: Text.AlignVCenter
-            Accessible.ignored: true
-        }
+        size: Math.min(64, height * 0.7)
+        tone: counter.tone
         onClicked: counter.set(counter.value + 1)
     }
 }

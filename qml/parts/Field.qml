@@ -1,17 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One line to write in.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.TextField {
+TextInput {
     id: field
 
     property string says: ""
     property bool wrong: false
+    property string placeholderText: ""
+    readonly property alias ground: ground
 
-    implicitHeight: Math.max(Look.target, contentHeight + 16)
-    implicitWidth: 240
+    width: 240
+    height: Math.max(Look.target, contentHeight + 16)
     leftPadding: 12
     rightPadding: 12
     verticalAlignment: TextInput.AlignVCenter
@@ -21,17 +22,22 @@ T.TextField {
     selectionColor: Look.link
     selectedTextColor: Look.paper
     selectByMouse: true
+    activeFocusOnTab: true
     Accessible.role: Accessible.EditableText
     Accessible.name: says
 
-    background: Rectangle {
+    Rectangle {
+        id: ground
+
+        anchors.fill: parent
+        z: -1
         radius: 4
         color: Look.paper
         border.width: field.activeFocus || field.wrong ? 3 : 1
         border.color: field.wrong ? Look.lost : field.activeFocus ? Look.link : Look.quiet
     }
 
-    Say {
+    Words {
         anchors.left: parent.left
         anchors.leftMargin: field.leftPadding
         anchors.right: parent.right
@@ -39,6 +45,5 @@ T.TextField {
         visible: field.text === "" && field.preeditText === ""
         text: field.placeholderText
         color: Look.quiet
-        Accessible.ignored: true
     }
 }

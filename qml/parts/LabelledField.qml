@@ -22,14 +22,13 @@ Column {
     width: Math.min(parent.width, Math.max(field.implicitWidth, above.implicitWidth))
     spacing: 2
 
-    Say {
+    Words {
         id: above
 
         width: labelled.width
         text: labelled.label
         font.pixelSize: Look.tiny
         color: Look.quiet
-        Accessible.ignored: true
     }
     Field {
         id: field

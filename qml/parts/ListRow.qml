@@ -66,7 +66,7 @@ TapRow {
             width: Math.min(implicitWidth, row.width * 0.4)
             horizontalAlignment: Text.AlignRight
             anchors.verticalCenter: parent.verticalCenter
-            text: row.due === "" ? "" : "▸ " + row.due
+            text: row.due === "" ? "" : "› " + row.due
             font.weight: Font.DemiBold
             color: Look.act
         }

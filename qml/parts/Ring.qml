@@ -4,10 +4,11 @@ import QtQuick
 import ConelineWindow
 
 Rectangle {
-    property bool shown: false
+    property bool shown: true
+    property real margin: -3
 
     anchors.fill: parent
-    anchors.margins: -3
+    anchors.margins: margin
     color: "transparent"
     border.color: Look.link
     border.width: 3

@@ -21,7 +21,7 @@ Flow {
         id: open
 
         objectName: bar.objectName + "Open"
-        text: qsTr("Save") + (bar.unfolded ? "  ▴" : "  ▾")
+        text: qsTr("Save") + (bar.unfolded ? "  ˄" : "  ˅")
         Accessible.name: qsTr("Save")
         onClicked: {
             bar.unfolded = !bar.unfolded;

@@ -1,14 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Text as everything on the page is written.
+// Text that is read out by itself.
 import QtQuick
 import ConelineWindow
 
-Text {
-    font.family: Look.sans
-    font.pixelSize: Look.plain
-    color: Look.ink
-    wrapMode: Text.Wrap
-    textFormat: Text.PlainText
+Words {
     Accessible.role: Accessible.StaticText
     Accessible.name: text
 }

@@ -15,5 +15,4 @@ Rectangle {
     radius: 2
     visible: flick.visibleArea.heightRatio < 0.999
     color: Look.quiet
-    Accessible.ignored: true
 }

@@ -40,13 +40,12 @@ Column {
                     height: bar.height - 2
                     color: role === "quiet" ? "transparent" : Look.role(role)
 
-                    Say {
+                    Words {
                         anchors.centerIn: parent
                         visible: implicitWidth + 8 < part.width
                         text: part.figure
                         font.pixelSize: Look.tiny
                         color: part.role === "quiet" ? Look.ink : Look.paper
-                        Accessible.ignored: true
                     }
                     // Pieces of one colour are told apart.
                     Rectangle {

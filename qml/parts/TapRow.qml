@@ -2,18 +2,15 @@
 // A row that is tapped: a line below it, a mark at the edge of the chosen one, a ring where the
 // keyboard is.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
-T.ItemDelegate {
+Tap {
     id: row
 
     property bool chosen: false
 
-    focusPolicy: Look.focusByTab
+    ringMargin: 1
     Accessible.role: Accessible.ListItem
-    Keys.onReturnPressed: row.clicked()
-    Keys.onEnterPressed: row.clicked()
 
     background: Rectangle {
         color: row.chosen ? Look.sheet : row.down ? Look.flow : "transparent"
@@ -29,10 +26,6 @@ T.ItemDelegate {
             width: parent.width
             height: 1
             color: Look.rule
-        }
-        Ring {
-            anchors.margins: 1
-            shown: row.visualFocus
         }
     }
 }

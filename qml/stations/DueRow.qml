@@ -29,23 +29,20 @@ TapRow {
             width: row.narrow ? parent.width - 32 : parent.width - begin.width - later.width - 56
             y: row.narrow ? 10 : (parent.height - height) / 2
 
-            Say {
+            Words {
                 text: row.code
                 font.family: Look.mono
-                font.weight: Font.DemiBold
-                Accessible.ignored: true
+                font.weight: Look.strong
             }
-            Say {
+            Words {
                 width: parent.width
                 text: row.told
-                Accessible.ignored: true
             }
-            Say {
+            Words {
                 width: parent.width
                 text: row.since
                 font.pixelSize: Look.tiny
                 color: Look.quiet
-                Accessible.ignored: true
             }
         }
         Press {
@@ -67,19 +64,9 @@ TapRow {
             anchors.rightMargin: 16
             y: row.narrow ? lines.y + lines.height + 8 : (parent.height - height) / 2
             width: Look.wide(120)
-            implicitHeight: Math.max(Look.target, act.implicitHeight + 16)
             text: row.word
             Accessible.name: row.word + " " + row.code
-            contentItem: Say {
-                id: act
-
-                text: row.word
-                color: Look.act
-                font.weight: Font.DemiBold
-                horizontalAlignment: Text.AlignHCenter
-                verticalAlignment: Text.AlignVCenter
-                Accessible.ignored: true
-            }
+            tone: Look.act
             onClicked: row.wanted()
         }
     }

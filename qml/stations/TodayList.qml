@@ -68,13 +68,13 @@ Item {
                     }
                     Press {
                         objectName: "calendar"
-                        text: page.calendar ? qsTr("calendar  ▴") : qsTr("calendar  ▾")
+                        text: page.calendar ? qsTr("calendar  ˄") : qsTr("calendar  ˅")
                         weight: "quiet"
                         onClicked: page.calendar = !page.calendar
                     }
                     Press {
                         objectName: "copies"
-                        text: page.copies ? qsTr("copies  ▴") : qsTr("copies  ▾")
+                        text: page.copies ? qsTr("copies  ˄") : qsTr("copies  ˅")
                         weight: "quiet"
                         onClicked: page.copies = !page.copies
                     }

@@ -29,9 +29,7 @@ QtObject {
     // type when it is first used, which takes milliseconds of a start.
     readonly property int regular: Font.Normal
     readonly property int strong: Font.DemiBold
-    readonly property int bold: Font.Bold
-    // So is that of Qt, by far the longest of all: these are Qt.TabFocus and Qt.RightToLeft.
-    readonly property int focusByTab: 0x1
+    // So is that of Qt, by far the longest of all: this is Qt.RightToLeft.
     readonly property int rightToLeft: 1
     readonly property string sans: "Noto Sans"
     readonly property string mono: "Noto Sans Mono"

@@ -1692,12 +1692,12 @@
 <context>
     <name>PapersPart</name>
     <message>
-        <source>Papers  ▴</source>
-        <translation>Documentos  ▴</translation>
+        <source>Papers  ˄</source>
+        <translation>Documentos  ˄</translation>
     </message>
     <message>
-        <source>Papers  ▾</source>
-        <translation>Documentos  ▾</translation>
+        <source>Papers  ˅</source>
+        <translation>Documentos  ˅</translation>
     </message>
     <message>
         <source>Save papers as PDF</source>
@@ -1890,8 +1890,8 @@
         <translation>lea, escriba un código o un nombre</translation>
     </message>
     <message>
-        <source>↶ undo</source>
-        <translation>↶ deshacer</translation>
+        <source>‹ undo</source>
+        <translation>‹ deshacer</translation>
     </message>
 </context>
 <context>
@@ -1983,8 +1983,8 @@
         <translation>muertas retiradas</translation>
     </message>
     <message>
-        <source>↶ undo</source>
-        <translation>↶ deshacer</translation>
+        <source>‹ undo</source>
+        <translation>‹ deshacer</translation>
     </message>
 </context>
 <context>
@@ -2708,24 +2708,24 @@
         <translation>por día</translation>
     </message>
     <message>
-        <source>calendar  ▴</source>
-        <translation>calendario  ▴</translation>
+        <source>calendar  ˄</source>
+        <translation>calendario  ˄</translation>
     </message>
     <message>
-        <source>calendar  ▾</source>
-        <translation>calendario  ▾</translation>
+        <source>calendar  ˅</source>
+        <translation>calendario  ˅</translation>
     </message>
     <message>
         <source>calendar file</source>
         <translation>archivo de calendario</translation>
     </message>
     <message>
-        <source>copies  ▴</source>
-        <translation>copias  ▴</translation>
+        <source>copies  ˄</source>
+        <translation>copias  ˄</translation>
     </message>
     <message>
-        <source>copies  ▾</source>
-        <translation>copias  ▾</translation>
+        <source>copies  ˅</source>
+        <translation>copias  ˅</translation>
     </message>
 </context>
 <context>

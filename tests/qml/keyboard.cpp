@@ -55,8 +55,8 @@ std::string Keyboard::unseen() {
     return what + " has the keyboard and is not shown";
   if (!is_in_sight(item, window.size()))
     return what + " has the keyboard and is out of sight";
-  const auto* ground = item->property("background").value<QQuickItem*>();
-  if (!shows_a_ring(item) && !(item->inherits("QQuickTextField") && has_strong_border(ground)))
+  const auto* ground = item->property("ground").value<QQuickItem*>();
+  if (!shows_a_ring(item) && !(item->inherits("QQuickTextInput") && has_strong_border(ground)))
     return what + " has the keyboard and does not show it";
   return {};
 }
@@ -73,7 +73,7 @@ void Keyboard::press(Qt::Key key, Qt::KeyboardModifiers with) {
 
 bool Keyboard::is_at(const QString& name, bool field) {
   auto* item = shown_.window().activeFocusItem();
-  if (!item || (field && !item->inherits("QQuickTextField")))
+  if (!item || (field && !item->inherits("QQuickTextInput")))
     return false;
   if (spoken_name(item).startsWith(name))
     return true;

@@ -18,7 +18,7 @@ std::string described(const QQuickItem* item) {
 }
 
 bool is_control(const QQuickItem* item) {
-  return item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField");
+  return item->inherits("coneline::window::Tap") || item->inherits("QQuickTextInput");
 }
 
 /// What is seen of an item, in the window: lists and pages that scroll cut off the rest.

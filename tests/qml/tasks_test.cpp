@@ -410,7 +410,7 @@ class Mouse {
   QQuickItem* there(const QString& name) {
     for (auto* item : shown_.items())
       if (item->objectName() == name || item->property("code").toString() == name ||
-          (item->inherits("QQuickAbstractButton") && item->property("word").toString() == name))
+          (item->inherits("coneline::window::Tap") && item->property("word").toString() == name))
         return item;
     return nullptr;
   }

@@ -69,11 +69,20 @@ bool Cursor::step() {
   return true;
 }
 
+bool Cursor::is_named(int column, std::string_view name) const {
+  const auto at = static_cast<std::size_t>(column);
+  if (names_.size() <= at)
+    names_.resize(static_cast<std::size_t>(columns_));
+  if (names_[at].empty()) // the engine takes longer for each than all the rest of reading it
+    names_[at] = sqlite_api::sqlite3_column_name(statement_, column);
+  return names_[at] == name;
+}
+
 int Cursor::column(std::string_view name) const {
   for (int tried = 0; tried < columns_; ++tried) {
     const int at = next_ < columns_ ? next_ : 0;
     next_ = at + 1;
-    if (name == sqlite_api::sqlite3_column_name(statement_, at))
+    if (is_named(at, name))
       return at;
   }
   throw std::runtime_error(phrase("there is no column {}", name));

@@ -53,12 +53,14 @@ class Cursor {
   using Idle = std::vector<sqlite_api::sqlite3_stmt*>;
   Cursor(sqlite_api::sqlite3_stmt* statement, Idle& back) : statement_(statement), idle_(&back) {}
   void check(int result) const;
+  [[nodiscard]] bool is_named(int column, std::string_view name) const;
 
   sqlite_api::sqlite3_stmt* statement_ = nullptr;
   Idle* idle_ = nullptr; ///< where it goes back to; nothing where it is for this once
   int bound_ = 0;
   int columns_ = -1; ///< not asked yet
   mutable int next_ = 0;
+  mutable std::vector<std::string> names_; ///< of the columns, as far as they were asked for
 };
 
 /// What was prepared. Must be let go before its session is closed.

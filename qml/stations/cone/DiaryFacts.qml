@@ -35,19 +35,17 @@ Column {
             Accessible.role: Accessible.StaticText
             Accessible.name: fact.label + ": " + fact.value
 
-            Say {
+            Words {
                 id: label
 
                 width: Math.min(Look.wide(150), fact.width * 0.4)
                 text: fact.label
                 color: Look.quiet
-                Accessible.ignored: true
             }
-            Say {
+            Words {
                 width: fact.width - label.width - 12
                 text: fact.value
                 wrapMode: Text.Wrap
-                Accessible.ignored: true
             }
         }
     }

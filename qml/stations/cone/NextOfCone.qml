@@ -35,18 +35,16 @@ Column {
             Accessible.role: Accessible.StaticText
             Accessible.name: row.when + ": " + row.told
 
-            Say {
+            Words {
                 width: Math.min(Math.max(implicitWidth, Look.wide(190)), row.width)
                 text: row.when
                 font.weight: Font.DemiBold
                 color: Look.forecast
-                Accessible.ignored: true
             }
-            Say {
+            Words {
                 objectName: "comesNext"
                 width: Math.min(implicitWidth, row.width)
                 text: row.told
-                Accessible.ignored: true
             }
         }
     }

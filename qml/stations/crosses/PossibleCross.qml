@@ -48,17 +48,15 @@ Item {
         width: row.narrow ? row.width - 48 : buttons.x - 40
         spacing: 2
 
-        Say {
+        Words {
             width: parent.width
-            text: row.code + "  " + row.cross + (row.state === "" ? "" : "  ▸ " + row.stateWord)
+            text: row.code + "  " + row.cross + (row.state === "" ? "" : "  › " + row.stateWord)
             font.weight: row.made ? Font.DemiBold : Font.Normal
             color: row.state === "forbidden" ? Look.quiet : Look.ink
-            Accessible.ignored: true
         }
-        Say {
+        Words {
             width: parent.width
             text: qsTr("plants: %1").arg(row.plants)
-            Accessible.ignored: true
         }
         RangeBar {
             width: Math.min(parent.width, 420)
@@ -68,12 +66,11 @@ Item {
             high: row.high
             Accessible.name: row.plants
         }
-        Say {
+        Words {
             width: parent.width
             text: row.facts
             font.pixelSize: Look.tiny
             color: Look.quiet
-            Accessible.ignored: true
         }
         Say {
             width: parent.width

@@ -33,12 +33,11 @@ Column {
 
     spacing: 4
 
-    Say {
+    Words {
         width: parent.width
         text: entry.label
         font.pixelSize: Look.tiny
         color: Look.quiet
-        Accessible.ignored: true
     }
     Loader {
         id: given

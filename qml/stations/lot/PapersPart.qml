@@ -26,7 +26,7 @@ Column {
     }
     Press {
         objectName: "papers"
-        text: part.unfolded ? qsTr("Papers  ▴") : qsTr("Papers  ▾")
+        text: part.unfolded ? qsTr("Papers  ˄") : qsTr("Papers  ˅")
         onClicked: {
             part.unfolded = !part.unfolded;
             if (part.unfolded) {

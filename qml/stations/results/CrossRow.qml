@@ -28,16 +28,14 @@ TapRow {
             width: parent.width - 48
             spacing: 4
 
-            Say {
+            Words {
                 width: parent.width
                 text: row.name
-                Accessible.ignored: true
             }
-            Say {
+            Words {
                 width: parent.width
                 text: row.range
                 font.weight: Font.DemiBold
-                Accessible.ignored: true
             }
             RangeBar {
                 width: parent.width
@@ -46,12 +44,11 @@ TapRow {
                 likely: row.likely
                 tone: Look.link
             }
-            Say {
+            Words {
                 width: parent.width
                 text: row.counts + (row.alike === "" ? "" : " · " + row.alike)
                 font.pixelSize: Look.tiny
                 color: Look.quiet
-                Accessible.ignored: true
             }
         }
     }

@@ -26,16 +26,14 @@ Item {
 
         width: row.beside ? row.width * 0.55 : row.width
 
-        Say {
+        Words {
             width: parent.width
             text: row.level
             font.weight: Font.DemiBold
-            Accessible.ignored: true
         }
-        Say {
+        Words {
             width: parent.width
             text: row.range
-            Accessible.ignored: true
         }
         RangeBar {
             width: parent.width
@@ -44,12 +42,11 @@ Item {
             likely: row.likely
             tone: Look.link
         }
-        Say {
+        Words {
             width: parent.width
             text: row.counts
             font.pixelSize: Look.tiny
             color: Look.quiet
-            Accessible.ignored: true
         }
     }
     Column {
@@ -59,21 +56,19 @@ Item {
         y: row.beside ? 0 : left.height
         width: row.width - x
 
-        Say {
+        Words {
             id: difference
 
             width: parent.width
             text: row.reference ? qsTr("the others are compared with it") : row.alone === "" ? qsTr("no difference can be given") : qsTr("%1 points in a hundred").arg(row.alone)
             color: row.reference ? Look.quiet : Look.ink
-            Accessible.ignored: true
         }
-        Say {
+        Words {
             width: parent.width
             visible: row.together !== ""
             text: qsTr("%1, the other conditions held as they were").arg(row.together)
             font.pixelSize: Look.tiny
             color: Look.quiet
-            Accessible.ignored: true
         }
     }
 }

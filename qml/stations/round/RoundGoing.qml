@@ -207,7 +207,7 @@ Item {
                 Press {
                     objectName: "roundEnter"
                     width: parent.width
-                    implicitHeight: Math.max(72, implicitContentHeight + 16)
+                    implicitHeight: Math.max(72, wordsHeight + 16)
                     visible: going.holding
                     weight: "act"
                     text: going.walk.counted ? qsTr("Enter it (F5), or scan the next") : qsTr("Nothing new (F5)")
@@ -220,15 +220,15 @@ Item {
                     Press {
                         objectName: "roundUndo"
                         width: (parent.width - 16) / 3
-                        implicitHeight: Math.max(64, implicitContentHeight + 16)
+                        implicitHeight: Math.max(64, wordsHeight + 16)
                         enabled: going.walk.undoable
-                        text: qsTr("↶ undo")
+                        text: qsTr("‹ undo")
                         onClicked: going.walk.undo()
                     }
                     Press {
                         objectName: "roundCamera"
                         width: (parent.width - 16) / 3
-                        implicitHeight: Math.max(64, implicitContentHeight + 16)
+                        implicitHeight: Math.max(64, wordsHeight + 16)
                         checked: going.camera.active
                         text: qsTr("Camera")
                         onClicked: going.camera.active = !going.camera.active
@@ -236,7 +236,7 @@ Item {
                     Press {
                         objectName: "roundEnd"
                         width: (parent.width - 16) / 3
-                        implicitHeight: Math.max(64, implicitContentHeight + 16)
+                        implicitHeight: Math.max(64, wordsHeight + 16)
                         text: qsTr("End the round")
                         onClicked: going.walk.end()
                     }

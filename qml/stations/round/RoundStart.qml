@@ -31,7 +31,7 @@ Item {
         Press {
             objectName: "roundDue"
             width: parent.width
-            implicitHeight: Math.max(64, implicitContentHeight + 16)
+            implicitHeight: Math.max(64, wordsHeight + 16)
             weight: "act"
             enabled: start.walk.due > 0
             text: start.walk.due > 0 ? qsTr("All trays due for a look: %1").arg(start.walk.due) : qsTr("No tray is due for a look")
@@ -78,7 +78,7 @@ Item {
                 x: 24
                 y: 4
                 width: parent.width - 48
-                implicitHeight: Math.max(56, implicitContentHeight + 16)
+                implicitHeight: Math.max(56, wordsHeight + 16)
                 text: qsTr("%1: %n tray(s)", "", row.trays).arg(row.name)
                 onClicked: start.walk.begin(row.code)
             }

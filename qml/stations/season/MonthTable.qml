@@ -82,28 +82,25 @@ Item {
                     anchors.centerIn: parent
                     width: parent.width - 12
 
-                    Say {
+                    Words {
                         width: parent.width
                         text: cell.month
                         font.pixelSize: Look.tiny
                         color: Look.quiet
                         horizontalAlignment: Text.AlignHCenter
-                        Accessible.ignored: true
                     }
-                    Say {
+                    Words {
                         width: parent.width
                         text: cell.range
                         horizontalAlignment: Text.AlignHCenter
-                        Accessible.ignored: true
                     }
-                    Say {
+                    Words {
                         width: parent.width
                         visible: text !== ""
                         text: cell.over
                         font.pixelSize: Look.tiny
                         color: Look.lost
                         horizontalAlignment: Text.AlignHCenter
-                        Accessible.ignored: true
                     }
                 }
             }

@@ -22,7 +22,7 @@ Column {
 
     Press {
         objectName: "offerOpen"
-        text: qsTr("A further offer") + (form.unfolded ? "  ▴" : "  ▾")
+        text: qsTr("A further offer") + (form.unfolded ? "  ˄" : "  ˅")
         onClicked: form.unfolded = !form.unfolded
     }
     Column {

@@ -140,12 +140,11 @@ Column {
             width: parent.width
             spacing: 4
 
-            Say {
+            Words {
                 width: parent.width
                 text: qsTr("The nursery's name")
                 font.pixelSize: Look.tiny
                 color: Look.quiet
-                Accessible.ignored: true
             }
             Field {
                 id: nursery

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One way to begin: what it is, and below it what it needs once it is chosen.
 import QtQuick
-import QtQuick.Templates as T
 import ConelineWindow
 
 Column {
@@ -30,16 +29,13 @@ Column {
             Qt.callLater(way.stayInSight);
     }
 
-    T.AbstractButton {
+    Tap {
         id: button
 
         width: parent.width
         implicitHeight: words.height + 32
-        focusPolicy: Look.focusByTab
         Accessible.role: Accessible.Button
         Accessible.name: way.title + ". " + way.about
-        Keys.onReturnPressed: way.wanted()
-        Keys.onEnterPressed: way.wanted()
         onClicked: {
             // What had the keyboard may be about to fold up.
             button.forceActiveFocus(Qt.MouseFocusReason);
@@ -51,10 +47,6 @@ Column {
             color: button.down || way.unfolded ? Look.sheet : "transparent"
             border.width: way.unfolded ? 2 : 1
             border.color: way.unfolded ? Look.link : Look.quiet
-
-            Ring {
-                shown: button.visualFocus
-            }
         }
         contentItem: Item {
             Column {
@@ -64,18 +56,16 @@ Column {
                 y: 16
                 width: parent.width - 40
 
-                Say {
+                Words {
                     width: parent.width
                     text: way.title
                     font.pixelSize: Look.large
                     color: way.unfolded ? Look.link : Look.ink
-                    Accessible.ignored: true
                 }
-                Say {
+                Words {
                     width: parent.width
                     text: way.about
                     color: Look.quiet
-                    Accessible.ignored: true
                 }
             }
         }

@@ -199,7 +199,7 @@ Item {
                         required property bool chosen
 
                         width: content.width
-                        text: (chosen ? "▸ " : "   ") + label + ": " + plants + ", " + cost + ", " + gain
+                        text: (chosen ? "› " : "   ") + label + ": " + plants + ", " + cost + ", " + gain
                         font.weight: chosen ? Font.DemiBold : Font.Normal
                     }
                 }
@@ -245,7 +245,7 @@ Item {
             Press {
                 objectName: "enterTable"
                 width: Math.round(parent.width * 0.55)
-                implicitHeight: Math.max(64, implicitContentHeight + 16)
+                implicitHeight: Math.max(64, wordsHeight + 16)
                 weight: "act"
                 enabled: table.pending
                 text: qsTr("Enter it")
@@ -254,7 +254,7 @@ Item {
             Press {
                 objectName: "lineAndHistory"
                 width: parent.width - x
-                implicitHeight: Math.max(64, implicitContentHeight + 16)
+                implicitHeight: Math.max(64, wordsHeight + 16)
                 text: qsTr("Line and history")
                 weight: "quiet"
                 onClicked: page.closed()

@@ -152,7 +152,7 @@ Item {
                     Press {
                         objectName: "enterLook"
                         width: Math.round(parent.width * 0.55)
-                        implicitHeight: Math.max(64, implicitContentHeight + 16)
+                        implicitHeight: Math.max(64, wordsHeight + 16)
                         weight: "act"
                         text: look.counted ? qsTr("Enter it") : qsTr("Nothing new")
                         onClicked: if (look.record())
@@ -161,7 +161,7 @@ Item {
                     Press {
                         objectName: "lineAndHistory"
                         width: parent.width - x
-                        implicitHeight: Math.max(64, implicitContentHeight + 16)
+                        implicitHeight: Math.max(64, wordsHeight + 16)
                         text: qsTr("Line and history")
                         weight: "quiet"
                         onClicked: page.closed()
