@@ -29,7 +29,13 @@ std::optional<Wanted> window_wanted(std::span<const std::string> arguments) {
   return std::nullopt;
 }
 
-bool load(QQmlApplicationEngine& engine, Session& session) {
+CompilingLate::CompilingLate() {
+  static constexpr auto setting = "QV4_JIT_CALL_THRESHOLD"; // asked for by each engine that is made
+  if (qEnvironmentVariableIsEmpty(setting))
+    qputenv(setting, "100");
+}
+
+bool load(PageEngine& engine, Session& session) {
   // What every text is made with before it has its own: a face that is looked up anyway.
   QFont usual(QStringLiteral("Noto Sans"));
   usual.setPixelSize(16);
@@ -63,7 +69,7 @@ QIcon icon() {
 
 /// Until the window is closed; nothing where it cannot be shown.
 std::optional<int> show(Session& session) {
-  QQmlApplicationEngine engine;
+  PageEngine engine;
   if (!load(engine, session))
     return std::nullopt;
   return QApplication::exec();

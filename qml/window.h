@@ -22,8 +22,17 @@ struct Wanted {
 /// No argument, `--book FILE` or `--book=FILE` ask for the window; anything else does not.
 std::optional<Wanted> window_wanted(std::span<const std::string> arguments);
 
+/// Has an engine that is made afterwards compile a function when it was called a hundred times, not
+/// three: most of those of a start are called no oftener.
+struct CompilingLate {
+  CompilingLate();
+};
+
+/// What the window's pages run in.
+class PageEngine : private CompilingLate, public QQmlApplicationEngine {};
+
 /// Loads the window into the engine. False where it cannot be shown.
-bool load(QQmlApplicationEngine& engine, Session& session);
+bool load(PageEngine& engine, Session& session);
 
 /// Runs the window; the book is the one wanted, else that of CONELINE_BOOK, else the one opened
 /// last. CONELINE_TODAY sets another day than the computer's. Returns the exit status.

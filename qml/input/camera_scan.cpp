@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "camera_scan.h"
 
-#include "frame_gray.h"
 #include "labels/read/read_codes.h"
 
-#include <QMediaDevices>
+#include <utility>
 
 namespace coneline::window {
 
@@ -28,8 +27,6 @@ QStringList texts_in(const labels::GrayImage& gray) {
 
 CameraScan::CameraScan(QObject* parent) : QObject(parent) {
   clock_.start();
-  connect(&sink_, &QVideoSink::videoFrameChanged, this, &CameraScan::take);
-  capture_.setVideoSink(&sink_);
 }
 
 void CameraScan::say(const QString& text) {
@@ -37,30 +34,30 @@ void CameraScan::say(const QString& text) {
   emit saidChanged();
 }
 
+std::unique_ptr<Camera> CameraScan::begun() {
+  return devices().camera(
+      {[this] { return !reading_; }, [this](labels::GrayImage gray) { take(std::move(gray)); },
+       [this](const QString& form) {
+         say(tr("The camera's pictures cannot be read: their form is %1.").arg(form));
+       },
+       [this](const QString& why) {
+         say(tr("The camera stopped: %1. Scan with a hand scanner, or type the code.").arg(why));
+         set_active(false);
+       }});
+}
+
 void CameraScan::set_active(bool active) {
-  if (active == active_)
+  if (active == this->active())
     return;
-  if (active && QMediaDevices::videoInputs().isEmpty()) {
-    say(tr("There is no camera here, or it may not be used. Scan with a hand scanner, or type the "
-           "code."));
-    emit activeChanged();
-    return;
-  }
-  active_ = active;
   if (active) {
-    camera_ = std::make_unique<QCamera>(QMediaDevices::defaultVideoInput());
-    connect(
-        camera_.get(), &QCamera::errorOccurred, this, [this](QCamera::Error, const QString& why) {
-          say(tr("The camera stopped: %1. Scan with a hand scanner, or type the code.").arg(why));
-          set_active(false);
-        });
-    capture_.setCamera(camera_.get());
-    camera_->start();
-    say(tr("Hold the label before the camera."));
-  } else if (camera_) {
-    camera_->stop();
-    capture_.setCamera(nullptr);
-    camera_.release()->deleteLater(); // it may be the one that is just telling of its fault
+    camera_ = begun();
+    if (camera_)
+      say(tr("Hold the label before the camera."));
+    else
+      say(tr("There is no camera here, or it may not be used. Scan with a hand scanner, or type "
+             "the code."));
+  } else {
+    camera_.reset();
     repeated_.forget();
     image_ = {};
     emit imageChanged();
@@ -68,19 +65,13 @@ void CameraScan::set_active(bool active) {
   emit activeChanged();
 }
 
-void CameraScan::take(const QVideoFrame& frame) {
-  if (!frame.isValid() || reading_)
+void CameraScan::take(labels::GrayImage gray) {
+  if (reading_)
     return;
-  auto gray = gray_of(frame);
-  if (!gray) {
-    say(tr("The camera's pictures cannot be read: their form is %1.")
-            .arg(QVideoFrameFormat::pixelFormatToString(frame.pixelFormat())));
-    return;
-  }
-  image_ = coneline::window::shown(*gray);
+  image_ = coneline::window::shown(gray);
   emit imageChanged();
   reading_ = true;
-  aside_.run([picture = std::move(*gray)] { return texts_in(picture); },
+  aside_.run([picture = std::move(gray)] { return texts_in(picture); },
              [this](const QStringList& texts) {
                reading_ = false;
                read(texts);

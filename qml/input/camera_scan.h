@@ -5,15 +5,14 @@
 
 #include "core/work/scan_text.h"
 #include "labels/read/gray.h"
+#include "qml/devices/devices.h"
 #include "qml/models/aside.h"
 
-#include <QCamera>
 #include <QElapsedTimer>
 #include <QImage>
-#include <QMediaCaptureSession>
 #include <QObject>
 #include <QStringList>
-#include <QVideoSink>
+#include <QVariant>
 #include <QtQml/qqmlregistration.h>
 
 #include <memory>
@@ -30,14 +29,14 @@ class CameraScan : public QObject {
  public:
   explicit CameraScan(QObject* parent = nullptr);
 
-  [[nodiscard]] bool active() const { return active_; }
+  [[nodiscard]] bool active() const { return camera_ != nullptr; }
   /// Without a camera it stays off, and `says` says so.
   void set_active(bool active);
   [[nodiscard]] QString says() const { return says_; }
   [[nodiscard]] QVariant image() const { return image_; } ///< the last frame, a grey QImage
 
-  /// One frame, from the camera or from a test.
-  void take(const QVideoFrame& frame);
+  /// One frame, from the camera or from a test; passed over while one is being decoded.
+  void take(labels::GrayImage gray);
   /// Whether a frame is being decoded.
   [[nodiscard]] bool reading() const { return reading_; }
 
@@ -48,17 +47,15 @@ class CameraScan : public QObject {
   void imageChanged();
 
  private:
+  [[nodiscard]] std::unique_ptr<Camera> begun();
   void say(const QString& text);
   void read(const QStringList& texts);
 
-  std::unique_ptr<QCamera> camera_;
-  QMediaCaptureSession capture_;
-  QVideoSink sink_;
+  std::unique_ptr<Camera> camera_; ///< while it is on
   Aside aside_{nullptr};
   bool reading_ = false;
   work::RepeatedScan repeated_{std::chrono::milliseconds(2000)};
   QElapsedTimer clock_;
-  bool active_ = false;
   QString says_;
   QImage image_;
 };

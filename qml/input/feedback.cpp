@@ -2,31 +2,25 @@
 #include "feedback.h"
 
 #include <QApplication>
-#include <QAudioDevice>
-#include <QMediaDevices>
-#include <QSoundEffect>
-#include <QUrl>
 
 namespace coneline::window {
 
 void Feedback::taken() {
-  play(taken_, "taken");
+  play(taken_, QStringLiteral("taken"));
 }
 
 void Feedback::refused() {
-  play(refused_, "refused");
+  play(refused_, QStringLiteral("refused"));
 }
 
-void Feedback::play(QSoundEffect*& effect, const char* sound) {
-  if (QMediaDevices::audioOutputs().isEmpty()) {
+void Feedback::play(std::unique_ptr<Sound>& sound, const QString& name) {
+  if (!devices().plays_sounds()) {
     QApplication::beep();
     return;
   }
-  if (effect == nullptr) {
-    effect = new QSoundEffect(this);
-    effect->setSource(QUrl(QStringLiteral("qrc:/sounds/%1.wav").arg(QLatin1String(sound))));
-  }
-  effect->play();
+  if (!sound)
+    sound = devices().sound(name);
+  sound->play();
 }
 
 } // namespace coneline::window

@@ -4,10 +4,12 @@
 // play them on, the system's own beep; and nothing at all where there is none. The same is always
 // seen too.
 
+#include "qml/devices/devices.h"
+
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
-QT_FORWARD_DECLARE_CLASS(QSoundEffect)
+#include <memory>
 
 namespace coneline::window {
 
@@ -21,9 +23,9 @@ class Feedback : public QObject {
   Q_INVOKABLE void refused();
 
  private:
-  void play(QSoundEffect*& effect, const char* sound);
-  QSoundEffect* taken_ = nullptr; ///< made when first needed: asking for audio takes a moment
-  QSoundEffect* refused_ = nullptr;
+  void play(std::unique_ptr<Sound>& sound, const QString& name);
+  std::unique_ptr<Sound> taken_; ///< made when first needed: asking for audio takes a moment
+  std::unique_ptr<Sound> refused_;
 };
 
 } // namespace coneline::window

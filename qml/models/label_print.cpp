@@ -8,13 +8,12 @@
 #include "labels/print/print_labels.h"
 #include "labels/print/test_page.h"
 #include "listed.h"
+#include "qml/devices/devices.h"
 #include "wording.h"
 
 #include <QFileInfo>
 #include <QPageLayout>
 #include <QPainter>
-#include <QPrinter>
-#include <QPrinterInfo>
 
 namespace coneline::window {
 
@@ -32,20 +31,19 @@ Result<std::vector<labels::LabelText>> texts_of(Session& session, const std::vec
 
 Result<labels::Printed> to_printer(const QString& name, const std::vector<labels::LabelText>& texts,
                                    const labels::Stock& stock, labels::PrintOptions options) {
-  QPrinter printer(QPrinterInfo::printerInfo(name), QPrinter::HighResolution);
-  if (!printer.isValid())
+  const auto printer = devices().printer(name);
+  if (!printer)
     return refuse(
         fault("there is no printer of that name", "Save the labels as a file and print that."));
-  printer.setFullPage(true);
-  printer.setPageLayout(QPageLayout(QPageSize(QSizeF(stock.page_width, stock.page_height),
-                                              QPageSize::Millimeter, {}, QPageSize::ExactMatch),
-                                    QPageLayout::Portrait, QMarginsF(0, 0, 0, 0),
-                                    QPageLayout::Millimeter));
-  options.dpi = printer.resolution();
-  QPainter painter(&printer);
+  printer->setPageLayout(QPageLayout(QPageSize(QSizeF(stock.page_width, stock.page_height),
+                                               QPageSize::Millimeter, {}, QPageSize::ExactMatch),
+                                     QPageLayout::Portrait, QMarginsF(0, 0, 0, 0),
+                                     QPageLayout::Millimeter));
+  options.dpi = printer->logicalDpiX();
+  QPainter painter(printer.get());
   if (!painter.isActive())
     return refuse(fault("the printer took nothing", "Look whether it is on and has paper."));
-  return labels::paint_labels(painter, texts, stock, options, [&] { return printer.newPage(); });
+  return labels::paint_labels(painter, texts, stock, options, [&] { return printer->newPage(); });
 }
 
 } // namespace
@@ -184,7 +182,7 @@ void LabelPrint::set_layout(const QString& name) {
 }
 
 QStringList LabelPrint::printers() {
-  return QPrinterInfo::availablePrinterNames();
+  return devices().printers();
 }
 
 QString LabelPrint::usualPath() const {

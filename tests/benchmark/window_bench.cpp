@@ -16,7 +16,6 @@
 #include <QElapsedTimer>
 #include <QKeyEvent>
 #include <QProcess>
-#include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTimer>
@@ -115,7 +114,7 @@ int start(int argc, char** argv, const char* book) {
   if (!session.openBook(QString::fromUtf8(book)))
     return 1;
   told("book");
-  QQmlApplicationEngine engine;
+  window::PageEngine engine;
   if (!window::load(engine, session))
     return 1;
   told("window");
@@ -273,7 +272,7 @@ class Large {
 
   Scratch scratch_;
   Session session_;
-  QQmlApplicationEngine engine_;
+  window::PageEngine engine_;
   QQuickWindow* window_ = nullptr;
 };
 

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Frames of every pixel format that a camera may give, read aside from the window.
+#include "qml/devices/frame_gray.h"
 #include "qml/input/camera_scan.h"
 #include "tests/qml/label_picture.h"
 
 #include <QTest>
 #include <QVideoFrameFormat>
 #include <gtest/gtest.h>
+
+#include <typeinfo>
 
 namespace coneline::window {
 namespace {
@@ -60,7 +63,7 @@ class Camera : public testing::Test {
                      [this](const QString& text) { texts << text; });
   }
   void take(const QVideoFrame& frame) {
-    scan.take(frame);
+    scan.take(gray_of(frame).value());
     EXPECT_TRUE(QTest::qWaitFor([&] { return !scan.reading(); }, longest_wait));
   }
 
@@ -80,7 +83,7 @@ TEST_F(Camera, ReadsEveryFormatWithALightness) {
     QStringList read;
     QObject::connect(&fresh, &CameraScan::scanned, &fresh,
                      [&](const QString& text) { read << text; });
-    fresh.take(frame_of(bytes));
+    fresh.take(gray_of(frame_of(bytes)).value());
     // What was read comes through the event loop, some time after the reading has ended.
     EXPECT_TRUE(QTest::qWaitFor([&] { return !read.isEmpty(); }, longest_wait));
     EXPECT_EQ(read, QStringList(QString::fromStdString(code.text())))
@@ -97,7 +100,7 @@ TEST_F(Camera, ReadsEveryFormatOfColours) {
     QStringList read;
     QObject::connect(&fresh, &CameraScan::scanned, &fresh,
                      [&](const QString& text) { read << text; });
-    fresh.take(frame_of({format, 4, {0, 1, 2, 3}}));
+    fresh.take(gray_of(frame_of({format, 4, {0, 1, 2, 3}})).value());
     // What was read comes through the event loop, some time after the reading has ended.
     EXPECT_TRUE(QTest::qWaitFor([&] { return !read.isEmpty(); }, longest_wait));
     EXPECT_EQ(read, QStringList(QString::fromStdString(code.text())))
@@ -116,9 +119,15 @@ TEST_F(Camera, TakesALabelThatStaysInViewOnce) {
 
 // Qt 6.4 lays out a frame of this format with one byte a sample, half of what it needs.
 TEST_F(Camera, PassesOverAFrameThatIsNoneOrTooShort) {
-  take({});
-  take(QVideoFrame(QVideoFrameFormat(picture().size(), Format::Format_YUV420P10)));
-  EXPECT_TRUE(texts.isEmpty());
+  EXPECT_FALSE(gray_of({}));
+  EXPECT_FALSE(gray_of(
+      QVideoFrame(QVideoFrameFormat(picture().size(), Format::Format_YUV420P10))));
+}
+
+TEST(Devices, AreInALibraryThatIsFoundAndAsked) {
+  EXPECT_NE(std::string(typeid(devices()).name()).find("QtDevices"), std::string::npos);
+  EXPECT_EQ(devices().printer("no printer of this name"), nullptr);
+  EXPECT_FALSE(devices().printers().contains("no printer of this name"));
 }
 
 } // namespace

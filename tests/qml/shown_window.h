@@ -5,9 +5,9 @@
 
 #include "core/store/book.h"
 #include "qml/models/session.h"
+#include "qml/window.h"
 #include "tests/core/store/scratch.h"
 
-#include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
 
@@ -48,7 +48,7 @@ class ShownWindow {
  private:
   tests::Scratch scratch_;
   Session session_;
-  QQmlApplicationEngine engine_;
+  PageEngine engine_;
   QQuickWindow* window_ = nullptr;
 };
 
