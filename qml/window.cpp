@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QFont>
 #include <QIcon>
+#include <QQmlComponent>
 #include <QSettings>
 #include <QtQml/qqmlextensionplugin.h>
 
@@ -35,16 +36,20 @@ CompilingLate::CompilingLate() {
     qputenv(setting, "100");
 }
 
-bool load(PageEngine& engine, Session& session) {
+bool PageEngine::load(Session& session) {
   // What every text is made with before it has its own: a face that is looked up anyway.
   QFont usual(QStringLiteral("Noto Sans"));
   usual.setPixelSize(16);
   QGuiApplication::setFont(usual);
-  engine.addImportPath(QStringLiteral("qrc:/"));
-  QObject::connect(session.speech(), &Speech::languageChanged, &engine, &QQmlEngine::retranslate);
-  engine.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(&session)}});
-  engine.load(QUrl(QStringLiteral("qrc:/ConelineWindow/frame/Main.qml")));
-  return !engine.rootObjects().isEmpty();
+  addImportPath(QStringLiteral("qrc:/"));
+  connect(session.speech(), &Speech::languageChanged, this, &QQmlEngine::retranslate);
+  QQmlComponent made(this, QUrl(QStringLiteral("qrc:/ConelineWindow/frame/Main.qml")));
+  auto* object = made.createWithInitialProperties(
+      {{QStringLiteral("session"), QVariant::fromValue(&session)}});
+  window_.reset(qobject_cast<QQuickWindow*>(object));
+  if (!window_)
+    qWarning("%s", qPrintable(made.errorString()));
+  return window_ != nullptr;
 }
 
 namespace {
@@ -70,7 +75,7 @@ QIcon icon() {
 /// Until the window is closed; nothing where it cannot be shown.
 std::optional<int> show(Session& session) {
   PageEngine engine;
-  if (!load(engine, session))
+  if (!engine.load(session))
     return std::nullopt;
   return QApplication::exec();
 }

@@ -4,8 +4,10 @@
 
 #include "core/base/date.h"
 
-#include <QQmlApplicationEngine>
+#include <QQmlEngine>
+#include <QQuickWindow>
 
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -28,11 +30,16 @@ struct CompilingLate {
   CompilingLate();
 };
 
-/// What the window's pages run in.
-class PageEngine : private CompilingLate, public QQmlApplicationEngine {};
+/// What the window's pages run in, and the window.
+class PageEngine : private CompilingLate, public QQmlEngine {
+ public:
+  /// False where it cannot be shown.
+  bool load(Session& session);
+  [[nodiscard]] QQuickWindow* window() const { return window_.get(); }
 
-/// Loads the window into the engine. False where it cannot be shown.
-bool load(PageEngine& engine, Session& session);
+ private:
+  std::unique_ptr<QQuickWindow> window_; ///< goes before its engine
+};
 
 /// Runs the window; the book is the one wanted, else that of CONELINE_BOOK, else the one opened
 /// last. CONELINE_TODAY sets another day than the computer's. Returns the exit status.

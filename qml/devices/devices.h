@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// What reaches out of the computer: camera, sound, printers. A library of its own, loaded when one of
-// them is first asked for, since Qt's for them take longer to load than the whole book to read.
+// What reaches out of the computer: camera, sound, printers. A library of its own, loaded when one
+// of them is first asked for, since Qt's for them take longer to load than the whole book to read.
 //
 // What crosses over has no code in any common library, so that each side may have its own.
 

@@ -24,12 +24,13 @@ class QtCamera : public Camera {
   explicit QtCamera(HeardOfCamera heard)
       : heard_(std::move(heard)),
         camera_(std::make_unique<QCamera>(QMediaDevices::defaultVideoInput())) {
-    QObject::connect(camera_.get(), &QCamera::errorOccurred, &sink_,
-                     [this](QCamera::Error /*error*/, const QString& why) {
-                       const auto tell = heard_.stopped; // which may let go of this
-                       tell(why);
-                     },
-                     Qt::QueuedConnection); // after whoever asked for the camera has it
+    QObject::connect(
+        camera_.get(), &QCamera::errorOccurred, &sink_,
+        [this](QCamera::Error /*error*/, const QString& why) {
+          const auto tell = heard_.stopped; // which may let go of this
+          tell(why);
+        },
+        Qt::QueuedConnection); // after whoever asked for the camera has it
     QObject::connect(&sink_, &QVideoSink::videoFrameChanged, &sink_,
                      [this](const QVideoFrame& frame) { take(frame); });
     capture_.setVideoSink(&sink_);

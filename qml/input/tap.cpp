@@ -69,8 +69,8 @@ void Tap::geometryChange(const QRectF& now, const QRectF& before) {
 
 void Tap::itemChange(ItemChange change, const ItemChangeData& data) {
   QQuickItem::itemChange(change, data);
-  const bool gone = (change == ItemVisibleHasChanged || change == ItemEnabledHasChanged) &&
-                    !data.boolValue;
+  const bool gone =
+      (change == ItemVisibleHasChanged || change == ItemEnabledHasChanged) && !data.boolValue;
   if (gone) { // what is let go of now is meant for nothing
     key_down_ = false;
     set_down(false);

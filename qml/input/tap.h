@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// What is tapped: by a finger, the mouse, Space, Return, or through a screen reader. A tap leaves the
-// keyboard where it is; Tab comes here.
+// What is tapped: by a finger, the mouse, Space, Return, or through a screen reader. A tap leaves
+// the keyboard where it is; Tab comes here.
 //
 // The window's own, since the controls that Qt brings are a library of sixty types, whose reading
 // alone takes a seventh part of a start.
@@ -21,7 +21,8 @@ class Tap : public QQuickItem {
   Q_PROPERTY(qreal rightPadding READ right_padding WRITE set_right_padding NOTIFY paddingChanged)
   /// A finger or a key is on it, and lets go of it here or elsewhere.
   Q_PROPERTY(bool down READ is_down NOTIFY downChanged)
-  /// How far inside its edges the ring lies that shows where the keyboard is; outside where negative.
+  /// How far inside its edges the ring lies that shows where the keyboard is; outside where
+  /// negative.
   Q_PROPERTY(qreal ringMargin MEMBER ring_margin_ NOTIFY ringMarginChanged)
 
  public:
@@ -73,7 +74,7 @@ class Tap : public QQuickItem {
   qreal right_padding_ = 0;
   bool down_ = false;
   bool key_down_ = false; ///< Space, which acts when it is let go of
-  bool by_key_ = false; ///< how the keyboard came here, kept while another window is worked in
+  bool by_key_ = false;   ///< how the keyboard came here, kept while another window is worked in
   QQuickItem* ring_ = nullptr; ///< made when the keyboard first comes here
   qreal ring_margin_ = -3;
 };

@@ -115,10 +115,10 @@ int start(int argc, char** argv, const char* book) {
     return 1;
   told("book");
   window::PageEngine engine;
-  if (!window::load(engine, session))
+  if (!engine.load(session))
     return 1;
   told("window");
-  auto* shown = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+  auto* shown = engine.window();
   QObject::connect(shown, &QQuickWindow::frameSwapped, [&] {
     told("first frame");
     std::_Exit(0);
@@ -175,9 +175,9 @@ class Large {
         processor_now);
     const auto loaded = timed(
         [&] {
-          if (!window::load(engine_, session_))
+          if (!engine_.load(session_))
             throw std::runtime_error("the window does not load");
-          window_ = qobject_cast<QQuickWindow*>(engine_.rootObjects().constFirst());
+          window_ = engine_.window();
           rest();
         },
         processor_now);

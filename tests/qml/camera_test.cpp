@@ -120,8 +120,7 @@ TEST_F(Camera, TakesALabelThatStaysInViewOnce) {
 // Qt 6.4 lays out a frame of this format with one byte a sample, half of what it needs.
 TEST_F(Camera, PassesOverAFrameThatIsNoneOrTooShort) {
   EXPECT_FALSE(gray_of({}));
-  EXPECT_FALSE(gray_of(
-      QVideoFrame(QVideoFrameFormat(picture().size(), Format::Format_YUV420P10))));
+  EXPECT_FALSE(gray_of(QVideoFrame(QVideoFrameFormat(picture().size(), Format::Format_YUV420P10))));
 }
 
 TEST(Devices, AreInALibraryThatIsFoundAndAsked) {

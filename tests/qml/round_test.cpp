@@ -125,8 +125,9 @@ TEST(Round, OfTwentyTraysWithAHandScanner) {
 
   // What was not found can be gone to from here.
   const auto rows = shown.items();
-  const auto row = std::ranges::find_if(
-      rows, [](QQuickItem* item) { return item->inherits("coneline::window::Tap") && item->property("code").isValid(); });
+  const auto row = std::ranges::find_if(rows, [](QQuickItem* item) {
+    return item->inherits("coneline::window::Tap") && item->property("code").isValid();
+  });
   ASSERT_NE(row, rows.end());
   const auto code = (*row)->property("code").toString();
   EXPECT_TRUE(code.startsWith("T"));

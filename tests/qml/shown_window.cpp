@@ -44,9 +44,9 @@ ShownWindow::ShownWindow(With with, QSize size) : session_(Date::parse("2026-11-
   if (with == With::demo_season &&
       !session_.openBook(QString::fromStdString(imported(scratch_).string())))
     throw std::runtime_error(session_.fault().toStdString());
-  if (!load(engine_, session_))
+  if (!engine_.load(session_))
     throw std::runtime_error("the window does not load");
-  window_ = qobject_cast<QQuickWindow*>(engine_.rootObjects().constFirst());
+  window_ = engine_.window();
   resize(size);
   static_cast<void>(QTest::qWaitForWindowExposed(window_));
   settle();
