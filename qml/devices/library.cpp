@@ -85,8 +85,10 @@ class QtDevices : public Devices {
   }
   QStringList printers() override { return QPrinterInfo::availablePrinterNames(); }
   std::unique_ptr<QPagedPaintDevice> printer(const QString& name) override {
-    auto printer =
-        std::make_unique<QPrinter>(QPrinterInfo::printerInfo(name), QPrinter::HighResolution);
+    const auto known = QPrinterInfo::printerInfo(name);
+    if (known.isNull()) // of which a printer would be made that writes a file somewhere
+      return nullptr;
+    auto printer = std::make_unique<QPrinter>(known, QPrinter::HighResolution);
     if (!printer->isValid())
       return nullptr;
     printer->setFullPage(true);

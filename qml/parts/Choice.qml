@@ -19,14 +19,15 @@ Column {
 
     spacing: 8
 
-    Press {
+    Fold {
         id: head
 
         visible: choice.wide
         width: parent.width
         across: Text.AlignLeft
         leftPadding: 12
-        text: (choice.chosen === "" ? qsTr("not chosen yet") : choice.written) + (choice.unfolded ? "  ˄" : "  ˅")
+        text: choice.chosen === "" ? qsTr("not chosen yet") : choice.written
+        unfolded: choice.unfolded
         Accessible.name: choice.says + ": " + choice.written
         onClicked: choice.unfolded = !choice.unfolded
     }

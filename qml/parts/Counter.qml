@@ -94,7 +94,7 @@ FocusScope {
         anchors.margins: 8
         text: "+"
         Accessible.name: qsTr("%1, one more").arg(counter.says)
-        size: Math.min(64, height * 0.7)
+        size: Math.max(Look.plain, Math.min(64, (counter.height - figure.y - figure.height - 16) * 0.7))
         tone: counter.tone
         onClicked: counter.set(counter.value + 1)
     }

@@ -19,7 +19,7 @@ Column {
         field.text = "";
     }
 
-    width: Math.min(parent.width, Math.max(field.implicitWidth, above.implicitWidth))
+    width: Math.min(parent.width, Math.max(Look.wide(labelled.wide), above.implicitWidth))
     spacing: 2
 
     Words {
@@ -34,8 +34,7 @@ Column {
         id: field
 
         objectName: labelled.objectName === "" ? "" : labelled.objectName + "Field"
-        implicitWidth: Look.wide(labelled.wide)
-        width: Math.min(implicitWidth, labelled.width)
+        width: Math.min(Look.wide(labelled.wide), labelled.width)
         says: labelled.says
         text: labelled.text
         placeholderText: labelled.hint

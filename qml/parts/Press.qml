@@ -21,7 +21,7 @@ Tap {
 
     leftPadding: 8
     rightPadding: 8
-    implicitWidth: Math.min(most, Math.max(Look.target, Math.ceil(words.advanceWidth) + 32))
+    implicitWidth: Math.min(most, Math.max(Look.target, Math.ceil(words.advanceWidth) + leftPadding + rightPadding + 16))
     implicitHeight: Math.max(Look.target, wordsHeight + 16)
     opacity: enabled ? 1 : 0.45
     Accessible.role: Accessible.Button

@@ -17,12 +17,12 @@ Flow {
     width: unfolded || told.visible ? parent.width : open.width
     spacing: 8
 
-    Press {
+    Fold {
         id: open
 
         objectName: bar.objectName + "Open"
-        text: qsTr("Save") + (bar.unfolded ? "  ˄" : "  ˅")
-        Accessible.name: qsTr("Save")
+        text: qsTr("Save")
+        unfolded: bar.unfolded
         onClicked: {
             bar.unfolded = !bar.unfolded;
             where.text = bar.path;

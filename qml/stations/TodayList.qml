@@ -66,15 +66,17 @@ Item {
                         checked: due.byDay
                         onClicked: due.byDay = true
                     }
-                    Press {
+                    Fold {
                         objectName: "calendar"
-                        text: page.calendar ? qsTr("calendar  ˄") : qsTr("calendar  ˅")
+                        text: qsTr("calendar")
+                        unfolded: page.calendar
                         weight: "quiet"
                         onClicked: page.calendar = !page.calendar
                     }
-                    Press {
+                    Fold {
                         objectName: "copies"
-                        text: page.copies ? qsTr("copies  ˄") : qsTr("copies  ˅")
+                        text: qsTr("copies")
+                        unfolded: page.copies
                         weight: "quiet"
                         onClicked: page.copies = !page.copies
                     }

@@ -1692,12 +1692,8 @@
 <context>
     <name>PapersPart</name>
     <message>
-        <source>Papers  ˄</source>
-        <translation>Documentos  ˄</translation>
-    </message>
-    <message>
-        <source>Papers  ˅</source>
-        <translation>Documentos  ˅</translation>
+        <source>Papers</source>
+        <translation>Documentos</translation>
     </message>
     <message>
         <source>Save papers as PDF</source>
@@ -2708,24 +2704,16 @@
         <translation>por día</translation>
     </message>
     <message>
-        <source>calendar  ˄</source>
-        <translation>calendario  ˄</translation>
-    </message>
-    <message>
-        <source>calendar  ˅</source>
-        <translation>calendario  ˅</translation>
+        <source>calendar</source>
+        <translation>calendario</translation>
     </message>
     <message>
         <source>calendar file</source>
         <translation>archivo de calendario</translation>
     </message>
     <message>
-        <source>copies  ˄</source>
-        <translation>copias  ˄</translation>
-    </message>
-    <message>
-        <source>copies  ˅</source>
-        <translation>copias  ˅</translation>
+        <source>copies</source>
+        <translation>copias</translation>
     </message>
 </context>
 <context>

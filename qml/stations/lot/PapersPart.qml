@@ -24,9 +24,10 @@ Column {
         session: part.session
         code: part.code
     }
-    Press {
+    Fold {
         objectName: "papers"
-        text: part.unfolded ? qsTr("Papers  ˄") : qsTr("Papers  ˅")
+        text: qsTr("Papers")
+        unfolded: part.unfolded
         onClicked: {
             part.unfolded = !part.unfolded;
             if (part.unfolded) {

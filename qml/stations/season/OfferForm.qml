@@ -20,9 +20,10 @@ Column {
 
     spacing: 8
 
-    Press {
+    Fold {
         objectName: "offerOpen"
-        text: qsTr("A further offer") + (form.unfolded ? "  ˄" : "  ˅")
+        text: qsTr("A further offer")
+        unfolded: form.unfolded
         onClicked: form.unfolded = !form.unfolded
     }
     Column {
