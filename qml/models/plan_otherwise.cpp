@@ -20,11 +20,6 @@ constexpr int months = 36;
 constexpr int runs = 2000;
 constexpr double per_cent = 100;
 
-QString signed_value(plan::Shown kind, double value, int decimals) {
-  const auto text = plan_value(kind, value, decimals);
-  return value > 0 ? QStringLiteral("+") + text : text;
-}
-
 Result<plan::Change> other_potting(Answers& answers) {
   const int from = answers.whole("from");
   const int to = answers.whole("to");
@@ -211,7 +206,7 @@ void PlanOtherwise::tell_compared(const plan::Comparison& compared) {
                text(report::name_said(series.name)),
            month_shown(dates[year * 12]) + QStringLiteral(" – ") + month_shown(dates[last]),
            plan_range(kind, sums.present, decimals), plan_range(kind, sums.supposed, decimals),
-           signed_value(kind, sums.mean_difference(), decimals)});
+           shown_signed(plan::in_readers_units(kind, sums.mean_difference()), decimals)});
     }
   }
   years_.replace(std::move(years));

@@ -20,7 +20,7 @@ QString percent(double share) {
 }
 
 QString points(double difference) {
-  return (difference > 0 ? "+" : "") + shown(100 * difference, 0);
+  return shown_signed(100 * difference, 0);
 }
 
 /// "12 to 31 points more, likely 21": the range first.
@@ -64,12 +64,11 @@ void WhyResults::set_session(Session* session) {
 Result<std::optional<double>> WhyResults::day_asked() const {
   if (by_day_.trimmed().isEmpty())
     return std::optional<double>();
-  bool is_number = false;
-  const double day = by_day_.trimmed().toDouble(&is_number);
-  if (!is_number || !(day > 0))
+  const auto day = read_number(by_day_);
+  if (!day || !(*day > 0))
     return refuse(
         coneline::fault("this is no day after sowing", "Write a number above 0, or nothing."));
-  return std::optional(day);
+  return std::optional(*day);
 }
 
 void WhyResults::read() {

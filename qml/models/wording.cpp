@@ -70,6 +70,13 @@ QString shown(double value, int decimals) {
   return QLocale().toString(value, 'f', decimals);
 }
 
+QString shown_signed(double value, int decimals) {
+  const auto size = shown(std::abs(value), decimals);
+  if (size == shown(0.0, decimals))
+    return size;
+  return QChar(value > 0 ? u'+' : u'−') + size;
+}
+
 QString shown(Quantity quantity, double kept, int decimals) {
   return text(measured(quantity, kept, decimals));
 }

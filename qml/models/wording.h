@@ -52,6 +52,8 @@ QString month_shown(Date month);
 QString month_in_full(Date month);
 QString shown(std::int64_t count);
 QString shown(double value, int decimals);
+/// A difference, with a plus where it is one; a minus is as long as the plus.
+QString shown_signed(double value, int decimals);
 /// With its unit, in the units people reckon in: "1.2 m²", "12.9 ft²".
 QString shown(Quantity quantity, double kept, int decimals);
 
