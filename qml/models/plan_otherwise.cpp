@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan_otherwise.h"
 
+#include "core/plan/shown_units.h"
 #include "core/report/assumptions.h"
 #include "core/report/forecast_input.h"
 #include "core/report/forecast_paper.h"
