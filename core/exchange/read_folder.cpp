@@ -166,8 +166,14 @@ Result<ReadFolder> read_folder(const fs::path& folder, const Progress& progress)
   Tables tables;
   Keys keys;
   check_other_files(folder, read.faults);
-  each_sheet(read.sheets,
-             [&]<class Row>(Sheet<Row>&) { open_table<Row>(folder, tables, read.faults); });
+  bool goes_on = true;
+  each_sheet(read.sheets, [&]<class Row>(Sheet<Row>&) {
+    goes_on = goes_on && (!progress || progress(0, 1));
+    if (goes_on)
+      open_table<Row>(folder, tables, read.faults);
+  });
+  if (!goes_on)
+    return read;
   each_sheet(read.sheets,
              [&]<class Row>(Sheet<Row>&) { learn_keys<Row>(tables, keys, read.faults); });
   RowsDone done(progress, rows_of(tables));
