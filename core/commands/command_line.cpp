@@ -40,6 +40,8 @@ CLI::App& CommandLine::add_to(CLI::App& parent, const std::string& name, const s
   return *command;
 }
 
+CommandLine::~CommandLine() = default;
+
 CLI::App& CommandLine::add(const std::string& name, const std::string& help,
                            std::function<Result<Answer>()> run) {
   return add_to(app_, name, help, std::move(run));

@@ -7,9 +7,9 @@
 //   program
 
 #include "core/base/fault.h"
+#include "core/commands/answer.h"
 
 #include <CLI/CLI.hpp>
-#include <nlohmann/json.hpp>
 
 #include <functional>
 #include <memory>
@@ -18,23 +18,15 @@
 
 namespace coneline::commands {
 
-using Json = nlohmann::ordered_json;
-
-/// What a subcommand found. `table` is for a person and ends with a line end. A command that did
-/// its work but found faults (a book that does not prove, a picture that could not be read) sets
-/// `at_fault`: the answer is printed and the exit status is 1.
-struct Answer {
-  Json json;
-  std::string table;
-  bool at_fault = false;
-};
-
 struct CommandWords;
 
 class CommandLine {
  public:
   /// `out` takes answers, `err` messages. Both outlive the object.
   CommandLine(std::ostream& out, std::ostream& err);
+  ~CommandLine(); // in its own source: the library's would be made anew wherever one is used
+  CommandLine(const CommandLine&) = delete;
+  CommandLine& operator=(const CommandLine&) = delete;
 
   /// Adds a subcommand with its own --json. `run` is called after the options were read, at most
   /// once. The returned object takes the command's options; it lives as long as this.

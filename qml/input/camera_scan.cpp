@@ -9,7 +9,7 @@ namespace coneline::window {
 
 namespace {
 
-QImage shown(const labels::GrayImage& gray) {
+QImage picture_of(const labels::GrayImage& gray) {
   const auto view = gray.view();
   return QImage(view.data, view.width, view.height, static_cast<int>(view.stride),
                 QImage::Format_Grayscale8)
@@ -68,7 +68,7 @@ void CameraScan::set_active(bool active) {
 void CameraScan::take(labels::GrayImage gray) {
   if (reading_)
     return;
-  image_ = coneline::window::shown(gray);
+  image_ = picture_of(gray);
   emit imageChanged();
   reading_ = true;
   aside_.run([picture = std::move(gray)] { return texts_in(picture); },

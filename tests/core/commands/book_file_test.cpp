@@ -85,11 +85,8 @@ TEST(MoveBook, TakesTheFileAlong) {
     const auto made =
         store::Book::make(from, {"Test nursery", 17, true, Date::of(2026, 1, 1).value()});
   }
-  std::ostringstream out;
-  std::ostringstream err;
-  CommandLine line(out, err);
-  add_core_commands(line);
-  ASSERT_EQ(line.run({"book", "move", to.string(), "--book", from.string()}), 0) << err.str();
+  const auto ran = run_words({"book", "move", to.string(), "--book", from.string()});
+  ASSERT_EQ(ran.status, 0) << ran.err;
   EXPECT_FALSE(std::filesystem::exists(from));
   EXPECT_FALSE(std::filesystem::exists(from.string() + "-wal"));
   EXPECT_EQ(store::Book::open(to, store::Access::read)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/commands/commands.h"
 #include "core/commands/forecast_options.h"
+#include "tests/core/commands/run_command.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -20,11 +20,10 @@ class ForecastCommand : public testing::Test {
   }
 
   int run(std::vector<std::string> arguments) {
-    out_.str("");
-    err_.str("");
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
+    const auto ran = run_words(std::move(arguments));
+    out_.str(ran.out);
+    err_.str(ran.err);
+    return ran.status;
   }
   int forecast(const std::vector<std::string>& more) {
     std::vector<std::string> arguments{"forecast", "--book", book_,    "--as-of", "2026-11-20",

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/commands/commands.h"
 #include "core/commands/germination.h"
+#include "tests/core/commands/run_command.h"
 
 #include <gtest/gtest.h>
 
@@ -10,12 +10,6 @@
 
 namespace coneline::commands {
 namespace {
-
-struct Ran {
-  int status = 0;
-  std::string out;
-  std::string err;
-};
 
 class GerminationCommand : public testing::Test {
  protected:
@@ -28,14 +22,9 @@ class GerminationCommand : public testing::Test {
 
   Ran run(const std::string& text, std::vector<std::string> options) {
     std::ofstream(file_) << text;
-    std::ostringstream out;
-    std::ostringstream err;
-    CommandLine line(out, err);
-    add_core_commands(line);
     std::vector<std::string> arguments{"germination", file_.string()};
     arguments.insert(arguments.end(), options.begin(), options.end());
-    const auto status = line.run(arguments);
-    return {status.value_or(-1), out.str(), err.str()};
+    return run_words(std::move(arguments));
   }
 
   std::filesystem::path file_;

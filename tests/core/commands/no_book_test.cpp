@@ -2,6 +2,7 @@
 // Every command that takes a book is given none, and a file that is no book: it says so, answers
 // nothing, and makes and touches nothing.
 #include "core/commands/command_words.h"
+#include "core/commands/commands.h"
 #include "tests/core/commands/run_command.h"
 #include "tests/core/store/scratch.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/commands/commands.h"
+#include "tests/core/commands/run_command.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -18,11 +18,10 @@ class OrderCommand : public testing::Test {
         << err_.str();
   }
   int run(std::vector<std::string> arguments) {
-    out_.str("");
-    err_.str("");
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
+    const auto ran = run_words(std::move(arguments));
+    out_.str(ran.out);
+    err_.str(ran.err);
+    return ran.status;
   }
   std::string offers(const std::string& text) {
     const auto path = scratch_.at("offers.csv");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the season plan keeps in the book: entered, shown, reckoned with, taken out again.
-#include "core/commands/commands.h"
+#include "tests/core/commands/run_command.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -19,11 +19,10 @@ class PlanRecords : public testing::Test {
   }
   int run(std::vector<std::string> arguments) {
     arguments.insert(arguments.end(), {"--book", book_});
-    out_.str("");
-    err_.str("");
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
+    const auto ran = run_words(std::move(arguments));
+    out_.str(ran.out);
+    err_.str(ran.err);
+    return ran.status;
   }
   int plan(std::vector<std::string> arguments) {
     arguments.insert(arguments.end(), {"--as-of", "2026-11-20", "--runs", "100", "--json"});

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the README tells a new grower to type works as it stands there, codes and all.
-#include "core/commands/commands.h"
+#include "tests/core/commands/run_command.h"
 #include "tests/core/store/scratch.h"
 
 #include <gtest/gtest.h>
@@ -68,13 +68,8 @@ TEST(Readme, TenMinutesWithYourOwnFirstCone) {
     const bool without_book = words.front() == "sorting";
     if (!without_book)
       words.insert(words.end(), {"--book", book});
-    std::ostringstream out;
-    std::ostringstream err;
-    CommandLine command_line(out, err);
-    add_core_commands(command_line);
-    ASSERT_EQ(command_line.run(words).value(), 0)
-        << fmt::format("{}", fmt::join(words, " ")) << '\n'
-        << err.str();
+    const auto done = run_words(words);
+    ASSERT_EQ(done.status, 0) << fmt::format("{}", fmt::join(words, " ")) << '\n' << done.err;
     ++ran;
   }
   EXPECT_GT(ran, 20);

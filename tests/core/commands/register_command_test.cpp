@@ -95,13 +95,12 @@ TEST_F(EnterCommand, RefusesInWordsAndWritesNothing) {
 TEST_F(EnterCommand, ABookIsMadeOnceAndNeverOverAnother) {
   const auto path = nursery_.at("another.coneline").string();
   const auto make = [&](std::vector<std::string> words) {
-    out_.str("");
-    err_.str("");
     words.insert(words.begin(), "new");
     words.insert(words.end(), {"--book", path});
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(words).value();
+    const auto ran = run_words(std::move(words));
+    out_.str(ran.out);
+    err_.str(ran.err);
+    return ran.status;
   };
   EXPECT_NE(make({"--name", "N", "--series", "9"}), 0) << "a series has two digits";
   EXPECT_NE(make({"--name", "N", "--hemisphere", "east"}), 0);

@@ -67,12 +67,9 @@ TEST_F(ReportCommand, WritesASpreadsheet) {
 }
 
 TEST_F(ReportCommand, DescribesItsColumnsWithoutABook) {
-  std::ostringstream out;
-  std::ostringstream err;
-  CommandLine line(out, err);
-  add_core_commands(line);
-  ASSERT_EQ(line.run({"report", "dictionary"}).value(), 0) << err.str();
-  EXPECT_NE(out.str().find("still_expected_low"), std::string::npos);
+  const auto ran = run_words({"report", "dictionary"});
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  EXPECT_NE(ran.out.find("still_expected_low"), std::string::npos);
 }
 
 TEST_F(ReportCommand, ThatCannotWriteFails) {

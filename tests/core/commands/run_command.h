@@ -2,11 +2,11 @@
 #pragma once
 // Runs a command the way the program does, and keeps what it said.
 
-#include "core/commands/commands.h"
+#include "core/commands/answer.h"
 
 #include <gtest/gtest.h>
 
-#include <sstream>
+#include <vector>
 
 namespace coneline::commands {
 
@@ -16,33 +16,16 @@ struct Ran {
   std::string err;
 
   /// The one document on standard output; throws when it is none.
-  [[nodiscard]] Json json() const { return Json::parse(out); }
+  [[nodiscard]] Json json() const;
 };
 
-inline Ran run_words(std::vector<std::string> words) {
-  std::ostringstream out;
-  std::ostringstream err;
-  CommandLine line(out, err);
-  add_core_commands(line);
-  const auto status = line.run(std::move(words));
-  return {status.value_or(-1), out.str(), err.str()};
-}
+/// Without its own source each test would be a command line of its own to the compiler.
+Ran run_words(std::vector<std::string> words);
 
 /// Arguments are split at blanks.
-inline Ran run_command(const std::string& arguments) {
-  std::istringstream words(arguments);
-  std::vector<std::string> list;
-  for (std::string word; words >> word;)
-    list.push_back(word);
-  return run_words(std::move(list));
-}
+Ran run_command(const std::string& arguments);
 
 /// Runs it, expecting the status, silence on standard output and a message.
-inline void expect_refused(const std::string& arguments, int status) {
-  const auto ran = run_command(arguments);
-  EXPECT_EQ(ran.status, status) << arguments << '\n' << ran.err;
-  EXPECT_EQ(ran.out, "") << arguments;
-  EXPECT_NE(ran.err, "") << arguments;
-}
+void expect_refused(const std::string& arguments, int status);
 
 } // namespace coneline::commands

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program says of itself: completion scripts and the manual page.
+#include "core/commands/commands.h"
 #include "core/commands/completion.h"
 #include "core/commands/manual_page.h"
 #include "tests/core/commands/run_command.h"

@@ -255,13 +255,10 @@ TEST_F(VerbCommands, ALabelIsWantedAndAPlantMeantToBeMoved) {
 TEST_F(VerbCommands, AVerbNeedsABookAndADay) {
   EXPECT_EQ(run({"inspect", absent(Kind::tray), "--on", "2025-02-30"}), 1);
   EXPECT_NE(err_.str().find("2025-02-30"), std::string::npos);
-  std::ostringstream err;
-  CommandLine line(out_, err);
-  add_core_commands(line);
-  EXPECT_EQ(
-      line.run({"inspect", absent(Kind::tray), "--book", nursery_.at("no such.coneline").string()}),
-      1);
-  EXPECT_NE(err.str().find("no such.coneline"), std::string::npos) << err.str();
+  const auto ran = run_words(
+      {"inspect", absent(Kind::tray), "--book", nursery_.at("no such.coneline").string()});
+  EXPECT_EQ(ran.status, 1);
+  EXPECT_NE(ran.err.find("no such.coneline"), std::string::npos) << ran.err;
 }
 
 } // namespace

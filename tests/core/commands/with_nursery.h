@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/commands/commands.h"
+#include "tests/core/commands/run_command.h"
 #include "tests/core/work/small_nursery.h"
 
 #include <sstream>
@@ -20,13 +20,15 @@ class WithNursery : public testing::Test {
     out_.str("");
     err_.str("");
     arguments.insert(arguments.end(), {"--book", nursery_.at("book.coneline").string()});
-    CommandLine line(out_, err_);
-    add_core_commands(line);
-    return line.run(std::move(arguments)).value();
+    ran_ = run_words(std::move(arguments));
+    out_ << ran_.out;
+    err_ << ran_.err;
+    return ran_.status;
   }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
+  [[nodiscard]] Json json() const { return ran_.json(); }
 
   tests::SmallNursery nursery_;
+  Ran ran_;
   std::ostringstream out_;
   std::ostringstream err_;
 };
