@@ -10,8 +10,6 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <chrono>
-#include <cstdlib>
 
 namespace coneline::store {
 namespace {
@@ -173,63 +171,6 @@ TEST_F(ChainTest, OlderBooksAreChainedWhenTheyAreBroughtUpToDate) {
   EXPECT_TRUE(got.holds()) << got.faults.front();
   EXPECT_EQ(got.links, 11);
   EXPECT_EQ(got.last_link, want.last_link); // the same entries give the same chain
-}
-
-// What the chain costs; CONELINE_ENTRIES=200000 for the measured table
-// (tests/measured/crossing.md).
-TEST_F(ChainTest, CostsLittleBesideTheEntryItself) {
-  using clock = std::chrono::steady_clock;
-  const char* asked = std::getenv("CONELINE_ENTRIES");
-  const int entries = asked == nullptr ? 500 : std::atoi(asked);
-  const auto seconds = [](clock::time_point from) {
-    return std::chrono::duration<double>(clock::now() - from).count();
-  };
-  book::Entry entry;
-  entry.verb = book::Verb::recount;
-  entry.date = tests::day("2026-02-05");
-  entry.lot = first.batch_id;
-  entry.who = "Ana";
-  entry.movements = {{{first.batch_id, book::State::unexplained},
-                      {first.batch_id, book::State::unsorted},
-                      Count::sure(1)}};
-  auto book = Book::open(path, Access::write).value();
-  auto began = clock::now();
-  ASSERT_TRUE(book.write([&](Writing& writing) -> Result<void> {
-    for (int i = 0; i < entries; ++i)
-      if (auto entered = writing.enter(entry); !entered)
-        return refuse(entered.error());
-    return {};
-  }));
-  const double all = seconds(began);
-  entry.id = {1};
-  entry.entered = "2026-02-05T08:00:00Z";
-  double forms = 0;
-  double links = 0;
-  const auto rolled_back = book.write([&](Writing& writing) -> Result<void> {
-    StoredNames names(writing.tables());
-    std::string last;
-    began = clock::now();
-    for (int i = 0; i < entries; ++i)
-      last = book::next_link(last, book::form_in_chain(entry, names));
-    forms = seconds(began);
-    writing.tables().ask("CREATE TABLE other (entry_id INTEGER PRIMARY KEY, hash TEXT)").run();
-    began = clock::now();
-    for (int i = 0; i < entries; ++i)
-      writing.tables()
-          .ask("INSERT INTO other (entry_id, hash) VALUES (:entry, :hash)")
-          .with(i)
-          .with(last)
-          .run();
-    links = seconds(began);
-    return refuse(fault("measured"));
-  });
-  ASSERT_FALSE(rolled_back);
-  began = clock::now();
-  EXPECT_TRUE(prove(book)->holds());
-  fmt::print("{} entries: {:.2f} s; of it forms and hashes {:.3f} s, writing the links {:.3f} s; "
-             "proof of the whole book {:.2f} s\n",
-             entries, all, forms, links, seconds(began));
-  EXPECT_LT(forms, all / 4);
 }
 
 // Against another implementation: printf '\nabc' | sha256sum, and with x in front.
