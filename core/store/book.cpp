@@ -10,6 +10,8 @@
 
 #include <fmt/format.h>
 
+#include <atomic>
+#include <stdexcept>
 #include <unistd.h>
 
 namespace coneline::store {
@@ -21,11 +23,28 @@ class Book::File {
   soci::session session;
   engine::Prepared prepared{session}; // goes before its session
   std::optional<Fault> not_copied;
+  std::atomic_flag in_use;
 };
 
 namespace {
 
 constexpr int no_series_yet = 10;
+
+/// The connection of a book locks nothing itself. Where it is used a second time meanwhile, that is
+/// told, since otherwise both would go on with each other's rows.
+class Alone {
+ public:
+  explicit Alone(std::atomic_flag& in_use) : in_use_(in_use) {
+    if (in_use_.test_and_set())
+      throw std::logic_error("a book is asked twice at once; each thread opens it for itself");
+  }
+  ~Alone() { in_use_.clear(); }
+  Alone(const Alone&) = delete;
+  Alone& operator=(const Alone&) = delete;
+
+ private:
+  std::atomic_flag& in_use_;
+};
 
 } // namespace
 
@@ -122,6 +141,7 @@ Result<void> Book::in_transaction(Way way, const std::function<bool(Writing&)>& 
   bool begun = false;
   bool keeping = false;
   try {
+    const Alone alone(file_->in_use);
     way == Way::read ? engine::begin_reading(session) : engine::begin_writing(session);
     begun = true;
     Tables tables(session, file_->prepared, no_series_yet);

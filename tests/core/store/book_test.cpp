@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <thread>
+
 namespace coneline::store {
 namespace {
 
@@ -52,6 +54,21 @@ TEST(Book, IsReadableByItsOwnerAlone) {
   const auto rights = std::filesystem::status(scratch.at("t.coneline")).permissions();
   EXPECT_EQ(rights & (std::filesystem::perms::group_all | std::filesystem::perms::others_all),
             std::filesystem::perms::none);
+}
+
+TEST(Book, IsNotAskedTwiceAtOnce) {
+  const tests::Scratch scratch;
+  auto book = Book::make(scratch.at("book"), {"N", 17, true, day("2026-01-01")}).value();
+  const auto name = [](Reading& reading) { return reading.registers().title.name; };
+  Result<std::string> other;
+  const auto first = book.read([&](Reading& reading) {
+    std::thread([&] { other = book.read(name); }).join();
+    return name(reading); // the first goes on undisturbed
+  });
+  EXPECT_EQ(first.value(), "N");
+  ASSERT_FALSE(other);
+  EXPECT_NE(other.error().what.find("twice at once"), std::string::npos) << other.error().text();
+  EXPECT_EQ(book.read(name).value(), "N") << "and can be asked again";
 }
 
 TEST(Book, TryingOutKeepsNothing) {
