@@ -30,8 +30,8 @@ namespace {
 
 constexpr int no_series_yet = 10;
 
-/// The connection of a book locks nothing itself. Where it is used a second time meanwhile, that is
-/// told, since otherwise both would go on with each other's rows.
+/// A transaction is its beginner's. Where the book is asked again meanwhile, that is told, since
+/// otherwise both would go on in one transaction.
 class Alone {
  public:
   explicit Alone(std::atomic_flag& in_use) : in_use_(in_use) {

@@ -56,8 +56,6 @@ constexpr int bytes_kept_of_a_row = 4 << 20;
 void set_up_once() {
   static const bool done = [] {
     sqlite_api::sqlite3_config(SQLITE_CONFIG_URI, 1);
-    // A connection is one thread's at a time, so that no call of it has to lock anything.
-    sqlite_api::sqlite3_config(SQLITE_CONFIG_MULTITHREAD);
     sqlite_api::sqlite3_config(SQLITE_CONFIG_STMTJRNL_SPILL, bytes_kept_of_a_row);
     return true;
   }();
