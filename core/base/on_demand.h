@@ -18,3 +18,6 @@ decltype(Function) on_demand(const char* library, const char* name) {
 }
 
 } // namespace coneline
+
+/// In a source that the build names by coneline_on_demand: the function of its library.
+#define CONELINE_LOADED(function) (coneline::on_demand<&::function>(CONELINE_LIBRARY, #function))

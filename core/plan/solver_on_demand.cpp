@@ -5,82 +5,72 @@
 
 #include <coin/Cbc_C_Interface.h>
 
-namespace {
-
-template <auto* Function>
-decltype(Function) solver(const char* name) {
-  return coneline::on_demand<Function>(CONELINE_SOLVER, name);
-}
-
-} // namespace
-
 extern "C" {
 double* Cbc_bestSolution(Cbc_Model* model) {
-  return solver<&::Cbc_bestSolution>("Cbc_bestSolution")(model);
+  return CONELINE_LOADED(Cbc_bestSolution)(model);
 }
 void Cbc_deleteModel(Cbc_Model* model) {
-  solver<&::Cbc_deleteModel>("Cbc_deleteModel")(model);
+  CONELINE_LOADED(Cbc_deleteModel)(model);
 }
 double Cbc_getBestPossibleObjValue(Cbc_Model* model) {
-  return solver<&::Cbc_getBestPossibleObjValue>("Cbc_getBestPossibleObjValue")(model);
+  return CONELINE_LOADED(Cbc_getBestPossibleObjValue)(model);
 }
 double Cbc_getObjValue(Cbc_Model* model) {
-  return solver<&::Cbc_getObjValue>("Cbc_getObjValue")(model);
+  return CONELINE_LOADED(Cbc_getObjValue)(model);
 }
 const double* Cbc_getColSolution(Cbc_Model* model) {
-  return solver<&::Cbc_getColSolution>("Cbc_getColSolution")(model);
+  return CONELINE_LOADED(Cbc_getColSolution)(model);
 }
 int Cbc_getNumIntegers(Cbc_Model* model) {
-  return solver<&::Cbc_getNumIntegers>("Cbc_getNumIntegers")(model);
+  return CONELINE_LOADED(Cbc_getNumIntegers)(model);
 }
 int Cbc_isAbandoned(Cbc_Model* model) {
-  return solver<&::Cbc_isAbandoned>("Cbc_isAbandoned")(model);
+  return CONELINE_LOADED(Cbc_isAbandoned)(model);
 }
 int Cbc_isInitialSolveProvenOptimal(Cbc_Model* model) {
-  return solver<&::Cbc_isInitialSolveProvenOptimal>("Cbc_isInitialSolveProvenOptimal")(model);
+  return CONELINE_LOADED(Cbc_isInitialSolveProvenOptimal)(model);
 }
 int Cbc_isInitialSolveProvenPrimalInfeasible(Cbc_Model* model) {
-  return solver<&::Cbc_isInitialSolveProvenPrimalInfeasible>(
-      "Cbc_isInitialSolveProvenPrimalInfeasible")(model);
+  return CONELINE_LOADED(Cbc_isInitialSolveProvenPrimalInfeasible)(model);
 }
 int Cbc_isProvenInfeasible(Cbc_Model* model) {
-  return solver<&::Cbc_isProvenInfeasible>("Cbc_isProvenInfeasible")(model);
+  return CONELINE_LOADED(Cbc_isProvenInfeasible)(model);
 }
 int Cbc_isProvenOptimal(Cbc_Model* model) {
-  return solver<&::Cbc_isProvenOptimal>("Cbc_isProvenOptimal")(model);
+  return CONELINE_LOADED(Cbc_isProvenOptimal)(model);
 }
 void Cbc_loadProblem(Cbc_Model* model, const int numcols, const int numrows,
                      const CoinBigIndex* start, const int* index, const double* value,
                      const double* collb, const double* colub, const double* obj,
                      const double* rowlb, const double* rowub) {
-  solver<&::Cbc_loadProblem>("Cbc_loadProblem")(model, numcols, numrows, start, index, value, collb,
-                                                colub, obj, rowlb, rowub);
+  CONELINE_LOADED(Cbc_loadProblem)
+  (model, numcols, numrows, start, index, value, collb, colub, obj, rowlb, rowub);
 }
 Cbc_Model* Cbc_newModel() {
-  return solver<&::Cbc_newModel>("Cbc_newModel")();
+  return CONELINE_LOADED(Cbc_newModel)();
 }
 void Cbc_setAllowableFractionGap(Cbc_Model* model, double allowedFracionGap) {
-  solver<&::Cbc_setAllowableFractionGap>("Cbc_setAllowableFractionGap")(model, allowedFracionGap);
+  CONELINE_LOADED(Cbc_setAllowableFractionGap)(model, allowedFracionGap);
 }
 void Cbc_setAllowableGap(Cbc_Model* model, double allowedGap) {
-  solver<&::Cbc_setAllowableGap>("Cbc_setAllowableGap")(model, allowedGap);
+  CONELINE_LOADED(Cbc_setAllowableGap)(model, allowedGap);
 }
 void Cbc_setInteger(Cbc_Model* model, int iColumn) {
-  solver<&::Cbc_setInteger>("Cbc_setInteger")(model, iColumn);
+  CONELINE_LOADED(Cbc_setInteger)(model, iColumn);
 }
 void Cbc_setLogLevel(Cbc_Model* model, int logLevel) {
-  solver<&::Cbc_setLogLevel>("Cbc_setLogLevel")(model, logLevel);
+  CONELINE_LOADED(Cbc_setLogLevel)(model, logLevel);
 }
 void Cbc_setMaximumSeconds(Cbc_Model* model, double maxSeconds) {
-  solver<&::Cbc_setMaximumSeconds>("Cbc_setMaximumSeconds")(model, maxSeconds);
+  CONELINE_LOADED(Cbc_setMaximumSeconds)(model, maxSeconds);
 }
 void Cbc_setObjSense(Cbc_Model* model, double sense) {
-  solver<&::Cbc_setObjSense>("Cbc_setObjSense")(model, sense);
+  CONELINE_LOADED(Cbc_setObjSense)(model, sense);
 }
 void Cbc_setParameter(Cbc_Model* model, const char* name, const char* value) {
-  solver<&::Cbc_setParameter>("Cbc_setParameter")(model, name, value);
+  CONELINE_LOADED(Cbc_setParameter)(model, name, value);
 }
 int Cbc_solve(Cbc_Model* model) {
-  return solver<&::Cbc_solve>("Cbc_solve")(model);
+  return CONELINE_LOADED(Cbc_solve)(model);
 }
 }

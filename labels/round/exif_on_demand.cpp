@@ -5,23 +5,14 @@
 
 #include <libexif/exif-data.h>
 
-namespace {
-
-template <auto* Function>
-decltype(Function) library(const char* name) {
-  return coneline::on_demand<Function>(CONELINE_EXIF, name);
-}
-
-} // namespace
-
 extern "C" {
 ExifData* exif_data_new_from_file(const char* path) {
-  return library<&::exif_data_new_from_file>("exif_data_new_from_file")(path);
+  return CONELINE_LOADED(exif_data_new_from_file)(path);
 }
 void exif_data_unref(ExifData* data) {
-  library<&::exif_data_unref>("exif_data_unref")(data);
+  CONELINE_LOADED(exif_data_unref)(data);
 }
 ExifEntry* exif_content_get_entry(ExifContent* content, ExifTag tag) {
-  return library<&::exif_content_get_entry>("exif_content_get_entry")(content, tag);
+  return CONELINE_LOADED(exif_content_get_entry)(content, tag);
 }
 }
