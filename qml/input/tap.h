@@ -3,8 +3,8 @@
 // What is tapped: by a finger, the mouse, Space, Return, or through a screen reader. A tap leaves
 // the keyboard where it is; Tab comes here.
 //
-// The window's own, since the controls that Qt brings are a library of sixty types, whose reading
-// alone takes a seventh part of a start.
+// The window's own, since the controls that Qt brings are a library of sixty types, and reading it
+// took a twelfth part of a start.
 
 #include <QQuickItem>
 

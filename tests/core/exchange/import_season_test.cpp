@@ -242,6 +242,7 @@ TEST_F(ImportSeason, TellsHowFarItIsUpToTheWhole) {
   ASSERT_TRUE(imported && imported->faults.none());
   EXPECT_GE(shares.size(), 10U) << "five thousand rows are read, and put";
   EXPECT_LT(shares.size(), 100U) << "for each file, not for every row";
+  EXPECT_LT(std::set(shares.begin(), shares.end()).size(), 20U) << "a share is told anew";
   EXPECT_TRUE(std::ranges::is_sorted(shares));
   EXPECT_LT(shares.front(), 0.1);
   EXPECT_EQ(shares.back(), 1);

@@ -173,6 +173,29 @@ TEST_F(ChainTest, OlderBooksAreChainedWhenTheyAreBroughtUpToDate) {
   EXPECT_EQ(got.last_link, want.last_link); // the same entries give the same chain
 }
 
+TEST_F(ChainTest, HoldsOverManyEntriesOfOneTransaction) {
+  constexpr int entries = 500;
+  book::Entry entry;
+  entry.verb = book::Verb::recount;
+  entry.date = tests::day("2026-02-05");
+  entry.lot = first.batch_id;
+  entry.who = "Ana";
+  entry.movements = {{{first.batch_id, book::State::unexplained},
+                      {first.batch_id, book::State::unsorted},
+                      Count::sure(1)}};
+  const auto before = proof().links;
+  auto book = Book::open(path, Access::write).value();
+  ASSERT_TRUE(book.write([&](Writing& writing) -> Result<void> {
+    for (int i = 0; i < entries; ++i)
+      if (auto entered = writing.enter(entry); !entered)
+        return refuse(entered.error());
+    return {};
+  }));
+  const auto after = prove(book).value();
+  EXPECT_TRUE(after.holds());
+  EXPECT_EQ(after.links, before + entries);
+}
+
 // Against another implementation: printf '\nabc' | sha256sum, and with x in front.
 TEST(Link, IsASha256) {
   EXPECT_EQ(book::next_link("", "abc"),
