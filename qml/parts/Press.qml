@@ -13,17 +13,18 @@ Tap {
     /// Not wider than this, however long its words are: then they take several lines.
     property real most: Infinity
     property int across: Text.AlignHCenter
-    property color tone: weight === "act" ? Look.paper : weight === "quiet" || checked ? Look.link : Look.ink
+    property color tone: weight === "act" ? (enabled ? Look.paper : Look.quiet) : weight === "quiet" || checked ? Look.link : Look.ink
     property int size: Look.plain
     /// What its words need at its width.
     readonly property real wordsHeight: label.implicitHeight
-    readonly property color ground: weight === "act" ? Look.act : "transparent"
+    readonly property color ground: weight === "act" ? (enabled ? Look.act : Look.flow) : "transparent"
 
     leftPadding: 8
     rightPadding: 8
     implicitWidth: Math.min(most, Math.max(Look.target, Math.ceil(words.advanceWidth) + leftPadding + rightPadding + 16))
     implicitHeight: Math.max(Look.target, wordsHeight + 16)
-    opacity: enabled ? 1 : 0.45
+    // What cannot be done yet may say why, and is to be read then.
+    opacity: enabled || weight === "act" ? 1 : 0.45
     Accessible.role: Accessible.Button
     Accessible.name: text
 
@@ -52,6 +53,6 @@ Tap {
         radius: 4
         color: press.down ? Qt.darker(press.weight === "act" ? press.ground : Look.sheet, 1.12) : press.ground
         border.width: press.weight === "quiet" ? 0 : press.checked ? 2 : 1
-        border.color: press.checked ? Look.link : press.weight === "act" ? Look.act : Look.quiet
+        border.color: press.checked ? Look.link : press.weight === "act" ? press.ground : Look.quiet
     }
 }
