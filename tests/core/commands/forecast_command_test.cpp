@@ -12,26 +12,19 @@ namespace coneline::commands {
 namespace {
 
 /// The invented nursery of the demonstration.
-class ForecastCommand : public testing::Test {
+class ForecastCommand : public RunsCommands {
  protected:
   ForecastCommand() {
     EXPECT_EQ(run({"import", "--book", book_, CONELINE_TEST_DATA "/../../demo/season"}), 0)
         << err_.str();
   }
 
-  int run(std::vector<std::string> arguments) {
-    const auto ran = run_words(std::move(arguments));
-    out_.str(ran.out);
-    err_.str(ran.err);
-    return ran.status;
-  }
   int forecast(const std::vector<std::string>& more) {
     std::vector<std::string> arguments{"forecast", "--book", book_,    "--as-of", "2026-11-20",
                                        "--runs",   "200",    "--seed", "4"};
     arguments.insert(arguments.end(), more.begin(), more.end());
     return run(arguments);
   }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
   static Json row(const Json& answer, const std::string& what, const std::string& name) {
     for (const auto& one : answer["series"])
       if (one["what"] == what && one["name"] == name)
@@ -41,8 +34,6 @@ class ForecastCommand : public testing::Test {
 
   tests::Scratch scratch_;
   std::string book_ = scratch_.at("book").string();
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(ForecastCommand, GivesRangesByMonth) {

@@ -11,17 +11,11 @@ namespace coneline::commands {
 namespace {
 
 /// The invented nursery of the demonstration, and invented offers for its parts.
-class OrderCommand : public testing::Test {
+class OrderCommand : public RunsCommands {
  protected:
   OrderCommand() {
     EXPECT_EQ(run({"import", "--book", book_, CONELINE_TEST_DATA "/../../demo/season"}), 0)
         << err_.str();
-  }
-  int run(std::vector<std::string> arguments) {
-    const auto ran = run_words(std::move(arguments));
-    out_.str(ran.out);
-    err_.str(ran.err);
-    return ran.status;
   }
   std::string offers(const std::string& text) {
     const auto path = scratch_.at("offers.csv");
@@ -34,12 +28,9 @@ class OrderCommand : public testing::Test {
     arguments.insert(arguments.end(), more.begin(), more.end());
     return run(arguments);
   }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
 
   tests::Scratch scratch_;
   std::string book_ = scratch_.at("book").string();
-  std::ostringstream out_;
-  std::ostringstream err_;
   const std::string enough_ =
       "good,supplier,form,litres,cents,expansion,delivery_cents,lead_days,least,kilograms\n"
       "coarse perlite,Mill,bag,100,1500,1,0,3,1,12\n"

@@ -12,23 +12,19 @@ namespace coneline::commands {
 namespace {
 
 /// The invented nursery of the demonstration.
-class PlanRecords : public testing::Test {
+class PlanRecords : public RunsCommands {
  protected:
   PlanRecords() {
     EXPECT_EQ(run({"import", CONELINE_TEST_DATA "/../../demo/season"}), 0) << err_.str();
   }
   int run(std::vector<std::string> arguments) {
     arguments.insert(arguments.end(), {"--book", book_});
-    const auto ran = run_words(std::move(arguments));
-    out_.str(ran.out);
-    err_.str(ran.err);
-    return ran.status;
+    return RunsCommands::run(std::move(arguments));
   }
   int plan(std::vector<std::string> arguments) {
     arguments.insert(arguments.end(), {"--as-of", "2026-11-20", "--runs", "100", "--json"});
     return run(std::move(arguments));
   }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
   [[nodiscard]] std::string a_lot_on(const std::string& place, Json placing) const {
     for (const auto& lot : placing["benches"])
       if (lot["places"][0] == place)
@@ -38,8 +34,6 @@ class PlanRecords : public testing::Test {
 
   tests::Scratch scratch_;
   std::string book_ = scratch_.at("book").string();
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(PlanRecords, OffersAndGoodsAreReckonedWith) {

@@ -97,10 +97,7 @@ TEST_F(EnterCommand, ABookIsMadeOnceAndNeverOverAnother) {
   const auto make = [&](std::vector<std::string> words) {
     words.insert(words.begin(), "new");
     words.insert(words.end(), {"--book", path});
-    const auto ran = run_words(std::move(words));
-    out_.str(ran.out);
-    err_.str(ran.err);
-    return ran.status;
+    return RunsCommands::run(std::move(words));
   };
   EXPECT_NE(make({"--name", "N", "--series", "9"}), 0) << "a series has two digits";
   EXPECT_NE(make({"--name", "N", "--hemisphere", "east"}), 0);

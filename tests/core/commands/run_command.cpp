@@ -3,8 +3,6 @@
 
 #include "core/commands/commands.h"
 
-#include <sstream>
-
 namespace coneline::commands {
 
 Json Ran::json() const {
@@ -33,6 +31,17 @@ void expect_refused(const std::string& arguments, int status) {
   EXPECT_EQ(ran.status, status) << arguments << '\n' << ran.err;
   EXPECT_EQ(ran.out, "") << arguments;
   EXPECT_NE(ran.err, "") << arguments;
+}
+
+int RunsCommands::run(std::vector<std::string> words) {
+  const auto ran = run_words(std::move(words));
+  out_.str(ran.out);
+  err_.str(ran.err);
+  return ran.status;
+}
+
+Json RunsCommands::json() const {
+  return Json::parse(out_.str());
 }
 
 } // namespace coneline::commands

@@ -11,18 +11,12 @@ namespace {
 
 namespace fs = std::filesystem;
 
-class SeasonCommand : public testing::Test {
+class SeasonCommand : public RunsCommands {
  protected:
   SeasonCommand() {
     EXPECT_TRUE(exchange::write_season(tests::small_season(), folder_, exchange::Existing::keep));
   }
 
-  int run(std::vector<std::string> arguments) {
-    const auto ran = run_words(std::move(arguments));
-    out_.str(ran.out);
-    err_.str(ran.err);
-    return ran.status;
-  }
   int import(std::vector<std::string> more = {}) {
     std::vector<std::string> arguments{"import", "--book", book_, folder_};
     arguments.insert(arguments.end(), more.begin(), more.end());
@@ -32,8 +26,6 @@ class SeasonCommand : public testing::Test {
   tests::Scratch scratch_;
   std::string folder_ = scratch_.at("season").string();
   std::string book_ = scratch_.at("book").string();
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(SeasonCommand, GoesInAndOut) {

@@ -11,17 +11,11 @@ namespace coneline::commands {
 namespace {
 
 /// The invented nursery of the demonstration.
-class WhatIfCommand : public testing::Test {
+class WhatIfCommand : public RunsCommands {
  protected:
   WhatIfCommand() {
     EXPECT_EQ(run({"import", "--book", book_, CONELINE_TEST_DATA "/../../demo/season"}), 0)
         << err_.str();
-  }
-  int run(std::vector<std::string> arguments) {
-    const auto ran = run_words(std::move(arguments));
-    out_.str(ran.out);
-    err_.str(ran.err);
-    return ran.status;
   }
   int what_if(const std::vector<std::string>& more, const char* verb = "what-if") {
     std::vector<std::string> arguments{verb,       "--book", book_,    "--as-of", "2026-11-20",
@@ -29,7 +23,6 @@ class WhatIfCommand : public testing::Test {
     arguments.insert(arguments.end(), more.begin(), more.end());
     return run(arguments);
   }
-  [[nodiscard]] Json json() const { return Json::parse(out_.str()); }
   static double years(const Json& answer, const std::string& what, const std::string& side) {
     double sum = 0;
     for (const auto& series : answer["series"])
@@ -41,8 +34,6 @@ class WhatIfCommand : public testing::Test {
 
   tests::Scratch scratch_;
   std::string book_ = scratch_.at("book").string();
-  std::ostringstream out_;
-  std::ostringstream err_;
 };
 
 TEST_F(WhatIfCommand, ShowsBothPlansAndWritesNothing) {
