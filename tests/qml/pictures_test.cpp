@@ -11,6 +11,8 @@
 #include "tests/qml/pages.h"
 #include "tests/qml/sound_page.h"
 
+#include <QAccessible>
+#include <QTest>
 #include <gtest/gtest.h>
 
 #include <set>
@@ -450,6 +452,37 @@ TEST(Pictures, OfTheOtherLooks) {
     take(shown, std::string("results-") + look);
     station(shown, "season");
     take(shown, std::string("season-") + look);
+  }
+}
+
+/// Its name, and what a screen reader says of it: rows are made anew as a list scrolls.
+QString known_as(QQuickItem* item) {
+  const auto* spoken = QAccessible::queryAccessibleInterface(item);
+  return item->objectName() + QStringLiteral(" '") +
+         (spoken ? spoken->text(QAccessible::Name) : QString()) + QStringLiteral("'");
+}
+
+TEST(Pictures, NoControlOfAPageIsOutOfReachOfTab) {
+  QAccessible::setActive(true);
+  ShownWindow shown(With::demo_season, {1280, 800});
+  for (const auto& page : every_page()) {
+    SCOPED_TRACE(page.name);
+    page.go(shown);
+    shown.settle();
+    std::set<QString> wanted;
+    for (auto* item : shown.items())
+      if (item->activeFocusOnTab() && item->isEnabled())
+        wanted.insert(known_as(item));
+    EXPECT_GT(wanted.size(), 10U) << "the line alone has more";
+    constexpr int most = 1500; // a list is passed row by row
+    for (int i = 0; i < most && !wanted.empty(); ++i) {
+      QTest::keyClick(&shown.window(), Qt::Key_Tab);
+      QTest::qWait(1); // what the keyboard comes to is scrolled into view
+      if (auto* held = shown.window().activeFocusItem())
+        wanted.erase(known_as(held));
+    }
+    for (const auto& name : wanted)
+      ADD_FAILURE() << name.toStdString() << " is not reached";
   }
 }
 
