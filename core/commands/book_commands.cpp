@@ -68,7 +68,7 @@ void add_book_file(CommandLine& line) {
     const auto asked = std::make_shared<Asked>();
     auto& command = line.add("book", name, help, [asked, run] { return run(*asked); });
     asked->book.add_to(command);
-    command.add_option(argument, asked->text, about)->required();
+    command.add_option(argument, asked->text, about).required();
   };
   add("name", "Call the book, and with it the nursery, by another name", "name", "The new name",
       name_book);

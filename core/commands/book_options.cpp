@@ -7,15 +7,15 @@
 
 namespace coneline::commands {
 
-void BookOption::add_to(CLI::App& command) {
-  command.add_option("--book", path, "The book's file")->required()->envname("CONELINE_BOOK");
+void BookOption::add_to(Command& command) {
+  command.add_option("--book", path, "The book's file").required().or_variable("CONELINE_BOOK");
 }
 
 Result<store::Book> BookOption::open(store::Access access) const {
   return store::Book::open(path, access);
 }
 
-void NotedOptions::add_to(CLI::App& command) {
+void NotedOptions::add_to(Command& command) {
   command.add_option("--on", on, "The day it was done, such as 2026-03-09; today when left out");
   command.add_option("--who", who, "Who did it");
   command.add_option("--note", note, "What is worth remembering");

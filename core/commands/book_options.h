@@ -14,7 +14,7 @@ namespace coneline::commands {
 struct BookOption {
   std::string path;
   /// --book FILE, or the environment variable CONELINE_BOOK.
-  void add_to(CLI::App& command);
+  void add_to(Command& command);
   [[nodiscard]] Result<store::Book> open(store::Access access) const;
 };
 
@@ -23,7 +23,7 @@ struct NotedOptions {
   std::string who;
   std::string note;
   /// --on DATE (today when left out), --who, --note.
-  void add_to(CLI::App& command);
+  void add_to(Command& command);
   [[nodiscard]] Result<work::Noted> noted() const;
 };
 

@@ -153,7 +153,7 @@ void add_coming(CommandLine& line) {
   command.add_option("tray", asked->lot, "Only the cross of this tray");
   command.add_option("--as-of", asked->as_of, "As it was known on that day; today when left out");
   command.add_option("--within", asked->within, "Days from then to reckon with, as in 30,90")
-      ->capture_default_str();
+      .told_default();
   real_option(command, "--confidence", asked->confidence,
               "Confidence of every range; 0.8 unless said");
 }

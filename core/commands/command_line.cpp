@@ -3,6 +3,8 @@
 
 #include "core/commands/command_words.h"
 
+#include <CLI/CLI.hpp>
+
 namespace coneline::commands {
 
 namespace {
@@ -27,41 +29,42 @@ int status_of(Blame blame) {
 
 CommandLine::CommandLine(std::ostream& out, std::ostream& err)
     : out_(out), err_(err),
-      app_("Keeps the line from a pollinated cone to a plant in its pot.", "coneline") {
-  app_.require_subcommand(1);
-  app_.set_version_flag("--version", "coneline " CONELINE_VERSION);
+      app_(std::make_unique<CLI::App>(
+          "Keeps the line from a pollinated cone to a plant in its pot.", "coneline")) {
+  app_->require_subcommand(1);
+  app_->set_version_flag("--version", "coneline " CONELINE_VERSION);
 }
 
-CLI::App& CommandLine::add_to(CLI::App& parent, const std::string& name, const std::string& help,
-                              std::function<Result<Answer>()> run) {
+Command& CommandLine::add_to(CLI::App& parent, const std::string& name, const std::string& help,
+                             std::function<Result<Answer>()> run) {
   auto* command = parent.add_subcommand(name, help);
   command->add_flag("--json", json_, "One JSON document instead of a table");
   command->callback([this, run = std::move(run)] { chosen_ = run; });
-  return *command;
+  return commands_.emplace_back(*command);
 }
 
 CommandLine::~CommandLine() = default;
 
-CLI::App& CommandLine::add(const std::string& name, const std::string& help,
-                           std::function<Result<Answer>()> run) {
-  return add_to(app_, name, help, std::move(run));
+Command& CommandLine::add(const std::string& name, const std::string& help,
+                          std::function<Result<Answer>()> run) {
+  return add_to(*app_, name, help, std::move(run));
 }
 
-CLI::App& CommandLine::add(const std::string& group, const std::string& name,
-                           const std::string& help, std::function<Result<Answer>()> run) {
+Command& CommandLine::add(const std::string& group, const std::string& name,
+                          const std::string& help, std::function<Result<Answer>()> run) {
   const auto groups =
-      app_.get_subcommands([&](CLI::App* command) { return command->get_name() == group; });
-  auto* parent = groups.empty() ? app_.add_subcommand(group) : groups.front();
+      app_->get_subcommands([&](CLI::App* command) { return command->get_name() == group; });
+  auto* parent = groups.empty() ? app_->add_subcommand(group) : groups.front();
   parent->require_subcommand(1);
   return add_to(*parent, name, help, std::move(run));
 }
 
 void CommandLine::about_group(const std::string& group, const std::string& help) {
-  app_.get_subcommand(group)->description(help);
+  app_->get_subcommand(group)->description(help);
 }
 
 CommandWords CommandLine::words() const {
-  return words_of(app_);
+  return words_of(*app_);
 }
 
 std::optional<int> CommandLine::run(std::vector<std::string> arguments) {
@@ -69,9 +72,9 @@ std::optional<int> CommandLine::run(std::vector<std::string> arguments) {
     return std::nullopt;
   std::ranges::reverse(arguments); // the order in which CLI11 takes a vector
   try {
-    app_.parse(std::move(arguments));
+    app_->parse(std::move(arguments));
   } catch (const CLI::ParseError& error) {
-    return app_.exit(error, out_, err_) == 0 ? done : command_line_wrong;
+    return app_->exit(error, out_, err_) == 0 ? done : command_line_wrong;
   }
   try {
     return say(chosen_());

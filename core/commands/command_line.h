@@ -8,9 +8,9 @@
 
 #include "core/base/fault.h"
 #include "core/commands/answer.h"
+#include "core/commands/command.h"
 
-#include <CLI/CLI.hpp>
-
+#include <deque>
 #include <functional>
 #include <memory>
 #include <ostream>
@@ -24,17 +24,17 @@ class CommandLine {
  public:
   /// `out` takes answers, `err` messages. Both outlive the object.
   CommandLine(std::ostream& out, std::ostream& err);
-  ~CommandLine(); // in its own source: the library's would be made anew wherever one is used
+  ~CommandLine();
   CommandLine(const CommandLine&) = delete;
   CommandLine& operator=(const CommandLine&) = delete;
 
   /// Adds a subcommand with its own --json. `run` is called after the options were read, at most
   /// once. The returned object takes the command's options; it lives as long as this.
-  CLI::App& add(const std::string& name, const std::string& help,
-                std::function<Result<Answer>()> run);
+  Command& add(const std::string& name, const std::string& help,
+               std::function<Result<Answer>()> run);
   /// The same below a group, such as "labels read". The group is made at its first use.
-  CLI::App& add(const std::string& group, const std::string& name, const std::string& help,
-                std::function<Result<Answer>()> run);
+  Command& add(const std::string& group, const std::string& name, const std::string& help,
+               std::function<Result<Answer>()> run);
 
   /// Reads the arguments (without the program's name), runs the subcommand, prints, and returns the
   /// exit status. With no argument at all it returns nothing: the front door opens the window.
@@ -50,13 +50,14 @@ class CommandLine {
   [[nodiscard]] CommandWords words() const;
 
  private:
-  CLI::App& add_to(CLI::App& parent, const std::string& name, const std::string& help,
-                   std::function<Result<Answer>()> run);
+  Command& add_to(CLI::App& parent, const std::string& name, const std::string& help,
+                  std::function<Result<Answer>()> run);
   int say(const Result<Answer>& result);
 
   std::ostream& out_;
   std::ostream& err_;
-  CLI::App app_;
+  std::unique_ptr<CLI::App> app_;
+  std::deque<Command> commands_; // as they were handed out
   bool json_ = false;
   std::function<Result<Answer>()> chosen_;
 };

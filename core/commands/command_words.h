@@ -4,10 +4,12 @@
 // that parse it. Manual page and shell completion are written from it, so neither can tell of a
 // verb that is gone or miss one that is new.
 
-#include "core/commands/command_line.h"
-
 #include <string>
 #include <vector>
+
+namespace CLI {
+class App;
+}
 
 namespace coneline::commands {
 

@@ -93,9 +93,9 @@ void add_copies(CommandLine& line) {
   auto& back = line.add("restore", "Put a copy in the book's place; the book there is kept",
                         [asked] { return bring_back(*asked); });
   asked->book.add_to(back);
-  auto* copy = back.add_option("--copy", asked->copy,
-                               "A name from 'copies' or a file; the newest good one when left out");
-  back.add_flag("--undo", asked->undo, "Put back what the last restore replaced")->excludes(copy);
+  const auto copy = back.add_option(
+      "--copy", asked->copy, "A name from 'copies' or a file; the newest good one when left out");
+  back.add_flag("--undo", asked->undo, "Put back what the last restore replaced").excludes(copy);
 }
 
 } // namespace coneline::commands

@@ -137,16 +137,15 @@ void add_coverage(CommandLine& line) {
   command
       .add_option("what", *what,
                   "germination; sorting: the interval of a whole batch; plan: whole nurseries")
-      ->check(CLI::IsMember({"germination", "sorting", "plan"}))
-      ->capture_default_str();
+      .one_of({"germination", "sorting", "plan"})
+      .told_default();
   command.add_option("--crosses", given->crosses, "Crosses to draw")
-      ->check(CLI::Range(1, 1'000'000))
-      ->capture_default_str();
+      .between(1, 1'000'000)
+      .told_default();
   command.add_option("--nurseries", of_plan->nurseries, "Nurseries to draw, for plan")
-      ->check(CLI::Range(1, 1'000'000))
-      ->capture_default_str();
-  command.add_option("--seed", given->seed, "The same crosses for the same number")
-      ->capture_default_str();
+      .between(1, 1'000'000)
+      .told_default();
+  command.add_option("--seed", given->seed, "The same crosses for the same number").told_default();
 }
 
 } // namespace coneline::commands

@@ -232,10 +232,9 @@ void add_crosses(CommandLine& line) {
   command.add_flag("--every-female", asked->every_female,
                    "As though every female of the register would cone");
   command.add_option("--aim", asked->aim, "plants (most), kinship (least) or mixture")
-      ->check(CLI::IsMember({"plants", "kinship", "mixture"}))
-      ->capture_default_str();
-  command.add_option("--weight", asked->weight, "Of kinship in a mixture, 0 to 1")
-      ->capture_default_str();
+      .one_of({"plants", "kinship", "mixture"})
+      .told_default();
+  command.add_option("--weight", asked->weight, "Of kinship in a mixture, 0 to 1").told_default();
   command.add_option("--crosses", asked->crosses,
                      "How many: at most for plants, just so many for the other aims");
   command.add_option("--pin", asked->pins, "A cross to make whatever else, CONE=POLLEN; repeat");
@@ -244,7 +243,7 @@ void add_crosses(CommandLine& line) {
   command
       .add_option("--most-kinship", asked->most_kinship,
                   "Closer parents are not proposed; half sibs are 0.125 (common practice)")
-      ->capture_default_str();
+      .told_default();
   command.add_option("--millilitres", asked->millilitres,
                      "Pollen for one cone, all passes together; from the book when left out");
   command.add_option("--seeds", asked->seeds,

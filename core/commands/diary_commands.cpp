@@ -21,9 +21,9 @@ struct CheckScalesOptions {
   std::string scales;
   std::optional<std::int64_t> fertile;
 
-  void define(CLI::App& command) {
-    command.add_option("cone", cone, "The female cone")->required();
-    command.add_option("scales", scales, "tight, loose, closed or 'coming apart'")->required();
+  void define(Command& command) {
+    command.add_option("cone", cone, "The female cone").required();
+    command.add_option("scales", scales, "tight, loose, closed or 'coming apart'").required();
     command.add_option("--fertile-scales", fertile, "How many fertile scales were counted");
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
@@ -39,9 +39,9 @@ struct WatchMaleConeOptions {
   std::string plant;
   std::string state;
 
-  void define(CLI::App& command) {
-    command.add_option("plant", plant, "The male plant")->required();
-    command.add_option("state", state, "tight, shedding, removed or spent")->required();
+  void define(Command& command) {
+    command.add_option("plant", plant, "The male plant").required();
+    command.add_option("state", state, "tight, shedding, removed or spent").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, plant);
@@ -57,10 +57,10 @@ struct CollectPollenOptions {
   std::optional<double> millilitres;
   std::string store;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     command
         .add_option("source", source, "The male plant, for a new lot, or the lot that takes more")
-        ->required();
+        .required();
     command.add_option("--ml", millilitres, "Millilitres");
     command.add_option("--store", store, "How a new lot is kept: 'refrigerator, dry'");
   }
@@ -78,10 +78,10 @@ struct TestPollenOptions {
   std::int64_t germinated = 0;
   std::string conditions;
 
-  void define(CLI::App& command) {
-    command.add_option("lot", lot, "The pollen lot")->required();
-    command.add_option("--counted", counted, "Grains looked at")->required();
-    command.add_option("--germinated", germinated, "How many of them germinated")->required();
+  void define(Command& command) {
+    command.add_option("lot", lot, "The pollen lot").required();
+    command.add_option("--counted", counted, "Grains looked at").required();
+    command.add_option("--germinated", germinated, "How many of them germinated").required();
     command.add_option("--conditions", conditions, "Medium, hours and temperature");
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
@@ -96,8 +96,8 @@ struct DiscardPollenOptions {
   std::string lot;
   std::optional<double> millilitres;
 
-  void define(CLI::App& command) {
-    command.add_option("lot", lot, "The pollen lot")->required();
+  void define(Command& command) {
+    command.add_option("lot", lot, "The pollen lot").required();
     command.add_option("--ml", millilitres, "Millilitres; all that is left when not given");
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
@@ -115,8 +115,8 @@ struct CorrectOptions {
   std::vector<std::size_t> remove_papers;
   ParentOptions parents;
 
-  void define(CLI::App& command) {
-    command.add_option("plant", plant, "The plant's code")->required();
+  void define(Command& command) {
+    command.add_option("plant", plant, "The plant's code").required();
     command.add_option("--name", name, "What you call it");
     command.add_option("--taxon", taxon, "The taxon's name");
     command.add_option("--certainty", certainty, "Of the taxon: certain, likely or unsure");
@@ -221,9 +221,9 @@ struct PlanMoveOptions {
   std::string plant;
   std::string place;
 
-  void define(CLI::App& command) {
-    command.add_option("plant", plant, "The plant's code")->required();
-    command.add_option("--to", place, "The place's code")->required();
+  void define(Command& command) {
+    command.add_option("plant", plant, "The plant's code").required();
+    command.add_option("--to", place, "The place's code").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, plant);
@@ -237,9 +237,9 @@ struct PlanMoveOptions {
 struct WantLabelOptions {
   std::string code;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     command.add_option("code", code, "The lot or cone whose label is lost or cannot be read")
-        ->required();
+        .required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto given = code_given(book, code);

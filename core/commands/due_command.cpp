@@ -91,9 +91,9 @@ struct PutOffOptions {
   std::string what;
   std::string until;
 
-  void define(CLI::App& command) {
-    command.add_option("what", what, "A code, or the key in the list of what is due")->required();
-    command.add_option("--until", until, "The day it comes back")->required();
+  void define(Command& command) {
+    command.add_option("what", what, "A code, or the key in the list of what is due").required();
+    command.add_option("--until", until, "The day it comes back").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto key = key_meant(book, what, noted.on);
@@ -107,8 +107,8 @@ struct PutOffOptions {
 struct DismissOptions {
   std::string what;
 
-  void define(CLI::App& command) {
-    command.add_option("what", what, "A code, or the key in the list; --note says why")->required();
+  void define(Command& command) {
+    command.add_option("what", what, "A code, or the key in the list; --note says why").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto key = key_meant(book, what, noted.on);
@@ -121,8 +121,8 @@ struct DismissOptions {
 struct DoneOptions {
   std::string what;
 
-  void define(CLI::App& command) {
-    command.add_option("what", what, "A code, or the key in the list")->required();
+  void define(Command& command) {
+    command.add_option("what", what, "A code, or the key in the list").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto key = key_meant(book, what, noted.on);
@@ -136,9 +136,9 @@ struct DoneOptions {
 struct TakeIn {
   std::string file;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     command.add_option("file", file, "The iCalendar file that the calendar program wrote")
-        ->required();
+        .required();
   }
   Result<work::Done> run(store::Book& book, const work::Noted& noted) const {
     return exchange::take_in_calendar(book, file, noted);
@@ -158,7 +158,7 @@ void add_due(CommandLine& line) {
   command.add_option("--calendar", options->calendar, "Write it as an iCalendar file too");
   command
       .add_option("--as", options->as, "In the calendar: todo, or event where to-dos do not show")
-      ->capture_default_str();
+      .told_default();
   add_verb<PutOffOptions>(line, "put-off", "Put off something that is due");
   add_verb<DismissOptions>(line, "dismiss", "Strike something from the list, with a reason");
   add_verb<DoneOptions>(line, "done", "Do what needs nothing more than a tick");

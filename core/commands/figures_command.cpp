@@ -60,10 +60,10 @@ void add_figures(CommandLine& line) {
       line.add("figures", "What the grower reckons with: worth of a plant, cost of a seed",
                [options] { return run(*options); });
   options->book.add_to(command);
-  auto* name = command.add_option("name", options->name, "One of the figures, to set it")
-                   ->check(CLI::IsMember(known_figures()));
+  const auto name = command.add_option("name", options->name, "One of the figures, to set it")
+                        .one_of(known_figures());
   command.add_option("value", options->value, "Its value: in your own money, a chance from 0 to 1")
-      ->needs(name);
+      .needs(name);
 }
 
 } // namespace coneline::commands

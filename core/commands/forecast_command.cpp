@@ -172,14 +172,16 @@ void add_forecast(CommandLine& line) {
   asked->plan.add_to(command, 36);
   command.add_option("--csv", asked->csv, "A file to write the values to as well, one row a value");
   command.add_option("--xlsx", asked->xlsx, "A spreadsheet to write them to");
-  auto* what = command.add_option("--what", asked->what,
-                                  "Open one number into its lots: 'plants into', mix, part, bench, "
-                                  "place, ready ...");
-  auto* name = command.add_option("--name", asked->name, "Of the pot, mix, part, place or cross");
-  auto* month = command.add_option("--month", asked->month, "As 2027-05");
-  what->needs(name)->needs(month);
-  name->needs(what);
-  month->needs(what);
+  const auto what =
+      command.add_option("--what", asked->what,
+                         "Open one number into its lots: 'plants into', mix, part, bench, "
+                         "place, ready ...");
+  const auto name =
+      command.add_option("--name", asked->name, "Of the pot, mix, part, place or cross");
+  const auto month = command.add_option("--month", asked->month, "As 2027-05");
+  what.needs(name).needs(month);
+  name.needs(what);
+  month.needs(what);
 }
 
 } // namespace coneline::commands

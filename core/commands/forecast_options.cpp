@@ -105,7 +105,7 @@ Result<std::size_t> month_given(std::string_view text, const std::vector<Date>& 
       fmt::format("It runs from {} to {}.", iso_month(months.front()), iso_month(months.back()))));
 }
 
-void ForecastOptions::add_to(CLI::App& command, int default_months) {
+void ForecastOptions::add_to(Command& command, int default_months) {
   add_present_to(command, default_months);
   command.add_option("--potting-months", potting,
                      "Months in which you pot, as 3-10; as the book has it, else all");
@@ -118,14 +118,13 @@ void ForecastOptions::add_to(CLI::App& command, int default_months) {
                      "is not in the book; repeat");
 }
 
-void ForecastOptions::add_present_to(CLI::App& command, int default_months) {
+void ForecastOptions::add_present_to(Command& command, int default_months) {
   months = default_months;
   book.add_to(command);
   command.add_option("--as-of", as_of, "The day to plan from; today when left out");
-  command.add_option("--months", months, "How many months, today's being the first")
-      ->capture_default_str();
+  command.add_option("--months", months, "How many months, today's being the first").told_default();
   whole_option(command, "--runs", runs, "How many futures to draw; 4000 unless said");
-  command.add_option("--seed", seed, "The same seed gives the same futures")->capture_default_str();
+  command.add_option("--seed", seed, "The same seed gives the same futures").told_default();
   command.add_option("--settling", settling,
                      "Share of the mix that settles in the pot; as the book has it, else 0");
   command.add_option("--wet-kilograms", kilograms,

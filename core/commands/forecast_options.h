@@ -25,9 +25,9 @@ struct ForecastOptions {
   std::vector<std::string> sow; ///< CROSS:SEEDS:MONTH
 
   /// `months` as the command's default, with every other assumption.
-  void add_to(CLI::App& command, int default_months);
+  void add_to(Command& command, int default_months);
   /// Those alone that are no change of a plan: for a command that says its changes itself.
-  void add_present_to(CLI::App& command, int default_months);
+  void add_present_to(Command& command, int default_months);
   /// The book as it stands, with the assumptions in it.
   [[nodiscard]] Result<plan::ForecastInput> input() const;
   /// The runs, with progress told on `messages`.

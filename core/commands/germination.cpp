@@ -231,13 +231,12 @@ void add_germination(CommandLine& line) {
         });
       });
   command.add_option("file", given->file, "Counts: group,tray,sown,day,germinated[,removed]")
-      ->required();
-  command
-      .add_option("--family", given->family, "Shape of the curve; best is the one of lowest AIC")
-      ->check(CLI::IsMember({"best", "log-logistic", "weibull", "log-normal"}))
-      ->capture_default_str();
+      .required();
+  command.add_option("--family", given->family, "Shape of the curve; best is the one of lowest AIC")
+      .one_of({"best", "log-logistic", "weibull", "log-normal"})
+      .told_default();
   command.add_option("--confidence", given->figures.confidence, "Confidence of every range")
-      ->capture_default_str();
+      .told_default();
 }
 
 } // namespace coneline::commands

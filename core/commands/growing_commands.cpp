@@ -23,8 +23,8 @@ struct InspectOptions {
   std::int64_t leaves = 0;
   std::int64_t dead = 0;
 
-  void define(CLI::App& command) {
-    command.add_option("tray", tray, "The tray")->required();
+  void define(Command& command) {
+    command.add_option("tray", tray, "The tray").required();
     command.add_option("--roots", roots, "New roots since the look before");
     command.add_option("--leaves", leaves, "New first leaves");
     command.add_option("--dead", dead, "Ungerminated seeds taken out dead");
@@ -51,12 +51,12 @@ struct PotOptions {
   std::optional<std::string> into;
   std::optional<std::string> place;
 
-  void define(CLI::App& command) {
-    command.add_option("from", from, From == Kind::tray ? "The tray" : "The pot group")->required();
+  void define(Command& command) {
+    command.add_option("from", from, From == Kind::tray ? "The tray" : "The pot group").required();
     command.add_option("--count", count, "How many; all when left out");
     if constexpr (From == Kind::tray)
       command.add_option("--state", state, "root or leaf; leaves first when left out");
-    command.add_option("--pot", pot, "The pot they go into, by name")->required();
+    command.add_option("--pot", pot, "The pot they go into, by name").required();
     command.add_option("--mix", mix, "The mix, by name");
     command.add_option("--into", into, "A pot group of the same cone to add them to");
     command.add_option("--place", place, "Where they stand");
@@ -81,9 +81,9 @@ struct MoveOptions {
   std::vector<std::string> lots;
   std::string place;
 
-  void define(CLI::App& command) {
-    command.add_option("lots", lots, "Batches, trays, pot groups")->required();
-    command.add_option("--to", place, "The place")->required();
+  void define(Command& command) {
+    command.add_option("lots", lots, "Batches, trays, pot groups").required();
+    command.add_option("--to", place, "The place").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto to = code_given(book, place);
@@ -109,9 +109,9 @@ struct LeaveOptions {
   std::optional<std::int64_t> cents;
   bool sure = false;
 
-  void define(CLI::App& command) {
-    command.add_option("lot", lot, "The lot")->required();
-    command.add_option("--count", count, "How many")->required();
+  void define(Command& command) {
+    command.add_option("lot", lot, "The lot").required();
+    command.add_option("--count", count, "How many").required();
     if constexpr (Way == work::WayOut::discarded)
       command.add_flag("--sure", sure,
                        "Floaters may go though none was cut open and the float test is not known "
@@ -140,9 +140,9 @@ struct RecountOptions {
   std::string state;
   std::int64_t counted = 0;
 
-  void define(CLI::App& command) {
-    command.add_option("lot", lot, "The lot")->required();
-    command.add_option("--counted", counted, "How many there really are")->required();
+  void define(Command& command) {
+    command.add_option("lot", lot, "The lot").required();
+    command.add_option("--counted", counted, "How many there really are").required();
     command.add_option("--state", state, "Which, where the lot holds several");
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
@@ -158,8 +158,8 @@ struct RecountOptions {
 struct ReverseOptions {
   std::int64_t entry = 0;
 
-  void define(CLI::App& command) {
-    command.add_option("entry", entry, "The entry's number")->required();
+  void define(Command& command) {
+    command.add_option("entry", entry, "The entry's number").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     return work::reverse(book, {{entry}, noted.who, noted.note});

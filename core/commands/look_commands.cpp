@@ -155,7 +155,7 @@ void add_looks(CommandLine& line) {
                                   });
                                 });
   shown->book.add_to(show_command);
-  show_command.add_option("code", shown->code, "The code on its label")->required();
+  show_command.add_option("code", shown->code, "The code on its label").required();
 }
 
 } // namespace coneline::commands

@@ -72,10 +72,10 @@ void add_mix(CommandLine& line) {
   auto& order = options->order;
   auto& command = line.add("mix", "How much of each part to mix for so many pots",
                            [options] { return run(*options); });
-  whole_option(command, "--pots", order.pots, "Pots to fill")->required();
-  real_option(command, "--litres", order.litres, "Real litres of one pot")->required();
+  whole_option(command, "--pots", order.pots, "Pots to fill").required();
+  real_option(command, "--litres", order.litres, "Real litres of one pot").required();
   command.add_option("--parts", options->parts, "Parts by volume, as bark=4,peat=3,sand=3")
-      ->required();
+      .required();
   real_option(command, "--shrink", order.shrink,
               "Share of the volume lost when the parts are mixed; 0.15 unless said");
   real_option(command, "--loss", order.loss, "Share spilled and left over; 0 unless said");

@@ -136,7 +136,7 @@ void add_needs(CommandLine& line) {
   asked->book.add_to(command);
   command.add_option("--as-of", asked->as_of, "The day to plan from; today when left out");
   command.add_option("--months", asked->months, "How many months, today's being the first")
-      ->capture_default_str();
+      .told_default();
   command.add_option("--csv", asked->csv, "A file to write the values to as well, one row a value");
 }
 

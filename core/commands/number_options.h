@@ -15,19 +15,19 @@
 namespace coneline::commands {
 
 /// A whole number; one too long to hold becomes the largest or smallest there is.
-CLI::Option* whole_option(CLI::App& command, const std::string& name, std::int64_t& target,
-                          const std::string& help);
+Option whole_option(Command& command, const std::string& name, std::int64_t& target,
+                    const std::string& help);
 
 /// A number with or without decimals.
-CLI::Option* real_option(CLI::App& command, const std::string& name, double& target,
-                         const std::string& help);
+Option real_option(Command& command, const std::string& name, double& target,
+                   const std::string& help);
 /// The same, left empty where it is not given.
-CLI::Option* real_option(CLI::App& command, const std::string& name, std::optional<double>& target,
-                         const std::string& help);
+Option real_option(Command& command, const std::string& name, std::optional<double>& target,
+                   const std::string& help);
 
 /// Two whole numbers, as in 10:9.
-CLI::Option* pair_option(CLI::App& command, const std::string& name,
-                         std::pair<std::int64_t, std::int64_t>& target, const std::string& help);
+Option pair_option(Command& command, const std::string& name,
+                   std::pair<std::int64_t, std::int64_t>& target, const std::string& help);
 
 /// A text split at its commas; "a,,b" has an empty piece in it.
 std::vector<std::string> split_at_commas(std::string_view text);

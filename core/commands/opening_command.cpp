@@ -46,13 +46,13 @@ void add_opening(CommandLine& line) {
   const auto options = std::make_shared<OpeningOptions>();
   auto& command = line.add("opening", "How many seeds to cut open to find a filled one",
                            [options] { return run(*options); });
-  whole_option(command, "--seeds", options->seeds, "Seeds there are")->required();
+  whole_option(command, "--seeds", options->seeds, "Seeds there are").required();
   whole_option(command, "--filled-at-least", options->filled, "Filled ones worth finding")
-      ->required();
+      .required();
   real_option(command, "--assurance", options->assurance,
               "How sure one of them is to be found; 0.95 unless said");
   whole_option(command, "--opened", options->opened, "Seeds cut open already, none of them filled")
-      ->each([options](const std::string&) { options->some_opened = true; });
+      .when_given([options] { options->some_opened = true; });
 }
 
 } // namespace coneline::commands

@@ -41,7 +41,7 @@ Result<void> set_each(const std::vector<std::string>& given, std::string_view op
 
 } // namespace
 
-void OrderOptions::add_to(CLI::App& command) {
+void OrderOptions::add_to(Command& command) {
   plan.add_to(command, 12);
   command.add_option("--offers", offers,
                      "CSV of offers, in place of the book's: good,supplier,form,litres,cents and, "

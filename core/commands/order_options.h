@@ -24,7 +24,7 @@ struct OrderOptions {
   std::vector<std::string> room;
   std::vector<std::string> keeps;
 
-  void add_to(CLI::App& command);
+  void add_to(Command& command);
   [[nodiscard]] Result<OrderAsked> asked(std::ostream& messages) const;
 };
 

@@ -25,7 +25,7 @@ Result<void> member(const std::optional<std::string>& given, Set& to) {
 
 } // namespace
 
-void ParentOptions::define(CLI::App& command) {
+void ParentOptions::define(Command& command) {
   command.add_option("--seed-parent", seed_parent,
                      "Its own seed parent: a plant's code, or words where it is not in the book");
   command.add_option("--pollen-parent", pollen_parent, "Its own pollen parent, likewise");

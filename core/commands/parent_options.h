@@ -13,7 +13,7 @@ struct ParentOptions {
   std::optional<std::string> certainty;
   std::optional<std::string> stands_in;
 
-  void define(CLI::App& command);
+  void define(Command& command);
   /// A code is a plant of the register, anything else is kept in words; "" takes a parent away.
   /// Fails: no such plant, another word.
   Result<void> write_to(book::Plant& plant, const book::Registers& registers) const;

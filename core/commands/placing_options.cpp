@@ -47,7 +47,7 @@ Result<Known> known(store::Reading& reading, const std::vector<std::string>& pin
 
 } // namespace
 
-void PlacingOptions::add_to(CLI::App& command) {
+void PlacingOptions::add_to(Command& command) {
   plan.add_to(command, 12);
   command.add_option("--assurance", assurance,
                      "Share of futures whose room is planned for; as the book has it, else 0.9");

@@ -18,7 +18,7 @@ struct PlacingOptions {
   std::vector<std::string> pins; ///< CODE=PLACE, besides the book's
   double seconds = 20;
 
-  void add_to(CLI::App& command);
+  void add_to(Command& command);
   [[nodiscard]] Result<Placed> placed(std::ostream& messages) const;
 };
 

@@ -64,11 +64,11 @@ void add_enter_offer(CommandLine& line) {
                            [options] { return enter_offer(*options); });
   options->book.add_to(command);
   auto& offer = options->offer;
-  command.add_option("good", offer.good, "The part of a mix, as the mix names it")->required();
-  command.add_option("supplier", offer.supplier, "Who offers it")->required();
-  command.add_option("--form", options->form, "bag, bulk or bale")->capture_default_str();
-  command.add_option("--litres", offer.litres, "Of one pack, as it is sold")->required();
-  command.add_option("--price", options->price, "Of one pack, such as 18.50")->required();
+  command.add_option("good", offer.good, "The part of a mix, as the mix names it").required();
+  command.add_option("supplier", offer.supplier, "Who offers it").required();
+  command.add_option("--form", options->form, "bag, bulk or bale").told_default();
+  command.add_option("--litres", offer.litres, "Of one pack, as it is sold").required();
+  command.add_option("--price", options->price, "Of one pack, such as 18.50").required();
   command.add_option("--expansion", offer.expansion, "Loose litres from one of a pressed bale");
   command.add_option("--delivery", options->delivery, "Charge of an order, however large");
   command.add_option("--lead-days", offer.lead_days, "Days from the order to the delivery");
@@ -213,7 +213,7 @@ void add_enter_good(CommandLine& line) {
   auto& command = line.add("enter", "good", "What lies in the shed of a part of a mix",
                            [options] { return enter_good(*options); });
   options->book.add_to(command);
-  command.add_option("name", options->name, "The part of a mix, as the mix names it")->required();
+  command.add_option("name", options->name, "The part of a mix, as the mix names it").required();
   command.add_option("--on-hand", options->on_hand, "Litres there today");
   command.add_option("--room", options->room, "Litres that can be kept");
   command.add_option("--keeps", options->keeps, "Months it keeps from delivery");
@@ -318,7 +318,7 @@ void add_enter_limits(CommandLine& line) {
   auto& command = line.add("enter", "limits", "The load a place bears, and what cold comes there",
                            [options] { return enter_limits(*options); });
   options->book.add_to(command);
-  command.add_option("place", options->place, "Its name")->required();
+  command.add_option("place", options->place, "Its name").required();
   command.add_option("--bears", options->bears, "kg a square metre, as its maker says");
   command.add_option("--frost", options->frost,
                      "'no frost' where it is kept free of it, 'light frost' or 'hard frost'");
@@ -334,7 +334,7 @@ void add_plan_records(CommandLine& line) {
   auto& take = line.add("take-in-offers", "Take in a CSV of suppliers' offers",
                         [taken] { return take_in_offers(*taken); });
   taken->book.add_to(take);
-  take.add_option("file", taken->file, "good,supplier,form,litres,cents and so on")->required();
+  take.add_option("file", taken->file, "good,supplier,form,litres,cents and so on").required();
   auto seen = std::make_shared<OffersOptions>();
   seen->book.add_to(line.add("offers", "What suppliers offer, and what lies in the shed",
                              [seen] { return show_offers(*seen); }));
@@ -342,19 +342,19 @@ void add_plan_records(CommandLine& line) {
   auto& strike = line.add("strike-offer", "Take out what a supplier offers of a good",
                           [struck] { return strike_offers(*struck); });
   struck->book.add_to(strike);
-  strike.add_option("good", struck->good)->required();
-  strike.add_option("supplier", struck->supplier)->required();
+  strike.add_option("good", struck->good, "What is bought: peat, 'round pot 3 l'").required();
+  strike.add_option("supplier", struck->supplier, "Whose offer is taken out").required();
   auto pinned = std::make_shared<PinOptions>();
   auto& set = line.add("pin", "Have a lot stand in a place, whatever the plan would rather",
                        [pinned] { return pin(*pinned); });
   pinned->book.add_to(set);
-  set.add_option("lot", pinned->lot, "Its code")->required();
-  set.add_option("place", pinned->place, "The place's name or code")->required();
+  set.add_option("lot", pinned->lot, "Its code").required();
+  set.add_option("place", pinned->place, "The place's name or code").required();
   auto freed = std::make_shared<PinOptions>();
   auto& free =
       line.add("unpin", "Let the plan move a lot again", [freed] { return unpin(*freed); });
   freed->book.add_to(free);
-  free.add_option("lot", freed->lot, "Its code")->required();
+  free.add_option("lot", freed->lot, "Its code").required();
 }
 
 } // namespace coneline::commands

@@ -83,14 +83,14 @@ struct TaxonOptions {
   std::string after_ripening;
   std::string source;
 
-  void define(CLI::App& command) {
-    command.add_option("name", name, "The botanical name")->required();
-    command.add_option("--leaf", leaf, "green, grey, blue or 'not known'")->capture_default_str();
-    command.add_option("--light", light, "sun, 'part shade' or shade")->capture_default_str();
+  void define(Command& command) {
+    command.add_option("name", name, "The botanical name").required();
+    command.add_option("--leaf", leaf, "green, grey, blue or 'not known'").told_default();
+    command.add_option("--light", light, "sun, 'part shade' or shade").told_default();
     command.add_option("--frost", frost, "'no frost', 'light frost', 'hard frost' or 'not known'")
-        ->capture_default_str();
+        .told_default();
     command.add_option("--float-test", float_test, "reliable, unreliable or unknown")
-        ->capture_default_str();
+        .told_default();
     command.add_option("--ripening", ripening,
                        "Months from pollination to the ripe cone, such as 9-12");
     command.add_option("--after-ripening", after_ripening,
@@ -128,13 +128,13 @@ struct PlaceOptions {
   std::string light = "part shade";
   int walk = 0;
 
-  void define(CLI::App& command) {
-    command.add_option("name", name, "What it is called")->required();
-    command.add_option("--kind", kind, "house, bench or bay")->capture_default_str();
+  void define(Command& command) {
+    command.add_option("name", name, "What it is called").required();
+    command.add_option("--kind", kind, "house, bench or bay").told_default();
     command.add_option("--within", within, "The house of a bench, the bench of a bay, by name");
     command.add_option("--length", length, "mm that pots can stand on; 0 for a house");
     command.add_option("--width", width, "mm");
-    command.add_option("--light", light, "sun, 'part shade' or shade")->capture_default_str();
+    command.add_option("--light", light, "sun, 'part shade' or shade").told_default();
     command.add_option("--walk", walk, "Its turn when walking through the nursery");
   }
   Result<std::string> run(store::Writing& writing) const {
@@ -165,13 +165,13 @@ struct PotRegisterOptions {
   int cells = 1;
   std::string source;
 
-  void define(CLI::App& command) {
-    command.add_option("name", name, "What it is called")->required();
-    command.add_option("--litres", litres, "Mix it really holds, all cells together")->required();
-    command.add_option("--shape", shape, "round or rectangular")->capture_default_str();
-    command.add_option("--length", length, "mm outside; the diameter when round")->required();
+  void define(Command& command) {
+    command.add_option("name", name, "What it is called").required();
+    command.add_option("--litres", litres, "Mix it really holds, all cells together").required();
+    command.add_option("--shape", shape, "round or rectangular").told_default();
+    command.add_option("--length", length, "mm outside; the diameter when round").required();
     command.add_option("--width", width, "mm; the length when left out");
-    command.add_option("--cells", cells, "Seeds or plants it takes")->capture_default_str();
+    command.add_option("--cells", cells, "Seeds or plants it takes").told_default();
     command.add_option("--source", source, "Measured, or where the figures come from");
   }
   Result<std::string> run(store::Writing& writing) const {
@@ -191,10 +191,10 @@ struct MixRegisterOptions {
   double loss = 0;
   std::string source;
 
-  void define(CLI::App& command) {
-    command.add_option("name", name, "What it is called")->required();
+  void define(Command& command) {
+    command.add_option("name", name, "What it is called").required();
     command.add_option("--part", parts, "A part with its share by volume, such as bark=4; repeat")
-        ->required();
+        .required();
     command.add_option("--shrink", shrink, "Share of the volume lost when the parts are mixed");
     command.add_option("--loss", loss, "Finished mix spilt or left over, as a share");
     command.add_option("--source", source, "Measured, or where the figures come from");
@@ -218,17 +218,17 @@ struct RouteOptions {
   std::vector<std::string> steps;
   std::string source;
 
-  void define(CLI::App& command) {
-    command.add_option("taxon", taxon, "The taxon's name")->required();
+  void define(Command& command) {
+    command.add_option("taxon", taxon, "The taxon's name").required();
     command.add_option("--germination", germination, "Share of sown seed expected to come up")
-        ->required();
+        .required();
     command.add_option("--germination-months", months, "From the first to the last, such as 1-9")
-        ->required();
+        .required();
     command
         .add_option("--step", steps,
                     "pot:mix:months:survival:light, such as 'deep pot:seedling mix:6-12:0.9:part "
                     "shade'; repeat")
-        ->required();
+        .required();
     command.add_option("--source", source, "Where these values come from");
   }
 
@@ -288,13 +288,13 @@ struct PlantOptions {
   std::vector<std::string> papers;
   ParentOptions parents;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     parents.define(command);
-    command.add_option("taxon", taxon, "The taxon's name")->required();
+    command.add_option("taxon", taxon, "The taxon's name").required();
     command.add_option("--name", name, "What you call the plant");
-    command.add_option("--sex", sex, "male, female or 'not known'")->capture_default_str();
+    command.add_option("--sex", sex, "male, female or 'not known'").told_default();
     command.add_option("--certainty", certainty, "Of the taxon: certain, likely or unsure")
-        ->capture_default_str();
+        .told_default();
     command.add_option("--origin", origin, "Where it came from");
     command.add_option("--acquired", acquired, "The day, such as 2019-05-02");
     command.add_option("--place", place, "Where it stands, by name");
@@ -343,8 +343,8 @@ struct PollenOptions {
   std::optional<double> millilitres;
   std::string store;
 
-  void define(CLI::App& command) {
-    command.add_option("plant", plant, "The male plant's code")->required();
+  void define(Command& command) {
+    command.add_option("plant", plant, "The male plant's code").required();
     command.add_option("--collected", collected, "The day; today when left out");
     command.add_option("--ml", millilitres, "Millilitres");
     command.add_option("--store", store, "How it is kept: 'refrigerator, dry'");
@@ -378,11 +378,11 @@ struct PollenStoreOptions {
   std::string years;
   std::string source;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     command.add_option("name", name, "What a pollen lot's store begins with: 'refrigerator'")
-        ->required();
+        .required();
     command.add_option("--years", years, "How long it lasts, such as 2-3; unknown when left out");
-    command.add_option("--source", source, "Where that comes from")->required();
+    command.add_option("--source", source, "Where that comes from").required();
   }
   Result<std::string> run(store::Writing& writing) const {
     auto range = range_given(years);
@@ -397,8 +397,8 @@ struct PollenStoreOptions {
 struct HemisphereOptions {
   std::string hemisphere;
 
-  void define(CLI::App& command) {
-    command.add_option("hemisphere", hemisphere, "northern or southern")->required();
+  void define(Command& command) {
+    command.add_option("hemisphere", hemisphere, "northern or southern").required();
   }
   Result<std::string> run(store::Writing& writing) const {
     auto half = book::read_word<book::Hemisphere>(hemisphere);
@@ -414,8 +414,8 @@ struct ConeOptions {
   std::string plant;
   std::string seen;
 
-  void define(CLI::App& command) {
-    command.add_option("plant", plant, "The female plant's code")->required();
+  void define(Command& command) {
+    command.add_option("plant", plant, "The female plant's code").required();
     command.add_option("--first-seen", seen, "The day; today when left out");
   }
   Result<std::string> run(store::Writing& writing) const {
@@ -467,9 +467,9 @@ void add_registers(CommandLine& line) {
   auto options = std::make_shared<NewOptions>();
   auto& command = line.add("new", "Make a new book", [options] { return new_book(*options); });
   command.add_option("--book", options->path, "The file to make")
-      ->required()
-      ->envname("CONELINE_BOOK");
-  command.add_option("--name", options->name, "The nursery's name")->required();
+      .required()
+      .or_variable("CONELINE_BOOK");
+  command.add_option("--name", options->name, "The nursery's name").required();
   command.add_option("--series", options->series,
                      "The first two digits of every code, 10 to 99; drawn when left out");
   command.add_option("--hemisphere", options->hemisphere,

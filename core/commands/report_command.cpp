@@ -152,7 +152,7 @@ void add_report(CommandLine& line) {
           "--format", options->format,
           "table, csv, json, html, xlsx, or counts as 'coneline germination' reads them; by "
           "the ending of --out when left out")
-      ->check(CLI::IsMember({"table", "csv", "json", "html", "xlsx", "counts"}));
+      .one_of({"table", "csv", "json", "html", "xlsx", "counts"});
   command.add_option("--out", options->out, "The file to write, whole or not at all");
   line.add("report", "dictionary",
            "What the columns of the report's CSV and spreadsheet hold; needs no book",

@@ -5,26 +5,25 @@
 
 namespace coneline::commands {
 
-void ReportOptions::add_to(CLI::App& command) {
+void ReportOptions::add_to(Command& command) {
   book.add_to(command);
   command.add_option("--as-of", as_of, "As it was known on that day; today when left out");
-  command.add_option("--confidence", confidence, "Confidence of every range")
-      ->capture_default_str();
+  command.add_option("--confidence", confidence, "Confidence of every range").told_default();
   command.add_option("--by", by, "What trays are taken together by")
-      ->check(CLI::IsMember({"cross", "season", "cross-season"}))
-      ->capture_default_str();
+      .one_of({"cross", "season", "cross-season"})
+      .told_default();
   command
       .add_option("--season-begins", season_begins,
                   "Month in which a season of sowing begins, 1 to 12")
-      ->capture_default_str();
+      .told_default();
   command
       .add_option("--time", time, "Times in days or in degree-days, by the loggers of the places")
-      ->check(CLI::IsMember({"days", "degree-days"}))
-      ->capture_default_str();
-  command.add_option("--base", base, "Degree-days count above so many °C")->capture_default_str();
+      .one_of({"days", "degree-days"})
+      .told_default();
+  command.add_option("--base", base, "Degree-days count above so many °C").told_default();
   command.add_option("--degree-day-method", method, "How a day's degree-days are worked out")
-      ->check(CLI::IsMember({"average", "clipped", "triangle", "readings"}))
-      ->capture_default_str();
+      .one_of({"average", "clipped", "triangle", "readings"})
+      .told_default();
 }
 
 Result<report::Asked> ReportOptions::asked() const {

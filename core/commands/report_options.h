@@ -17,7 +17,7 @@ struct ReportOptions {
   double base = 10;
   std::string method = "average";
 
-  void add_to(CLI::App& command);
+  void add_to(Command& command);
   [[nodiscard]] Result<report::Asked> asked() const;
   /// Opens the book and makes the report.
   [[nodiscard]] Result<report::GerminationReport> report() const;

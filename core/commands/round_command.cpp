@@ -139,12 +139,12 @@ void add_step(CommandLine& line, const std::string& name, const std::string& hel
 }
 
 struct Nothing : Common {
-  void define(CLI::App&) {}
+  void define(Command&) {}
 };
 
 struct BeginOptions : Common {
   std::optional<std::string> place;
-  void define(CLI::App& command) {
+  void define(Command& command) {
     command.add_option("--place", place,
                        "A house, bench or bay; all trays due for a look when left out");
   }
@@ -156,8 +156,8 @@ struct ScanOptions : Common {
   std::int64_t leaves = 0;
   std::int64_t dead = 0;
   bool look = false;
-  void define(CLI::App& command) {
-    command.add_option("code", code, "What was scanned: a tray, another lot, a place")->required();
+  void define(Command& command) {
+    command.add_option("code", code, "What was scanned: a tray, another lot, a place").required();
     command.add_option("--roots", roots, "New roots since the look before");
     command.add_option("--leaves", leaves, "New first leaves");
     command.add_option("--dead", dead, "Ungerminated seeds taken out dead");
@@ -188,8 +188,8 @@ struct LogOptions : Common {
   std::optional<std::string> place;
   bool accept = false;
   bool leave_bad = false;
-  void define(CLI::App& command) {
-    command.add_option("file", file, "The scanner's log")->required();
+  void define(Command& command) {
+    command.add_option("file", file, "The scanner's log").required();
     command.add_option("--place", place, "Where it begins; a place scanned later takes over");
     command.add_flag("--accept", accept, "Enter the moves, after a look at them");
     command.add_flag("--leave-bad-lines", leave_bad,

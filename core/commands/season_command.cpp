@@ -149,14 +149,13 @@ void add_season(CommandLine& line) {
   auto& out = line.add("export", "Write a book as a folder of CSV files",
                        [asked] { return run_export(*asked); });
   asked->book.add_to(out);
-  out.add_option("FOLDER", asked->folder, "A new or empty folder")->required();
+  out.add_option("FOLDER", asked->folder, "A new or empty folder").required();
   out.add_flag("--replace", asked->replace, "Replace an earlier export in the folder");
   auto& in =
       line.add("import", "Read a folder of CSV files into a new book, made when it is not there",
                [asked] { return run_import(*asked); });
   asked->book.add_to(in);
-  in.add_option("FOLDER", asked->folder, "The folder with book.csv and the other files")
-      ->required();
+  in.add_option("FOLDER", asked->folder, "The folder with book.csv and the other files").required();
   in.add_flag("--dry-run", asked->dry_run, "Only say what would come in, or what is wrong");
 }
 

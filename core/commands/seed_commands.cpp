@@ -22,10 +22,10 @@ struct PollinateOptions {
   std::vector<std::string> pollen;
   bool unknown_father = false;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     command.add_option("target", target, "The cone, or the female plant whose new cone it is")
-        ->required();
-    command.add_option("--method", method, "dry or wet")->capture_default_str();
+        .required();
+    command.add_option("--method", method, "dry or wet").told_default();
     command.add_option(
         "--pollen", pollen,
         "A pollen lot, with its millilitres: L171X or L171X=0.5; repeat for several");
@@ -70,16 +70,16 @@ struct HarvestOptions {
   std::vector<double> hundreds;
   std::optional<double> grams;
 
-  void define(CLI::App& command) {
-    command.add_option("cone", cone, "The ripe cone")->required();
-    auto* counted = command.add_option("--seeds", seeds, "Seeds counted");
-    auto* weighed =
+  void define(Command& command) {
+    command.add_option("cone", cone, "The ripe cone").required();
+    const auto counted = command.add_option("--seeds", seeds, "Seeds counted");
+    const auto weighed =
         command
             .add_option("--hundreds", hundreds,
                         "Grams of 100 seeds each, eight weighings, as 15.0,15.4,…: count by weight")
-            ->delimiter(',')
-            ->excludes(counted);
-    command.add_option("--grams", grams, "Grams of all the seed")->needs(weighed);
+            .separated_by(',')
+            .excludes(counted);
+    command.add_option("--grams", grams, "Grams of all the seed").needs(weighed);
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, cone);
@@ -100,10 +100,10 @@ struct BuyInOptions {
   std::optional<std::string> pot;
   std::optional<std::string> place;
 
-  void define(CLI::App& command) {
-    command.add_option("taxon", taxon, "The taxon's name")->required();
-    command.add_option("--from", from, "The supplier")->required();
-    command.add_option("--count", count, "Seeds, or plants when --pot is given")->required();
+  void define(Command& command) {
+    command.add_option("taxon", taxon, "The taxon's name").required();
+    command.add_option("--from", from, "The supplier").required();
+    command.add_option("--count", count, "Seeds, or plants when --pot is given").required();
     command.add_option("--pot", pot, "The pot the plants stand in");
     command.add_option("--place", place, "Where they stand");
   }
@@ -121,8 +121,8 @@ struct CleanOptions {
   int soak_days = 0;
   std::int64_t lost = 0;
 
-  void define(CLI::App& command) {
-    command.add_option("batch", batch, "The batch")->required();
+  void define(Command& command) {
+    command.add_option("batch", batch, "The batch").required();
     command.add_option("--soak-days", soak_days, "Days in water, changed daily");
     command.add_option("--lost", lost, "Seeds broken or lost on the way");
   }
@@ -142,15 +142,15 @@ struct SortOptions {
   std::int64_t filled = 0;
   std::int64_t empty = 0;
 
-  void define(CLI::App& command) {
-    command.add_option("batch", batch, "The batch")->required();
-    command.add_option("--test", test, "eye, float, shake or x-ray")->capture_default_str();
+  void define(Command& command) {
+    command.add_option("batch", batch, "The batch").required();
+    command.add_option("--test", test, "eye, float, shake or x-ray").told_default();
     command.add_option("--filled", filled, "Seeds judged filled: the sinkers of a float test");
     command.add_option("--empty", empty, "Seeds judged empty: the floaters");
     command
         .add_option("--from", from,
                     "unsorted, or 'judged filled' or 'judged empty' when tested again")
-        ->capture_default_str();
+        .told_default();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
@@ -170,12 +170,12 @@ struct OpenOptions {
   std::int64_t opened = 0;
   std::int64_t filled = 0;
 
-  void define(CLI::App& command) {
-    command.add_option("batch", batch, "The batch")->required();
+  void define(Command& command) {
+    command.add_option("batch", batch, "The batch").required();
     command.add_option("--from", from, "unsorted, 'judged filled' or 'judged empty'")
-        ->capture_default_str();
-    command.add_option("--opened", opened, "Seeds cut open; they are gone")->required();
-    command.add_option("--filled", filled, "How many of them were filled")->required();
+        .told_default();
+    command.add_option("--opened", opened, "Seeds cut open; they are gone").required();
+    command.add_option("--filled", filled, "How many of them were filled").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
@@ -196,10 +196,10 @@ struct StoreOptions {
   std::string to;
   std::optional<std::string> place;
 
-  void define(CLI::App& command) {
-    command.add_option("batch", batch, "The batch")->required();
+  void define(Command& command) {
+    command.add_option("batch", batch, "The batch").required();
     command.add_option("--in", in, "How it is kept: 'refrigerator', 'box of dry perlite'")
-        ->required();
+        .required();
     command.add_option("--celsius", celsius, "The temperature, °C");
     command.add_option("--ready-from", from,
                        "When it may be ready; from the taxon's after-ripening when left out");
@@ -220,8 +220,8 @@ struct StoreOptions {
 struct WaterOptions {
   std::string batch;
 
-  void define(CLI::App& command) {
-    command.add_option("batch", batch, "The batch that soaks")->required();
+  void define(Command& command) {
+    command.add_option("batch", batch, "The batch that soaks").required();
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
@@ -239,8 +239,8 @@ struct RecheckOptions {
   std::string state;
   std::string next;
 
-  void define(CLI::App& command) {
-    command.add_option("batch", batch, "The stored batch")->required();
+  void define(Command& command) {
+    command.add_option("batch", batch, "The stored batch").required();
     command.add_option("--dead", dead, "Seeds found rotten, dried out or eaten");
     command.add_option("--state", state, "Which died, where the batch holds several");
     command.add_option("--next", next, "The day of the next look");
@@ -265,12 +265,11 @@ struct SowOptions {
   std::optional<std::string> mix;
   std::optional<std::string> place;
 
-  void define(CLI::App& command) {
-    command.add_option("batch", batch, "The batch")->required();
-    command.add_option("--seeds", seeds, "Seeds, all trays together")->required();
-    command.add_option("--trays", trays, "Into how many trays they are shared out")
-        ->capture_default_str();
-    command.add_option("--tray", pot, "The kind of tray or pot, by name")->required();
+  void define(Command& command) {
+    command.add_option("batch", batch, "The batch").required();
+    command.add_option("--seeds", seeds, "Seeds, all trays together").required();
+    command.add_option("--trays", trays, "Into how many trays they are shared out").told_default();
+    command.add_option("--tray", pot, "The kind of tray or pot, by name").required();
     command.add_option(
         "--from", from,
         "unsorted, 'judged filled' or 'judged empty'; the judged filled when left out");

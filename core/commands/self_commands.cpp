@@ -28,9 +28,7 @@ void add_self(CommandLine& line) {
         const auto text = completion(line.words(), asked->shell);
         return Answer{{{"shell", asked->shell}, {"script", text}}, text};
       });
-  script.add_option("shell", asked->shell, "The shell")
-      ->required()
-      ->check(CLI::IsMember({"bash", "zsh", "fish"}));
+  script.add_option("shell", asked->shell, "The shell").required().one_of({"bash", "zsh", "fish"});
   line.add("manual", "The manual page, as source for man", [&line]() -> Result<Answer> {
     const auto text = manual_page(line.words(), CONELINE_VERSION);
     return Answer{{{"page", text}}, text};

@@ -95,8 +95,8 @@ void add_sorting(CommandLine& line) {
   const auto options = std::make_shared<SortingOptions>();
   auto& command = line.add("sorting", "How many seeds of a sorted batch are filled",
                            [options] { return run(*options); });
-  whole_option(command, "--sank", options->sank, "Seeds that sank")->required();
-  whole_option(command, "--floated", options->floated, "Seeds that floated")->required();
+  whole_option(command, "--sank", options->sank, "Seeds that sank").required();
+  whole_option(command, "--floated", options->floated, "Seeds that floated").required();
   pair_option(command, "--opened-sank", options->opened_sank,
               "Of those that sank, so many cut open : so many of them filled");
   pair_option(command, "--opened-floated", options->opened_floated,

@@ -54,9 +54,9 @@ void add_sowing(CommandLine& line) {
   const auto options = std::make_shared<SowingOptions>();
   auto& command = line.add("sowing", "How many seeds to sow for so many plants",
                            [options] { return run(*options); });
-  whole_option(command, "--plants", options->plants, "Plants wanted")->required();
+  whole_option(command, "--plants", options->plants, "Plants wanted").required();
   command.add_option("--stages", options->stages, "Share surviving each stage, as 0.75,0.8,0.9")
-      ->required();
+      .required();
   real_option(command, "--assurance", options->assurance,
               "How sure the plants are to be had; 0.95 unless said");
 }

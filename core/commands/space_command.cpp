@@ -45,18 +45,16 @@ void add_space(CommandLine& line) {
   auto& bench = options->bench;
   auto& command = line.add("space", "How many round pots stand on a bench",
                            [options] { return run(*options); });
-  real_option(command, "--length", bench.length, "Length of the bench in mm")->required();
-  real_option(command, "--width", bench.width, "Width of the bench in mm")->required();
-  real_option(command, "--pot", bench.pot, "Largest outside diameter of a pot in mm")->required();
+  real_option(command, "--length", bench.length, "Length of the bench in mm").required();
+  real_option(command, "--width", bench.width, "Width of the bench in mm").required();
+  real_option(command, "--pot", bench.pot, "Largest outside diameter of a pot in mm").required();
   real_option(command, "--gap", bench.gap, "Gap between pots in mm; 0 unless said");
-  const std::map<std::string, plan::Pattern> patterns = {{"square", plan::Pattern::square},
-                                                         {"staggered", plan::Pattern::staggered}};
-  command
-      .add_option_function<std::string>(
-          "--pattern",
-          [options, patterns](const std::string& word) { options->pattern = patterns.at(word); },
-          "square unless said, or staggered")
-      ->check(CLI::IsMember({"square", "staggered"}));
+  const auto read = [options](const std::string& word) -> Result<void> {
+    options->pattern = word == "square" ? plan::Pattern::square : plan::Pattern::staggered;
+    return {};
+  };
+  command.add_read("--pattern", read, "square unless said, or staggered")
+      .one_of({"square", "staggered"});
 }
 
 } // namespace coneline::commands

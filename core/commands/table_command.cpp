@@ -21,9 +21,9 @@ struct TableOptions {
   report::HarvestAsked asked;
   report::GrowersFigures given;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     book.add_to(command);
-    command.add_option("batch", batch, "The batch")->required();
+    command.add_option("batch", batch, "The batch").required();
     command.add_option("--on", on, "As of this day; today when left out");
     real_option(command, "--confidence", asked.confidence,
                 "How sure the ranges are; 0.95 unless said");

@@ -213,17 +213,16 @@ void add_take_in_table(CommandLine& line) {
       line.add("take-in-table", "Take in an older spreadsheet (CSV), its columns matched by hand",
                [asked] { return run(*asked); });
   asked->book.add_to(command);
-  command.add_option("file", asked->file, "The sheet, saved as CSV")->required();
+  command.add_option("file", asked->file, "The sheet, saved as CSV").required();
   command.add_option("--column", asked->columns,
                      "What a column holds: 'Mother plant=seed parent'. With none, the columns and "
                      "what they may hold are shown");
   command.add_option("--all", asked->for_all, "What holds for every row: kind=tray");
-  command
-      .add_option("--dates", asked->dates, "How dates are written; what they tell when left out")
-      ->check(CLI::IsMember({"ymd", "dmy", "mdy"}));
+  command.add_option("--dates", asked->dates, "How dates are written; what they tell when left out")
+      .one_of({"ymd", "dmy", "mdy"});
   command
       .add_option("--delimiter", asked->delimiter, "What stands between cells; found when left out")
-      ->check(CLI::IsMember({"comma", "semicolon", "tab"}));
+      .one_of({"comma", "semicolon", "tab"});
   command.add_option("--header", asked->header, "The line with the names of the columns");
   command.add_option("--on", asked->on, "The day the list is of; today when left out");
   command.add_flag("--dry-run", asked->dry_run, "Only say what would come of each row");

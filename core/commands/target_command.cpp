@@ -316,7 +316,7 @@ Result<Answer> show_targets(const Asked& asked, std::ostream& messages) {
   return answer;
 }
 
-void add_cone_options(CLI::App& command, Asked& asked) {
+void add_cone_options(Command& command, Asked& asked) {
   real_option(command, "--seeds-a-cone", asked.seeds_a_cone,
               "Seeds that a good cone gives; as the book's own cones of the taxon did");
   real_option(command, "--cone-gives", asked.cone_gives,
@@ -325,12 +325,12 @@ void add_cone_options(CLI::App& command, Asked& asked) {
                "Applications to a cone while it is loose; 3 unless said (common practice)");
 }
 
-void add_target_options(CLI::App& command, Asked& asked) {
-  command.add_option("--cross", asked.cross, "The cross as the book names it")->required();
+void add_target_options(Command& command, Asked& asked) {
+  command.add_option("--cross", asked.cross, "The cross as the book names it").required();
   command.add_option("--taxon", asked.taxon, "Its taxon, where nothing of it is in the line");
-  command.add_option("--pot", asked.pot, "The pot they are to be in, or further on")->required();
-  command.add_option("--by", asked.by, "At the end of this month, as 2029-10")->required();
-  whole_option(command, "--plants", asked.plants, "How many plants")->required();
+  command.add_option("--pot", asked.pot, "The pot they are to be in, or further on").required();
+  command.add_option("--by", asked.by, "At the end of this month, as 2029-10").required();
+  whole_option(command, "--plants", asked.plants, "How many plants").required();
   real_option(command, "--assurance", asked.assurance, "How sure, 0.9 unless said");
 }
 
@@ -357,7 +357,7 @@ void add_target(CommandLine& line) {
   auto& strike = line.add("strike-target", "Take a target out of the book",
                           [struck] { return strike_target(*struck); });
   struck->book.add_to(strike);
-  strike.add_option("number", struck->number, "As `coneline targets` numbers them")->required();
+  strike.add_option("number", struck->number, "As `coneline targets` numbers them").required();
 }
 
 } // namespace coneline::commands

@@ -181,7 +181,7 @@ void add_tell(CommandLine& line) {
                            "with origin and papers, what is due",
                            [options] { return tell(*options); });
   options->book.add_to(command);
-  command.add_option("code", options->code, "The code on the label")->required();
+  command.add_option("code", options->code, "The code on the label").required();
   command.add_option("--on", options->on, "The day; today when left out");
 }
 

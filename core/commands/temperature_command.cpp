@@ -128,10 +128,10 @@ void add_take_in(CommandLine& line) {
   auto& command = line.add("temperature", "take-in", "Take in a temperature logger's CSV",
                            [options] { return take_in(*options); });
   options->book.add_to(command);
-  command.add_option("file", options->file, "The logger's file")->required();
-  command.add_option("--place", options->place, "Where the logger hung")->required();
+  command.add_option("file", options->file, "The logger's file").required();
+  command.add_option("--place", options->place, "Where the logger hung").required();
   command.add_option("--unit", options->unit, "C or F, where the column's name does not say")
-      ->check(CLI::IsMember({"C", "F"}, CLI::ignore_case));
+      .one_of_any_case({"C", "F"});
   command.add_option("--time-column", options->logger.time_column,
                      "The column with date and time, or with the time beside --date-column");
   command.add_option("--date-column", options->logger.date_column,
@@ -139,11 +139,11 @@ void add_take_in(CommandLine& line) {
   command.add_option("--temperature-column", options->logger.temperature_column,
                      "The column with the temperature");
   command.add_option("--delimiter", options->delimiter, "What stands between columns")
-      ->check(CLI::IsMember({"comma", "semicolon", "tab"}));
+      .one_of({"comma", "semicolon", "tab"});
   command.add_option("--decimal", options->decimal, "What stands before the decimals")
-      ->check(CLI::IsMember({"point", "comma"}));
+      .one_of({"point", "comma"});
   command.add_option("--date-order", options->order, "Order of year, month and day")
-      ->check(CLI::IsMember({"ymd", "dmy", "mdy"}));
+      .one_of({"ymd", "dmy", "mdy"});
 }
 
 struct ShowOptions {
@@ -302,11 +302,10 @@ void add_show(CommandLine& line) {
   command.add_option("--place", options->place, "One place only");
   command.add_option("--from", options->from, "The first day shown");
   command.add_option("--until", options->until, "The last day shown");
-  command.add_option("--base", options->base, "Degree-days count above so many °C")
-      ->capture_default_str();
+  command.add_option("--base", options->base, "Degree-days count above so many °C").told_default();
   command.add_option("--method", options->method, "How a day's degree-days are worked out")
-      ->check(CLI::IsMember({"average", "clipped", "triangle", "readings"}))
-      ->capture_default_str();
+      .one_of({"average", "clipped", "triangle", "readings"})
+      .told_default();
   command.add_flag("--days", options->days, "One row a day");
 }
 
@@ -347,9 +346,9 @@ void add_take_out(CommandLine& line) {
       line.add("temperature", "take-out", "Take readings out again, such as those in a wrong unit",
                [options] { return take_out(*options); });
   options->book.add_to(command);
-  command.add_option("--place", options->place, "The place")->required();
-  command.add_option("--from", options->from, "The first day")->required();
-  command.add_option("--until", options->until, "The last day")->required();
+  command.add_option("--place", options->place, "The place").required();
+  command.add_option("--from", options->from, "The first day").required();
+  command.add_option("--until", options->until, "The last day").required();
 }
 
 } // namespace

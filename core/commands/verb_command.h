@@ -9,7 +9,7 @@
 
 namespace coneline::commands {
 
-/// Adds the command; `Options` has a member `define(CLI::App&)` for its own options and
+/// Adds the command; `Options` has a member `define(Command&)` for its own options and
 /// `run(store::Book&, work::Noted) -> Result<work::Done>`.
 template <class Options>
 void add_verb(CommandLine& line, const std::string& name, const std::string& help) {

@@ -169,7 +169,7 @@ void add_why(CommandLine& line) {
   command.add_option("--taxon", asked->taxon, "Only trays of this taxon");
   real_option(command, "--by-day", asked->by_day,
               "Compare what was up so many days after sowing, in trays looked at later")
-      ->each([asked](const std::string&) { asked->at_one_day = true; });
+      .when_given([asked] { asked->at_one_day = true; });
   real_option(command, "--confidence", asked->confidence,
               "Confidence of every range; 0.95 unless said");
 }

@@ -19,11 +19,12 @@ namespace coneline::labels {
 namespace {
 
 using commands::Answer;
+using commands::Command;
 using commands::Json;
 
 /// For what can be done without a book too: then only with the stocks and layouts that are ready.
-void add_if_there_is(commands::BookOption& option, CLI::App& command) {
-  command.add_option("--book", option.path, "The book's file")->envname("CONELINE_BOOK");
+void add_if_there_is(commands::BookOption& option, Command& command) {
+  command.add_option("--book", option.path, "The book's file").or_variable("CONELINE_BOOK");
 }
 
 Result<book::LabelRecords> records_of(const commands::BookOption& option) {
@@ -73,20 +74,19 @@ struct StockOptions {
   Stock stock;
   bool centred = false;
 
-  void define(CLI::App& command) {
+  void define(Command& command) {
     book.add_to(command);
     command.add_option("name", stock.name, "What you call it; a name the book has is changed")
-        ->required();
+        .required();
     const auto length = [&](const char* option, double& to, const char* help) {
       return command.add_option(option, to, help);
     };
-    length("--page-width", stock.page_width, "mm")->required();
-    length("--page-height", stock.page_height, "mm")->required();
-    length("--label-width", stock.label_width, "mm")->required();
-    length("--label-height", stock.label_height, "mm")->required();
-    command.add_option("--columns", stock.columns, "Labels beside each other")
-        ->capture_default_str();
-    command.add_option("--rows", stock.rows, "Labels below each other")->capture_default_str();
+    length("--page-width", stock.page_width, "mm").required();
+    length("--page-height", stock.page_height, "mm").required();
+    length("--label-width", stock.label_width, "mm").required();
+    length("--label-height", stock.label_height, "mm").required();
+    command.add_option("--columns", stock.columns, "Labels beside each other").told_default();
+    command.add_option("--rows", stock.rows, "Labels below each other").told_default();
     length("--left", stock.left, "mm from the page's edge to the first label");
     length("--top", stock.top, "mm from the page's upper edge to the first label");
     length("--column-pitch", stock.column_pitch,
@@ -305,8 +305,8 @@ void add_lists(commands::CommandLine& line) {
                            [options] { return renew(*options); });
   options->book.add_to(command);
   command.add_option("--days", options->days, "Days without being seen")
-      ->capture_default_str()
-      ->check(CLI::Range(0, 36500));
+      .told_default()
+      .between(0, 36500);
   command.add_option("--as-of", options->as_of, "The day it is asked for; today when left out");
 }
 
@@ -317,18 +317,18 @@ void add_printer_commands(commands::CommandLine& line) {
   add_if_there_is(page->book, test);
   test.add_option("--stock", page->stock, "The label stock by name");
   test.add_option("--printer", page->printer, "The printer, to try its correction");
-  test.add_option("--dpi", page->dpi, "Dots an inch of the printer")->capture_default_str();
-  test.add_option("--out", page->out, "The PDF to write")->required();
+  test.add_option("--dpi", page->dpi, "Dots an inch of the printer").told_default();
+  test.add_option("--out", page->out, "The PDF to write").required();
   const auto scale = std::make_shared<CorrectOptions>();
   auto& command =
       line.add("labels", "correct", "What the rulers of an uncorrected test page measured",
                [scale] { return correct(*scale); });
   scale->book.add_to(command);
-  command.add_option("--printer", scale->scale.printer, "The printer")->required();
+  command.add_option("--printer", scale->scale.printer, "The printer").required();
   command.add_option("--stock", scale->scale.stock, "With this stock only");
   command.add_option("--across", scale->scale.across_mm, "mm that 100 mm across came out as")
-      ->required();
-  command.add_option("--down", scale->scale.down_mm, "mm that 100 mm down came out as")->required();
+      .required();
+  command.add_option("--down", scale->scale.down_mm, "mm that 100 mm down came out as").required();
 }
 
 } // namespace
@@ -342,11 +342,11 @@ void add_label_book_commands(commands::CommandLine& line) {
   auto& command = line.add("labels", "enter-layout", "Add or change what labels say",
                            [layout] { return enter_layout(*layout); });
   layout->book.add_to(command);
-  command.add_option("name", layout->layout.name, "What you call it")->required();
+  command.add_option("name", layout->layout.name, "What you call it").required();
   command
       .add_option("--show", layout->shown, "what, origin, day, count, caution; the code always is")
-      ->delimiter(',')
-      ->check(CLI::IsMember({"what", "origin", "day", "count", "caution"}));
+      .separated_by(',')
+      .one_of({"what", "origin", "day", "count", "caution"});
   add_printer_commands(line);
 }
 

@@ -78,17 +78,17 @@ void add_plan_paper_commands(commands::CommandLine& line) {
   auto& all = line.add("paper", "forecast", "The months to come on A4 paper",
                        [months, &line] { return forecast(*months, line.messages()); });
   months->plan.add_to(all, 36);
-  all.add_option("--out", months->out, "The PDF to write")->required();
+  all.add_option("--out", months->out, "The PDF to write").required();
   const auto orders = std::make_shared<OrderPaperAsked>();
   auto& list = line.add("paper", "order", "The order list on A4 paper",
                         [orders, &line] { return order(*orders, line.messages()); });
   orders->order.add_to(list);
-  list.add_option("--out", orders->out, "The PDF to write")->required();
+  list.add_option("--out", orders->out, "The PDF to write").required();
   const auto placing = std::make_shared<BenchesAsked>();
   auto& places = line.add("paper", "benches", "The bench list on A4 paper",
                           [placing, &line] { return benches(*placing, line.messages()); });
   placing->placing.add_to(places);
-  places.add_option("--out", placing->out, "The PDF to write")->required();
+  places.add_option("--out", placing->out, "The PDF to write").required();
 }
 
 } // namespace coneline::labels

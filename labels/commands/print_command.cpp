@@ -138,12 +138,11 @@ void add_print_commands(commands::CommandLine& line) {
       "Everything of a kind: cone, batch, tray, 'pot group', plant, 'pollen lot', place");
   command.add_option("--stock", options->stock,
                      "The label stock by name; 'labels stocks' lists them");
-  command.add_option("--out", options->out, "The PDF to write")->required();
-  command.add_option("--dpi", options->print.dpi, "Dots an inch of the printer")
-      ->capture_default_str();
+  command.add_option("--out", options->out, "The PDF to write").required();
+  command.add_option("--dpi", options->print.dpi, "Dots an inch of the printer").told_default();
   command
       .add_option("--start", options->print.start, "The first free label of a sheet begun before")
-      ->capture_default_str();
+      .told_default();
   command.add_option("--layout", options->layout,
                      "What the labels say; 'labels layouts' lists the layouts");
   command.add_option("--printer", options->printer,

@@ -66,7 +66,7 @@ void add_read_command(commands::CommandLine& line) {
                  }
                  return answer;
                });
-  command.add_option("picture", *files, "Pictures: JPEG, PNG and others")->required();
+  command.add_option("picture", *files, "Pictures: JPEG, PNG and others").required();
 }
 
 } // namespace coneline::labels

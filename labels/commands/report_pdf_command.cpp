@@ -41,7 +41,7 @@ void add_report_pdf_command(commands::CommandLine& line) {
   auto& command = line.add("report", "pdf", "The germination report on A4 paper",
                            [options] { return print(*options); });
   options->report.add_to(command);
-  command.add_option("--out", options->out, "The PDF to write")->required();
+  command.add_option("--out", options->out, "The PDF to write").required();
 }
 
 } // namespace coneline::labels

@@ -115,8 +115,8 @@ void add_round_pictures_command(commands::CommandLine& line) {
                            "proposes moves",
                            [options, &line] { return go(*options, line); });
   options->book.add_to(command);
-  command.add_option("folder", options->folder, "The folder with the pictures")->required();
-  command.add_option("--place", options->place, "The house or bench that was pictured")->required();
+  command.add_option("folder", options->folder, "The folder with the pictures").required();
+  command.add_option("--place", options->place, "The house or bench that was pictured").required();
   command.add_option("--on", options->on, "The day of pictures that do not say theirs");
   command.add_option("--who", options->who, "Who took them");
   command.add_flag("--accept", options->accept, "Enter the moves, after a look at them");
@@ -124,7 +124,7 @@ void add_round_pictures_command(commands::CommandLine& line) {
   line.add("round", "read", "The labels in a folder of pictures and the day of each",
            [folder, &line] { return read(*folder, line); })
       .add_option("folder", *folder, "The folder with the pictures")
-      ->required();
+      .required();
 }
 
 } // namespace coneline::labels
