@@ -7,6 +7,7 @@
 #include <ZXing/ReadBarcode.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace coneline::labels {
 
@@ -29,6 +30,58 @@ Sighting sighting(const ZXing::Result& result) {
 /// The library gives symbols without any text too, made of the remains of one.
 bool says_something(const ZXing::Result& result) {
   return result.isValid() && !result.text().empty();
+}
+
+double grey_at(GrayView picture, Point at) {
+  const int x = std::clamp(static_cast<int>(std::lround(at.x)), 0, picture.width - 1);
+  const int y = std::clamp(static_cast<int>(std::lround(at.y)), 0, picture.height - 1);
+  return picture.row(y)[x];
+}
+
+/// The library says where the one line runs along which it read the bars. They reach as far to
+/// either side as the same dark and light is met there.
+void reach_to_ends_of_bars(GrayView picture, Sighting& seen) {
+  constexpr int samples = 256;
+  constexpr double alike = 0.85;
+  const auto from = seen.corners[0];
+  const auto to = seen.corners[1];
+  const double length = std::hypot(to.x - from.x, to.y - from.y);
+  if (length < 1)
+    return;
+  const Point across{-(to.y - from.y) / length, (to.x - from.x) / length};
+  const auto row = [&](int away) {
+    std::array<double, samples> greys{};
+    for (int i = 0; i < samples; ++i) {
+      const double part = (i + 0.5) / samples;
+      greys[static_cast<std::size_t>(i)] =
+          grey_at(picture, {from.x + part * (to.x - from.x) + away * across.x,
+                            from.y + part * (to.y - from.y) + away * across.y});
+    }
+    return greys;
+  };
+  const auto read = row(0);
+  const auto [darkest, lightest] = std::ranges::minmax(read);
+  const double limit = (darkest + lightest) / 2;
+  const auto is_of_the_bars = [&](int away) {
+    const auto here = row(away);
+    int same = 0;
+    for (std::size_t i = 0; i < samples; ++i)
+      same += (here[i] < limit) == (read[i] < limit) ? 1 : 0;
+    return same >= alike * samples;
+  };
+  const auto ends = [&](int step) {
+    const int most = std::max(picture.width, picture.height);
+    int away = 0;
+    while (std::abs(away) < most && is_of_the_bars(away + step))
+      away += step;
+    return away;
+  };
+  const int above = ends(-1);
+  const int below = ends(1);
+  const auto moved = [&](Point at, int away) {
+    return Point{at.x + away * across.x, at.y + away * across.y};
+  };
+  seen.corners = {moved(from, above), moved(to, above), moved(to, below), moved(from, below)};
 }
 
 std::optional<Sighting> first(GrayView picture, const ZXing::DecodeHints& hints) {
@@ -74,7 +127,16 @@ std::optional<Sighting> decode_lone(GrayView picture) {
     return std::nullopt;
   const auto hints = ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::DataMatrix |
                                                      ZXing::BarcodeFormat::Code128);
-  return first(picture, hints);
+  auto seen = first(picture, hints);
+  if (seen && seen->format == "Code128")
+    reach_to_ends_of_bars(picture, *seen);
+  return seen;
+}
+
+std::optional<Sighting> decode_data_matrix(GrayView picture) {
+  if (picture.width < 8 || picture.height < 8)
+    return std::nullopt;
+  return first(picture, ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::DataMatrix));
 }
 
 } // namespace coneline::labels

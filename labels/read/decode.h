@@ -30,8 +30,12 @@ std::vector<Sighting> decode_qr(GrayView picture, Threshold threshold, int most)
 /// The code of a picture that holds nothing else: upright, black (0) on white (255).
 std::optional<Sighting> decode_clean_qr(GrayView picture);
 
-/// The first Data Matrix or Code 128 found. Never asked for more than one: searching for several
-/// linear symbols at once ends the process in the library at hand.
+/// The first Data Matrix or Code 128 found; of the latter, the corners of its bars. Never asked for
+/// more than one: searching for several linear symbols at once ends the process in the library at
+/// hand.
 std::optional<Sighting> decode_lone(GrayView picture);
+
+/// The first Data Matrix that a line through the picture's middle meets.
+std::optional<Sighting> decode_data_matrix(GrayView picture);
 
 } // namespace coneline::labels

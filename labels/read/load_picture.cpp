@@ -85,9 +85,10 @@ QImage turned(const QImage& picture, QImageIOHandler::Transformations how) {
 }
 
 /// Reads by libjpeg what it can, all else by Qt, and tells of damage.
-LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
+LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes,
+                        const std::optional<std::string>& missing) {
   LoadedPicture loaded;
-  if (const auto missing = what_is_missing(bytes))
+  if (missing)
     loaded.error = *missing + phrase(". Take or copy the picture again");
   std::string damage;
   if (reader.format() == "jpeg") {
@@ -109,6 +110,14 @@ LoadedPicture loaded_by(QImageReader& reader, std::string_view bytes) {
   return loaded;
 }
 
+/// The PNG library takes compressed pixels in blocks of 4096 bytes and gives up a block that the
+/// file's end cuts, with all the rows in it. Zeros fill it up; they are no rows.
+void fill_last_block(QByteArray& bytes) {
+  constexpr qsizetype two_blocks = 8192;
+  if (bytes.startsWith("\x89PNG"))
+    bytes.append(two_blocks, '\0');
+}
+
 /// Told from the file itself, since the format's reader is a package that may not be there.
 bool is_drawing(const QByteArray& bytes) {
   constexpr int far_enough = 4096; // past a prolog, a document type and a remark
@@ -124,6 +133,9 @@ LoadedPicture load_picture(const std::string& path) {
   QByteArray bytes;
   if (auto problem = read_bytes(path, bytes))
     return failed(*std::move(problem));
+  const auto missing = what_is_missing({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  if (missing)
+    fill_last_block(bytes);
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::ReadOnly);
   QImageReader reader(&buffer);
@@ -142,7 +154,7 @@ LoadedPicture load_picture(const std::string& path) {
                          "million more than are read. Save it smaller",
                          size.width(), size.height(), millions(pixels),
                          millions(pixels - most_pixels)));
-  return loaded_by(reader, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  return loaded_by(reader, {bytes.constData(), static_cast<std::size_t>(bytes.size())}, missing);
 }
 
 } // namespace coneline::labels

@@ -246,6 +246,36 @@ void read_whole(const Levels& levels, std::vector<Read>& reads) {
       add_all(reads, decode_qr(levels.view(level), threshold, 255), {}, std::exp2(level));
 }
 
+/// A Data Matrix anywhere. The library looks along lines through a picture's middle, so that each
+/// strip of the picture is one to it; a symbol is met by that strip whose middle it lies across.
+void read_data_matrix(const Levels& levels, std::vector<Read>& reads) {
+  constexpr int most_wide =
+      1600;                 // pixels; in a larger picture it is large enough in the halved one
+  constexpr int half = 200; // pixels; larger symbols are met in the next level
+  constexpr int step = 24;  // pixels, less than the smallest symbol is high
+  for (int level = 0; level < levels.count(); ++level) {
+    const auto view = levels.view(level);
+    if (view.width > most_wide && level + 1 < levels.count())
+      continue;
+    const int strips = view.height / step;
+    // As far below its middle as above it.
+    const auto reach = [&](int i) {
+      return std::min({(i + 1) * step, view.height - (i + 1) * step, half});
+    };
+    std::vector<std::optional<Sighting>> each(static_cast<std::size_t>(strips));
+    in_parallel(strips, [&](int i) {
+      each[static_cast<std::size_t>(i)] =
+          decode_data_matrix(view.part(0, (i + 1) * step - reach(i), view.width, 2 * reach(i)));
+    });
+    for (int i = 0; i < strips; ++i)
+      if (auto& seen = each[static_cast<std::size_t>(i)]) {
+        const auto top = static_cast<double>((i + 1) * step - reach(i));
+        add_all(reads, {*std::move(seen)}, {0, top}, std::exp2(level));
+        return;
+      }
+  }
+}
+
 /// A Data Matrix or Code 128, looked for in the halved picture first where the picture is large.
 /// One that lies within a QR code is none.
 void read_lone(const Levels& levels, std::vector<Read>& reads) {
@@ -261,6 +291,7 @@ void read_lone(const Levels& levels, std::vector<Read>& reads) {
     if (!alone)
       return; // beside QR codes one look is enough
   }
+  read_data_matrix(levels, reads);
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QTransform>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -129,6 +130,38 @@ TEST(ReadCodes, ListsALoneSymbolOfAnotherKind) {
   ASSERT_EQ(bars.size(), 1U);
   EXPECT_EQ(bars[0].text, "BARS-128");
   EXPECT_EQ(bars[0].format, "Code128");
+}
+
+TEST(ReadCodes, GivesTheMiddleOfBarsAsHighAsTheyAre) {
+  const auto bars = other_symbol("BARS-128", OtherSymbol::code_128, 3);
+  for (const bool upright : {false, true}) {
+    const auto turned = upright ? bars.transformed(QTransform().rotate(90)) : bars;
+    for (const int y : {10, 200, 390}) {
+      QImage picture(900, 1000, QImage::Format_Grayscale8);
+      picture.fill(255);
+      QPainter(&picture).drawImage(40, y, turned);
+      const auto found = read(picture);
+      ASSERT_EQ(found.size(), 1U) << upright << y;
+      EXPECT_NEAR(found[0].x, 40 + turned.width() / 2.0, 3);
+      EXPECT_NEAR(found[0].y, y + turned.height() / 2.0, 3);
+    }
+  }
+}
+
+TEST(ReadCodes, FindsALoneDataMatrixWhereverItLies) {
+  const auto symbol = other_symbol("T1742Q", OtherSymbol::data_matrix, 6);
+  const QSize size(900, 1100);
+  for (const int x : {0, 300, size.width() - symbol.width()})
+    for (const int y : {0, 130, 700, size.height() - symbol.height()}) {
+      QImage picture(size, QImage::Format_Grayscale8);
+      picture.fill(255);
+      QPainter(&picture).drawImage(x, y, symbol);
+      const auto found = read(picture);
+      ASSERT_EQ(found.size(), 1U) << x << ", " << y;
+      EXPECT_EQ(found[0].text, "T1742Q");
+      EXPECT_NEAR(found[0].x, x + symbol.width() / 2.0, 4);
+      EXPECT_NEAR(found[0].y, y + symbol.height() / 2.0, 4);
+    }
 }
 
 TEST(ReadCodes, ReadsALinearCodeBesideLabels) {

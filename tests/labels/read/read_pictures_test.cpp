@@ -74,6 +74,18 @@ TEST_F(ReadPictures, TakesTheFirstPartOfACutPictureAndSaysSo) {
   }
 }
 
+TEST_F(ReadPictures, TakesTheFirstPartOfASmallPngThatIsOneBlock) {
+  const auto bytes = saved(two_labels(), "PNG");
+  ASSERT_LT(bytes.size(), 8192) << "a picture of more blocks tries nothing here";
+  int with_the_first = 0;
+  for (const int percent : {60, 75, 90}) {
+    const auto result = read("a.png", bytes.left(bytes.size() * percent / 100));
+    EXPECT_TRUE(result.error) << percent;
+    with_the_first += !result.codes.empty() && result.codes[0].text == "T1742Q" ? 1 : 0;
+  }
+  EXPECT_EQ(with_the_first, 3);
+}
+
 TEST_F(ReadPictures, SaysWhenOnlyTheEndIsMissing) {
   auto jpeg = saved(two_labels(), "JPG");
   const auto cut = read("a.jpg", jpeg.left(jpeg.size() - 2));
