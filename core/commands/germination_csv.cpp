@@ -31,9 +31,11 @@ struct Placed {
   Fault fault;
 };
 
+/// A tray is known by its group and its own name: trays numbered from 1 in every group are usual.
+using Name = std::pair<std::string, std::string>;
+
 /// A tray while its rows are gathered.
 struct Gathered {
-  std::string group;
   std::int64_t sown = 0;
   std::vector<Counted> rows;
 };
@@ -130,15 +132,11 @@ class Reader {
   }
 
   void gather(Counted row) {
-    const auto [found, is_new] = trays_.try_emplace(row.tray, Gathered{row.group, row.sown, {}});
+    const Name name{row.group, row.tray};
+    const auto [found, is_new] = trays_.try_emplace(name, Gathered{row.sown, {}});
     auto& tray = found->second;
     if (is_new)
-      names_.push_back(row.tray);
-    if (row.group != tray.group)
-      add(row.line, "group",
-          fault(fmt::format("tray '{}' stands in group '{}' here and in group '{}' in line {}",
-                            row.tray, row.group, tray.group, tray.rows.front().line),
-                "Give every tray a name of its own."));
+      names_.push_back(name);
     if (row.sown != tray.sown)
       add(row.line, "sown",
           fault(fmt::format("tray '{}' has {} sown here and {} in line {}", row.tray, row.sown,
@@ -147,10 +145,10 @@ class Reader {
     tray.rows.push_back(std::move(row));
   }
 
-  Tray tray_of(const std::string& name) {
+  Tray tray_of(const Name& name) {
     auto& gathered = trays_.at(name);
     std::ranges::stable_sort(gathered.rows, {}, [](const Counted& row) { return row.look.day; });
-    Tray tray{gathered.group, name, gathered.sown, {}};
+    Tray tray{name.first, name.second, gathered.sown, {}};
     for (const auto& row : gathered.rows)
       tray.looks.push_back(row.look);
     for (const auto& found : stats::faults_of(tray)) {
@@ -189,8 +187,8 @@ class Reader {
   }
 
   const CsvTable& table_;
-  std::vector<std::string> names_;
-  std::map<std::string, Gathered> trays_;
+  std::vector<Name> names_; // in the order of their first rows
+  std::map<Name, Gathered> trays_;
   std::vector<Placed> faults_;
 };
 

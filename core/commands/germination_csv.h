@@ -18,7 +18,8 @@ namespace coneline::commands {
 /// The trays in the order of their first row, each with its looks in the order of their days; all
 /// are sound. Fails with every fault found, one a line in the order of the file, each with file,
 /// line and column: a column missing, a field that is no number, no rows, two rows of a tray on one
-/// day, two different numbers sown, a tray in two groups, and all that stats::faults_of finds.
+/// day, two different numbers sown, and all that stats::faults_of finds. The same name in two
+/// groups is two trays.
 Result<std::vector<stats::Tray>> read_germination(const CsvTable& table);
 
 } // namespace coneline::commands

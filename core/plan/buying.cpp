@@ -281,6 +281,10 @@ Result<OrderList> order_list(const std::vector<GoodNeeded>& goods, const std::ve
     list.cents += bought->cost;
     list.bound += bought->bound;
   }
+  // Prices are whole cents; the solver's sums leave a trace beside them.
+  for (auto* cents : {&list.cents, &list.bound})
+    if (const double whole = std::round(*cents); std::abs(*cents - whole) <= hair)
+      *cents = whole;
   std::ranges::stable_sort(list.lines, {}, &OrderLine::order_by);
   list.gap = list.cents > list.bound + hair ? (list.cents - list.bound) / list.cents : 0;
   return list;

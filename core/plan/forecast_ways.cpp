@@ -72,7 +72,7 @@ class Layout {
   std::size_t ready(const std::string& cross);
   const std::vector<WayStep>& route(const book::Route& route);
   LotWay along(const book::Route& route, std::size_t step, book::PotId pot, const Code& code,
-               const std::string& cross);
+               const std::string& cross, Of now);
   void leave_out(LeftOut lot, book::TaxonId taxon, book::PotId pot, Of of);
   void sow(const Sowing& sowing, const book::Route& of_taxon, SownMonth month,
            const std::string& name);
@@ -204,7 +204,7 @@ const std::vector<WayStep>& Layout::route(const book::Route& route) {
 }
 
 LotWay Layout::along(const book::Route& of_taxon, std::size_t step, book::PotId pot,
-                     const Code& code, const std::string& cross) {
+                     const Code& code, const std::string& cross, Of now) {
   const auto& steps = route(of_taxon);
   const auto place = place_of(code);
   LotWay way;
@@ -219,8 +219,8 @@ LotWay Layout::along(const book::Route& of_taxon, std::size_t step, book::PotId 
     const auto in = first ? pot : here.pot;
     const bool stays = place && (first || registers_.place(*place).light == here.light);
     way.steps.push_back(&steps[at]);
-    way.spots.push_back(spot(in, here.light, stays ? place : std::nullopt,
-                             at == 0 ? Of::plants_in_tray : Of::plants));
+    way.spots.push_back(
+        spot(in, here.light, stays ? place : std::nullopt, first ? now : Of::plants));
     way.events.push_back(first ? 0 : move(before, in, here.mix));
     before = in;
   }
@@ -235,7 +235,7 @@ void Layout::tray(const TrayStanding& tray) {
               tray.taxon, tray.pot, Of::tray);
     return;
   }
-  auto way = along(*of_taxon, 0, tray.pot, tray.code, tray.cross);
+  auto way = along(*of_taxon, 0, tray.pot, tray.code, tray.cross, Of::plants_in_tray);
   const auto leaving = of_taxon->steps.size() == 1 ? Leaving::when_ready : Leaving::by_potting;
   way.leave = leave_months(ways_.calendar, of_taxon->steps.front().months, time(tray.sown_on),
                            ways_.calendar.now(), leaving);
@@ -269,7 +269,7 @@ void Layout::group(const PlantsStanding& group) {
                            "at the step of '{}'.",
                            group.code.text(), registers_.pot(group.pot).name,
                            registers_.pot(here.pot).name));
-  auto way = along(*of_taxon, *step, group.pot, group.code, group.cross);
+  auto way = along(*of_taxon, *step, group.pot, group.code, group.cross, Of::plants);
   way.leave =
       leave_months(ways_.calendar, here.months, time(group.since), ways_.calendar.now(),
                    *step + 1 == of_taxon->steps.size() ? Leaving::when_ready : Leaving::by_potting);
@@ -306,7 +306,7 @@ void Layout::sowing(const Sowing& sowing) {
 void Layout::sow(const Sowing& sowing, const book::Route& of_taxon, SownMonth month,
                  const std::string& name) {
   const auto& first = of_taxon.steps.front();
-  auto way = along(of_taxon, 0, first.pot, Code(), sowing.cross);
+  auto way = along(of_taxon, 0, first.pot, Code(), sowing.cross, Of::plants_in_tray);
   way.code = sowing.code.value_or(Code());
   way.name = phrase("{}, sown in {}", name, iso_month(month.sown_on));
   way.key = stream_key(fmt::format("sown {} {}", ways_.sowings.back().key, month.sown_on.iso()));

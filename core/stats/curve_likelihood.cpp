@@ -96,9 +96,11 @@ double CurveLikelihood::score(double germinable) const {
   return sum;
 }
 
-/// The score falls from plus infinity at 0, so it has one root below 1 or none.
+/// The score falls from plus infinity at 0, so it has one root below 1 or none. A root that is 1
+/// but for the rounding of its terms is 1.
 double CurveLikelihood::best_germinable() const {
-  if (fixed_ || (counts_.removed == 0 && score(1) >= 0))
+  constexpr double rounding = 1e-12;
+  if (fixed_ || (counts_.removed == 0 && score(1) >= -rounding * germinated_))
     return 1;
   double low = germinated_ / counts_.sown();
   double high = 1;

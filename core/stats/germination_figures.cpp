@@ -48,9 +48,11 @@ Prepared prepared(std::span<const Tray> trays, const TrayGroup& group,
 
 /// All families have as many parameters, so the lowest AIC is the highest likelihood.
 std::optional<CurveFit> best_of(const Prepared& group) {
+  constexpr double even =
+      1e-9; // what a search leaves of two that are equal: the first one is taken
   std::optional<CurveFit> best;
   for (const auto& family : group.families)
-    if (family.fit && (!best || family.fit->log_likelihood > best->log_likelihood))
+    if (family.fit && (!best || family.fit->log_likelihood > best->log_likelihood + even))
       best = family.fit;
   return best;
 }

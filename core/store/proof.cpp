@@ -34,10 +34,11 @@ class Prover {
     for (const auto& fault : engine::integrity_faults(tables_.session(), parts_.part(0, sound)))
       say("the file: " + fault);
     schema_is_whole();
-    chain_holds(parts_.part(sound, linked));
-    if (parts_.stopped())
-      return std::move(proof_);
     try {
+      every_lot_has_one_origin();
+      chain_holds(parts_.part(sound, linked));
+      if (parts_.stopped())
+        return std::move(proof_);
       read();
       every_movement_balances();
       no_account_below_zero();
@@ -72,6 +73,18 @@ class Prover {
       if (!found.contains(wanted))
         say(phrase("the file's own guard or table '{}' is missing or was changed",
                    wanted.substr(0, wanted.find(':'))));
+  }
+
+  /// Asked of the file before anything is read from it: a lot without an origin cannot be read.
+  void every_lot_has_one_origin() {
+    tables_
+        .ask("SELECT id, cone_id IS NULL AS none FROM lot "
+             "WHERE (cone_id IS NULL) = (purchase_id IS NULL) ORDER BY id")
+        .each([&](const Row& row) {
+          const auto lot = phrase("lot {}", row.whole("id"));
+          say(row.whole("none") != 0 ? phrase("{} leads back to no cone and no purchase", lot)
+                                     : phrase("{} leads back to a cone and to a purchase", lot));
+        });
   }
 
   void chain_holds(const Progress& progress) {

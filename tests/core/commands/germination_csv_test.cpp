@@ -35,7 +35,6 @@ TEST(GerminationCsv, PlacesEveryFault) {
   for (const auto& bad : {
            Bad{"A,1,10,7,2,0\nA,1,10,7,3,0\n", 3, "day", "two inspections on day 7"},
            Bad{"A,1,10,7,2,0\nA,1,12,8,3,0\n", 3, "sown", "12 sown here and 10 in line 2"},
-           Bad{"A,1,10,7,2,0\nB,1,10,8,3,0\n", 3, "group", "group 'A' in line 2"},
            Bad{"A,1,10,7,-2,0\n", 2, "germinated", "below zero, and this is -2"},
            Bad{"A,1,10,7,0,-1\n", 2, "removed", "below zero"},
            Bad{"A,1,-10,7,0,0\n", 2, "sown", "below zero"},
@@ -59,6 +58,16 @@ TEST(GerminationCsv, PlacesEveryFault) {
     ASSERT_TRUE(trays.error().where) << trays.error().text();
     EXPECT_EQ(*trays.error().where, (Where{"counts.csv", bad.line, bad.column})) << bad.rows;
   }
+}
+
+TEST(GerminationCsv, TakesATrayOfTheSameNameInAnotherGroupForAnotherTray) {
+  const auto trays =
+      read("group,tray,sown,day,germinated\nA,1,10,7,2\nB,1,12,7,3\nA,1,10,9,1\n").value();
+  ASSERT_EQ(trays.size(), 2U);
+  EXPECT_EQ(trays[0].group, "A");
+  EXPECT_EQ(trays[0].looks.size(), 2U);
+  EXPECT_EQ(trays[1].group, "B");
+  EXPECT_EQ(trays[1].sown, 12);
 }
 
 TEST(GerminationCsv, SaysWhatToDoAboutOtherSeparators) {

@@ -241,6 +241,22 @@ TEST(Forecast, HistoryMovesSurvivalAsFarAsItWeighs) {
   EXPECT_NEAR(means[series(*forecast, Shown::into, "3 L")][2], 70, 1e-9);
 }
 
+TEST(Forecast, PlantsBoughtInTheFirstPotOfTheRouteTakeItsRoom) {
+  // 100 plants of 50 a tray fill two trays of 0.5 × 0.4 m; 5 L at 0.9 kg each on 0.4 m².
+  auto standing = small_plan("2026-01-15");
+  standing.groups = {group(tray_of_50, "2026-01-10", 100)};
+  const auto input = certain_plan(standing);
+  const auto ways = ways_of(input);
+  const auto means = expected(ways, input);
+  const auto at = [&](Shown shown, const std::string& name) {
+    return means[static_cast<std::size_t>(std::ranges::find(ways.series, SeriesName{shown, name}) -
+                                          ways.series.begin())];
+  };
+  EXPECT_DOUBLE_EQ(at(Shown::standing, "tray")[1], 100);
+  EXPECT_DOUBLE_EQ(at(Shown::square_metres, "part shade")[1], 0.4);
+  EXPECT_DOUBLE_EQ(at(Shown::load, "part shade")[1], 2 * 5 * 0.9 / 0.4);
+}
+
 TEST(Forecast, APlaceOfAnotherLightClassIsLeft) {
   auto standing = small_plan("2026-01-15");
   standing.groups = {group(one_litre, "2025-03-01", 100)};

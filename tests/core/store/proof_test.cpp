@@ -67,6 +67,13 @@ TEST_F(ProofTest, FindsSeedsThatLeadBackToNoCone) {
   EXPECT_TRUE(says(proof, "leads back to no cone"));
 }
 
+TEST_F(ProofTest, FindsALotWithNeitherConeNorPurchase) {
+  const auto proof =
+      after("PRAGMA ignore_check_constraints = 1; UPDATE lot SET cone_id = NULL WHERE id = 1");
+  EXPECT_FALSE(proof.holds());
+  EXPECT_TRUE(says(proof, "lot 1 leads back to no cone and no purchase"));
+}
+
 TEST_F(ProofTest, FindsAMovementBetweenCones) {
   const auto proof =
       after("INSERT INTO cone (number, plant_id, note) VALUES (2, 1, '');"
