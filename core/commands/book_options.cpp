@@ -59,12 +59,13 @@ Result<std::optional<Code>> code_given(store::Book& book, const std::optional<st
   return *code;
 }
 
-Answer answer(const work::Done& done) {
+Answer answer(const work::Done& done, const std::vector<std::string>& doubts) {
   Answer given;
   given.json = {{"told", done.told},
                 {"entries", Json::array()},
                 {"made", Json::array()},
-                {"cautions", done.cautions}};
+                {"cautions", done.cautions},
+                {"doubts", doubts}};
   given.table = done.told + "\n";
   for (const auto& id : done.entries)
     given.json["entries"].push_back(id.value);
@@ -76,6 +77,8 @@ Answer answer(const work::Done& done) {
     given.table += fmt::format(
         "Entry {}{}\n", done.entries.front().value,
         done.entries.size() > 1 ? fmt::format(" to {}", done.entries.back().value) : "");
+  for (const auto& doubt : doubts)
+    given.table += doubt + "\n";
   return given;
 }
 

@@ -48,7 +48,7 @@ Result<std::optional<Set>> word_given(const std::string& given) {
   return *read;
 }
 
-/// What a verb did, as an answer.
-Answer answer(const work::Done& done);
+/// What a verb did, as an answer, and what of it may be a slip.
+Answer answer(const work::Done& done, const std::vector<std::string>& doubts = {});
 
 } // namespace coneline::commands

@@ -87,14 +87,15 @@ Option Command::add_read(const std::string& name,
 CONELINE_TARGET(std::string);
 CONELINE_TARGET(int);
 CONELINE_TARGET(std::int64_t);
+CONELINE_TARGET(unsigned);
+CONELINE_TARGET(std::size_t);
 CONELINE_TARGET(double);
 CONELINE_TARGET(std::optional<std::string>);
 CONELINE_TARGET(std::optional<int>);
 CONELINE_TARGET(std::optional<std::int64_t>);
 CONELINE_TARGET(std::optional<double>);
 CONELINE_TARGET(std::vector<std::string>);
-CONELINE_TARGET(std::vector<int>);
-CONELINE_TARGET(std::vector<std::int64_t>);
+CONELINE_TARGET(std::vector<std::size_t>);
 CONELINE_TARGET(std::vector<double>);
 #undef CONELINE_TARGET
 

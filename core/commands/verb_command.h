@@ -4,6 +4,7 @@
 // options.
 
 #include "core/commands/book_options.h"
+#include "core/work/doubts.h"
 
 #include <memory>
 
@@ -26,7 +27,9 @@ void add_verb(CommandLine& line, const std::string& name, const std::string& hel
     auto book = options->book.open(store::Access::write);
     if (!book)
       return refuse(book.error());
-    return options->own.run(*book, *noted).map([](const work::Done& done) { return answer(done); });
+    return options->own.run(*book, *noted).map([&](const work::Done& done) {
+      return answer(done, work::doubts(*book, done, Date::today()));
+    });
   });
   options->book.add_to(command);
   options->noted.add_to(command);

@@ -2,6 +2,7 @@
 #include "session.h"
 
 #include "core/store/copies.h"
+#include "core/work/doubts.h"
 #include "core/work/find_code.h"
 #include "core/work/one_reading.h"
 #include "core/work/reverse.h"
@@ -249,6 +250,8 @@ Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Bo
     return done;
   undo_ = done->entries;
   told_ = text(done->told);
+  for (const auto& doubt : work::doubts(*book_, *done, today_))
+    told_ += u' ' + text(doubt);
   read_anew();
   emit toldChanged();
   return done;
