@@ -98,6 +98,17 @@ std::optional<Expected> seeds_expected(const ConeCourse& course,
   return Expected{std::floor(range->low), std::ceil(range->high), told(seeds.size())};
 }
 
+/// A cone that came into the book with a pass that was reversed, as when the plant was named in
+/// place of its cone: nothing of it is left.
+bool taken_back(store::Reading& reading, const ConeCourse& course) {
+  const auto& line = course.line;
+  if (!line.passes.empty() || !course.looks.empty() || line.harvested_on)
+    return false;
+  const auto entries = reading.entries_of(line.cone.id);
+  return !entries.empty() && entries.front().verb == book::Verb::pollinate &&
+         line.cone.first_seen == entries.front().date;
+}
+
 } // namespace
 
 std::vector<ConeCourse> cone_courses(store::Reading& reading, const book::Registers& registers) {
@@ -116,6 +127,8 @@ std::vector<ConeCourse> cone_courses(OneReading& once) {
   for (const auto& entry : once.standing(book::Verb::check_scales))
     if (entry.cone)
       add_look(courses[at.at(*entry.cone)], entry);
+  std::erase_if(courses,
+                [&](const ConeCourse& course) { return taken_back(once.reading(), course); });
   auto months = ripened(courses, registers);
   std::map<book::PlantId, std::vector<const ConeCourse*>> of_plant;
   for (const auto& course : courses)

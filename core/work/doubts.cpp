@@ -2,6 +2,7 @@
 #include "core/work/doubts.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cone_course.h"
 
 #include <algorithm>
 #include <tuple>
@@ -55,6 +56,30 @@ bool says_the_same(const book::Entry& one, const book::Entry& other) {
                                          : one.movements == other.movements;
 }
 
+/// The plant was named, as for a new cone, while one of its cones is being pollinated.
+std::optional<std::string> cone_meant_instead(store::Reading& reading, const book::Entry& entry,
+                                              const Done& done) {
+  constexpr int days_of_one_cone = 30;
+  if (entry.verb != book::Verb::pollinate || !entry.cone)
+    return std::nullopt;
+  const auto registers = reading.registers();
+  const auto& fresh = book::row_of(registers.cones, *entry.cone);
+  if (std::ranges::find(done.made, fresh.code) == done.made.end())
+    return std::nullopt;
+  for (const auto& course : cone_courses(reading, registers)) {
+    const auto& line = course.line;
+    if (line.cone.plant != fresh.plant || line.cone.id == fresh.id || line.passes.empty() ||
+        line.harvested_on)
+      continue;
+    const auto days = days_between(line.passes.back(), entry.date);
+    if (days >= 0 && days <= days_of_one_cone)
+      return phrase("{} of the same plant was pollinated {} days before. If that is the cone, "
+                    "reverse entry {} and give its code.",
+                    line.cone.code.text(), days, entry.id.value);
+  }
+  return std::nullopt;
+}
+
 } // namespace
 
 std::vector<std::string> doubts(store::Book& book, const Done& done, Date today) {
@@ -70,6 +95,8 @@ std::vector<std::string> doubts(store::Book& book, const Done& done, Date today)
       if (!entry->reverses && today.plus_days(1) < entry->date)
         told.push_back(phrase("{} is {} days from now. If that is not the day, reverse entry {}.",
                               entry->date.said(), days_between(today, entry->date), id.value));
+      if (auto told_of_cone = cone_meant_instead(reading, *entry, done))
+        told.push_back(*std::move(told_of_cone));
       const auto earlier = before(reading, *entry);
       const auto same = std::ranges::find_if(earlier, [&](const book::Entry& other) {
         return other.id < id && says_the_same(other, *entry) && !reading.reversed_by(other.id);

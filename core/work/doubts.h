@@ -8,7 +8,8 @@
 namespace coneline::work {
 
 /// One line each, in the reader's language: a day to come (from the day after tomorrow on, for a
-/// clock may be set to another zone), and an entry of the same day that stands and says the same.
+/// clock may be set to another zone), an entry of the same day that stands and says the same, and a
+/// new cone of a plant one of whose cones is being pollinated.
 std::vector<std::string> doubts(store::Book& book, const Done& done, Date today);
 
 } // namespace coneline::work

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/cone_course.h"
 #include "core/work/doubts.h"
+#include "core/work/pollinate.h"
 #include "tests/core/work/small_nursery.h"
 
 namespace coneline::work {
@@ -46,6 +48,32 @@ TEST_F(Doubts, AreTwoLooksOfOneDayUntilOneIsReversed) {
   nursery.reverse(first);
   EXPECT_TRUE(of(second).empty());
   EXPECT_TRUE(of(last()).empty());
+}
+
+TEST_F(Doubts, AreOfASecondConeWhileTheFirstIsPollinated) {
+  const auto plant = nursery.plant("Tall Piet", book::Sex::female);
+  const auto code =
+      nursery.ask([&](store::Reading& reading) { return reading.registers().plant(plant).code; });
+  const auto pass = [&](std::string_view on) {
+    return pollinate(nursery.book(), {code, book::PollinationMethod::dry, {{}}, {day(on), "", ""}})
+        .value();
+  };
+  const auto told = [&](const Done& done) {
+    return doubts(nursery.book(), done, day("2027-01-01"));
+  };
+  EXPECT_TRUE(told(pass("2025-05-01")).empty());
+  const auto second = pass("2025-05-03");
+  ASSERT_EQ(told(second).size(), 1U);
+  EXPECT_NE(told(second)[0].find("pollinated 2 days before"), std::string::npos) << told(second)[0];
+  const auto cones = [&] {
+    return nursery
+        .ask([](store::Reading& reading) { return cone_courses(reading, reading.registers()); })
+        .size();
+  };
+  EXPECT_EQ(cones(), 3U);
+  nursery.reverse(second.entries.front());
+  EXPECT_EQ(cones(), 2U) << "a cone that came with the pass alone goes with it";
+  EXPECT_TRUE(told(pass("2026-05-03")).empty()) << "a year later it is another cone";
 }
 
 TEST_F(Doubts, AreOfADayToCome) {
