@@ -108,7 +108,7 @@ void add(std::vector<CoverageRow>& rows, const SimulatedCross& cross) {
 
 std::vector<CoverageRow> germination_coverage(const CoverageWanted& wanted,
                                               const std::function<bool(int)>& drawn) {
-  Draw draw(wanted.seed);
+  Chance draw(wanted.seed);
   std::vector<CoverageRow> rows;
   for (int cross = 0; cross < wanted.crosses && drawn(cross); ++cross)
     add(rows, simulated_cross(draw));

@@ -12,19 +12,19 @@
 
 namespace coneline::stats {
 
-double Draw::even() {
+double Chance::even() {
   return boost::random::uniform_01<double>()(source_);
 }
 
-int Draw::whole(int low, int high) {
+int Chance::whole(int low, int high) {
   return boost::random::uniform_int_distribution<int>(low, high)(source_);
 }
 
-int Draw::binomial(int trials, double share) {
+int Chance::binomial(int trials, double share) {
   return boost::random::binomial_distribution<int>(trials, share)(source_);
 }
 
-double Draw::share(double mean, double rho) {
+double Chance::share(double mean, double rho) {
   if (rho <= 0)
     return mean;
   const double total = (1 - rho) / rho;
@@ -41,7 +41,7 @@ std::int64_t SimulatedCross::sown() const {
 namespace {
 
 /// Looks at uneven distances until `stop`, each tray its own.
-Tray simulated_tray(Draw& draw, int seeds, double share, const Curve& curve, double stop,
+Tray simulated_tray(Chance& draw, int seeds, double share, const Curve& curve, double stop,
                     std::int64_t& more) {
   Tray tray{"cross", {}, seeds, {}};
   const double usual = stop / draw.whole(3, 27);
@@ -62,7 +62,7 @@ Tray simulated_tray(Draw& draw, int seeds, double share, const Curve& curve, dou
   return tray;
 }
 
-double stopping_day(Draw& draw, const Curve& curve) {
+double stopping_day(Chance& draw, const Curve& curve) {
   if (draw.happens(0.5))
     return curve.day_of_progress(0.99) * draw.between(0.15, 1.2);
   return curve.day_of_progress(std::clamp(draw.even() * 1.05, 0.02, 0.995)) *
@@ -71,7 +71,7 @@ double stopping_day(Draw& draw, const Curve& curve) {
 
 } // namespace
 
-SimulatedCross simulated_cross(Draw& draw) {
+SimulatedCross simulated_cross(Chance& draw) {
   SimulatedCross cross;
   cross.family = all_families[static_cast<std::size_t>(draw.whole(0, 2))];
   cross.germinable = draw.between(0.05, 0.98);

@@ -14,9 +14,9 @@
 namespace coneline::stats {
 
 /// A stream of chance.
-class Draw {
+class Chance {
  public:
-  explicit Draw(std::uint32_t seed) : source_(seed) {}
+  explicit Chance(std::uint32_t seed) : source_(seed) {}
 
   double even(); ///< 0 to 1
   double between(double low, double high) { return low + (high - low) * even(); }
@@ -46,6 +46,6 @@ struct SimulatedCross {
 /// looked at at uneven distances. Half of them are given up when some share of the curve is done,
 /// any share being as likely as another, a third of these half as late again; the other half on any
 /// day between the first seedlings and well after the last.
-SimulatedCross simulated_cross(Draw& draw);
+SimulatedCross simulated_cross(Chance& draw);
 
 } // namespace coneline::stats

@@ -40,7 +40,7 @@ std::pair<double, double> drawn(const CrossSprouting& cross,
 
 // stats::coming sums the same by beta-binomials in closed form, without drawing a tray's share.
 TEST(PosteriorSprouting, BringsWhatIsStillToComeOfTheCross) {
-  stats::Draw draw(4);
+  stats::Chance draw(4);
   for (int number = 0; number < 12; ++number) {
     const auto cross = stats::simulated_cross(draw);
     const auto posterior = stats::germination_posterior(

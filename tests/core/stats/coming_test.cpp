@@ -146,7 +146,7 @@ class Seasons {
     made.soon += day <= tray.last_day() + 30 ? 1 : 0;
   }
 
-  Draw draw_;
+  Chance draw_;
   boost::random::mt19937 normal_source_;
 };
 

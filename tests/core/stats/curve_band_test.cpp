@@ -54,7 +54,7 @@ TEST(CurveBand, SpreadBetweenTraysWidensIt) {
 // range holds the true share about 95 times in 100. The spread is known here; an estimated one
 // makes the range of few trays narrower.
 TEST(CurveBand, HoldsTheTruthAsOftenAsItSays) {
-  Draw draw(20261125);
+  Chance draw(20261125);
   const Curve truth{Family::log_logistic, 0.7, 4, 60};
   int held = 0;
   int fitted = 0;

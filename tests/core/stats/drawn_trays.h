@@ -6,7 +6,7 @@
 
 namespace coneline::stats {
 
-inline std::vector<Outcome> drawn_outcomes(Draw& draw, int trays, int seeds, double mean,
+inline std::vector<Outcome> drawn_outcomes(Chance& draw, int trays, int seeds, double mean,
                                            double rho) {
   std::vector<Outcome> outcomes;
   for (int i = 0; i < trays; ++i)

@@ -52,7 +52,7 @@ TEST(FloatRecord, OneSeasonSaysLessThanTheSameSeedInMany) {
 // Taxa drawn at random as the prior has it: 90 % ranges hold the truth 90 times in 100, within
 // three standard errors of 300 taxa (0.9 +- 0.052) and a little for the steps.
 TEST(FloatRecord, RangesHoldTheTruthAsOftenAsTheySay) {
-  Draw draw(31);
+  Chance draw(31);
   int held = 0;
   constexpr int taxa = 300;
   for (int taxon = 0; taxon < taxa; ++taxon) {

@@ -86,7 +86,7 @@ TEST(GerminationCompare, OneCurveForASampleAndItself) {
 
 // The search between two curves ends where the search from nothing does.
 TEST(GerminationCompare, OneCurveIsTheBestCurveOfAll) {
-  Draw draw(5);
+  Chance draw(5);
   for (int i = 0; i < 150; ++i) {
     const auto a = simulated_cross(draw).trays;
     const auto b = simulated_cross(draw).trays;
@@ -106,7 +106,7 @@ TEST(GerminationCompare, OneCurveIsTheBestCurveOfAll) {
 
 // Drawn groups of equal share, four trays of 50, rho from 0 to .1: one in twenty differ at p < .05.
 TEST(GerminationCompare, FindsNoMoreThanChanceWhereNothingDiffers) {
-  Draw draw(20260309);
+  Chance draw(20260309);
   int found = 0;
   int held = 0;
   constexpr int pairs = 800;

@@ -54,7 +54,7 @@ TEST(GerminationFigures, RefusesAConfidenceThatIsNone) {
 
 // Whatever is drawn, every figure is within its bounds.
 TEST(GerminationFigures, StayWithinTheirBounds) {
-  Draw draw(11);
+  Chance draw(11);
   for (int i = 0; i < 60; ++i) {
     const auto cross = simulated_cross(draw);
     const auto figures = germination_figures(cross.trays, {}).value();

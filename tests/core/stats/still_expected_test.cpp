@@ -64,7 +64,7 @@ TEST(StillExpected, TheSpreadBetweenTraysShowsBitByBit) {
 }
 
 TEST(StillExpected, TheSameCountsAlwaysGiveTheSameAnswer) {
-  Draw draw(7);
+  Chance draw(7);
   const auto cross = simulated_cross(draw);
   auto turned = cross.trays;
   std::ranges::reverse(turned);
@@ -74,7 +74,7 @@ TEST(StillExpected, TheSameCountsAlwaysGiveTheSameAnswer) {
 }
 
 TEST(StillExpected, MoreConfidenceIsAWiderRange) {
-  Draw draw(8);
+  Chance draw(8);
   for (int i = 0; i < 20; ++i) {
     const auto cross = simulated_cross(draw);
     const auto narrow = expected(cross.trays, 0.5);

@@ -37,7 +37,7 @@ Why asked(std::vector<ExplainedTray> trays, double confidence = 0.95) {
 }
 
 /// Judged filled against empty makes 0.3 of a difference, each month 0.02; cones differ.
-std::vector<ExplainedTray> drawn(stats::Draw& draw) {
+std::vector<ExplainedTray> drawn(stats::Chance& draw) {
   std::vector<ExplainedTray> trays;
   for (int cone = 1; cone <= 24; ++cone) {
     const double months = draw.between(0, 12);
@@ -52,7 +52,7 @@ std::vector<ExplainedTray> drawn(stats::Draw& draw) {
 }
 
 TEST(Why, FindsTheDifferencesThatWereDrawn) {
-  stats::Draw draw(3);
+  stats::Chance draw(3);
   int judged_held = 0;
   int months_held = 0;
   constexpr int times = 40;
