@@ -38,7 +38,8 @@ struct Due {
   int walk = 0;           ///< the place's turn when walking through; lots without a place come last
   std::string key{};      ///< the same for as long as it is the same piece of work:
                           ///< "inspect T171X 3" is the look after three looks
-  std::string missed{};   ///< what is past: "missed: the range ended on 2026-03-16"; else empty
+  std::string missed{};   ///< what is past: "late since 2026-03-16" of what is still to be done,
+                          ///< "missed: ..." of what is over; else empty
   int times_put_off = 0;
   bool done_at_once = false; ///< nothing more to be said: the list makes the entry
 };
@@ -50,6 +51,7 @@ struct DueHabits {
   int days_of_passes = 14; ///< no further pass is asked for after so long
   int days_between_looks = 14;
   int days_until_cleaned = 3;
+  int days_until_put_by = 14;       ///< clean or judged seed lies no longer without a word
   int days_between_tight_looks = 7; ///< at the scales of a cone that is not loose yet
   int days_of_tight_looks = 120;
   int days_between_ripe_looks = 7; ///< from the early end of ripeness
