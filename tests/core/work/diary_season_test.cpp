@@ -133,8 +133,7 @@ TEST_F(Diary, ASeasonFromTheFirstLookToTheHarvest) {
   ASSERT_TRUE(next);
   EXPECT_EQ(next->to, day("2026-05-25"));
   EXPECT_TRUE(next->missed.empty());
-  EXPECT_EQ(find("2026-05-26", cone, DueKind::pollinate)->missed,
-            "missed: the time for it ended on 2026-05-25");
+  EXPECT_EQ(find("2026-05-26", cone, DueKind::pollinate)->missed, "late since 2026-05-25");
   EXPECT_NEAR(*pollen(lot).left, 2.0, 1e-12);
   ASSERT_TRUE(look(cone, Scales::closed, "2026-05-25"));
   EXPECT_FALSE(find("2026-05-26", cone, DueKind::pollinate));
@@ -297,7 +296,8 @@ TEST_F(Diary, PlantsInTheGroundMoveAfterWinterOnTheirHemisphere) {
                              on("2026-06-01")}));
   EXPECT_FALSE(find("2026-08-31", first.father, DueKind::move_plant));
   EXPECT_TRUE(find("2026-09-01", first.father, DueKind::move_plant));
-  EXPECT_FALSE(find("2026-11-01", first.father, DueKind::move_plant)->missed.empty());
+  EXPECT_EQ(find("2026-11-01", first.father, DueKind::move_plant)->missed,
+            "missed: the time for it ended on 2026-10-31");
   ASSERT_TRUE(do_due(book, now->key, on("2026-09-02")));
   EXPECT_FALSE(find("2026-09-03", first.father, DueKind::move_plant));
 }
