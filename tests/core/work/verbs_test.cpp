@@ -329,6 +329,36 @@ TEST_F(Verbs, ATrayStandsInTwoPlacesOverTime) {
       "there is no tray");
 }
 
+TEST_F(Verbs, AMoveIsOfALotThatIsThereAndTellsWhereItStandsNow) {
+  const auto tray = sown(30);
+  const auto house = Code::of(Kind::place, 17, 1).value();
+  const auto move = [&](const Code& lot, const Code& to, std::string_view on) {
+    return relocate(book, {{lot}, to, {day(on), "", ""}});
+  };
+  const auto entries = store::prove(book).value().entries;
+  refused(move(tray, house, "2026-02-01"), "began on 2026-02-10, 9 days after 2026-02-01");
+  EXPECT_EQ(store::prove(book).value().entries, entries);
+  EXPECT_EQ(move(tray, house, "2026-06-01")->told, tray.text() + " now on House");
+  EXPECT_EQ(move(tray, first.bench, "2026-05-01")->told,
+            tray.text() + " on Bench from 2026-05-01; a later move has it on House now");
+  ASSERT_TRUE(
+      leave(book, {tray, WayOut::dead, State::sown, n(30), "", {}, {day("2026-07-01"), "", ""}}));
+  refused(move(tray, first.bench, "2026-07-02"), "has ended");
+  EXPECT_TRUE(move(tray, house, "2026-06-20")) << "it still stood there then";
+  // What is found in it all the same is counted; in what never was, nothing is.
+  EXPECT_TRUE(recount(book, {tray, State::sown, n(2), {day("2026-07-03"), "", ""}}));
+  const auto wrong = sow(
+      book,
+      {first.batch, State::unsorted, n(20), 1, "seed tray", {}, {}, {day("2026-02-10"), "", ""}});
+  refused(recount(book, {wrong->made.front(), State::sown, n(2), {day("2026-02-09"), "", ""}}),
+          "began on 2026-02-10, 1 day after 2026-02-09");
+  ASSERT_TRUE(reverse(book, {wrong->entries.front(), "", ""}));
+  refused(recount(book, {wrong->made.front(), State::sown, n(2), {day("2026-03-01"), "", ""}}),
+          "taken back");
+  refused(move(wrong->made.front(), house, "2026-03-01"), "taken back");
+  proven();
+}
+
 TEST_F(Verbs, WaysOutAskWhichOfSeveralStates) {
   const auto tray = sown(30);
   ASSERT_TRUE(inspect(book, {tray, n(5), n(2), n(0), {day("2026-04-01"), "", ""}}));
