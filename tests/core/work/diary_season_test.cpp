@@ -188,6 +188,30 @@ TEST_F(Diary, PollenBeforeItWasCollectedOrAfterItRanOut) {
   EXPECT_TRUE(pass(cone, first.pollen, "2026-05-18", 0.1));
 }
 
+TEST_F(Diary, ACollectionIsTakenBackOnlyWhereItsPollenWasNotUsed) {
+  const auto collected =
+      collect_pollen(book, {first.father, 2.0, "refrigerator", on("2026-05-01")}).value();
+  const auto lot = collected.made.at(0);
+  const auto more = collect_pollen(book, {lot, 1.0, "", on("2026-05-03")}).value().entries.at(0);
+  const auto take_back = [&](book::EntryId entry) { return reverse(book, {entry, "", ""}); };
+  refused(take_back(collected.entries.at(0)), "more pollen came into");
+  const auto cone = new_cone("2026-05-01");
+  const auto used = pass(cone, lot, "2026-05-10", 2.5);
+  ASSERT_TRUE(used);
+  refused(take_back(more), "has 0.5 ml too little on 2026-05-10");
+  ASSERT_TRUE(take_back(used->entries.at(0)));
+  const auto half = pass(cone, lot, "2026-05-10", 2.0);
+  ASSERT_TRUE(half);
+  const auto unmeasured = pass(cone, lot, "2026-05-12", std::nullopt);
+  ASSERT_TRUE(unmeasured);
+  refused(take_back(more), "nothing of " + lot.text() + " is left on 2026-05-12");
+  ASSERT_TRUE(take_back(unmeasured->entries.at(0)));
+  ASSERT_TRUE(take_back(more));
+  refused(take_back(collected.entries.at(0)), "was used on 2026-05-10");
+  ASSERT_TRUE(take_back(half->entries.at(0)));
+  ASSERT_TRUE(take_back(collected.entries.at(0)));
+}
+
 TEST_F(Diary, AFemaleGivesNoPollenAndAClosedConeTakesNone) {
   refused(collect_pollen(book, {first.mother, 1.0, "", on("2026-05-01")}), "female");
   refused(watch_male_cone(book, {first.mother, MaleCone::shedding, on("2026-05-01")}), "female");
