@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // What is due for the whole nursery: scales to check, passes, cones that may be ripe, pollen to
-// collect or to use first, seed to clean or whose after-ripening may be over, trays not looked at
-// for a while, seedlings ready for a pot, pots to move on, plants to move, labels to print again,
-// mix to have ready. Each kind has a file of its own in due/.
+// collect or to use first, seed to clean, to put by or whose after-ripening may be over, trays not
+// looked at for a while, seedlings ready for a pot, pots to move on, plants to move, labels to
+// print again, mix to have ready. Each kind has a file of its own in due/.
 
 #include "core/base/code.h"
 #include "core/base/date.h"
@@ -27,6 +27,7 @@ enum class DueKind {
   move_plant,
   print_label,
   have_mix_ready,
+  store,
 };
 
 struct Due {
@@ -119,7 +120,7 @@ namespace coneline::book {
 template <>
 struct Words<work::DueKind> {
   static constexpr std::string_view what = "kind of work";
-  static constexpr std::array<std::pair<work::DueKind, std::string_view>, 14> all{
+  static constexpr std::array<std::pair<work::DueKind, std::string_view>, 15> all{
       {{work::DueKind::pollinate, "pollinate"},
        {work::DueKind::harvest, "harvest"},
        {work::DueKind::clean, "clean"},
@@ -133,6 +134,7 @@ struct Words<work::DueKind> {
        {work::DueKind::test_pollen, "test pollen"},
        {work::DueKind::move_plant, "move plant"},
        {work::DueKind::print_label, "print label"},
-       {work::DueKind::have_mix_ready, "have mix ready"}}};
+       {work::DueKind::have_mix_ready, "have mix ready"},
+       {work::DueKind::store, "store"}}};
 };
 } // namespace coneline::book

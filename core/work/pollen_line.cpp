@@ -174,15 +174,12 @@ bool is_first(const PollenStep& step, const book::PollenLot& lot) {
   return collects(step) && !step.millilitres && step.date == lot.collected;
 }
 
-/// Without its first collection a lot never was.
-Result<void> nothing_rests_on(const book::PollenLot& lot, const std::vector<PollenStep>& steps) {
+/// Without its first collection a lot is gone, with what was added to it.
+Result<void> was_not_used(const book::PollenLot& lot, const std::vector<PollenStep>& steps) {
   for (const auto& step : steps)
-    if (step.verb != book::Verb::test_pollen && !is_first(step, lot))
-      return refuse(
-          fault(collects(step)
-                    ? phrase("more pollen came into {} on {}", lot.code.text(), step.date.said())
-                    : phrase("pollen of {} was used on {}", lot.code.text(), step.date.said()),
-                "Reverse that entry first."));
+    if (step.verb == book::Verb::pollinate || step.verb == book::Verb::discard_pollen)
+      return refuse(fault(phrase("pollen of {} was used on {}", lot.code.text(), step.date.said()),
+                          "Reverse that entry first."));
   return {};
 }
 
@@ -229,7 +226,7 @@ Result<void> collection_is_not_needed(store::Reading& reading, const book::Regis
     return collects(step) && step.date == collection.date && step.millilitres == note.millilitres;
   });
   if (own != steps.end() && is_first(*own, lot))
-    return nothing_rests_on(lot, steps);
+    return was_not_used(lot, steps);
   if (own != steps.end())
     steps.erase(own);
   const bool measured = lot.millilitres || std::ranges::any_of(steps, [](const PollenStep& step) {

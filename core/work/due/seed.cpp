@@ -85,7 +85,7 @@ void waiting(const DueGround& ground, DueList& list, const LotLine& line) {
     return;
   const auto since = cleaned && used ? std::max(*cleaned, *used) : cleaned ? *cleaned : *used;
   const auto origin = origin_said(line.origin.name);
-  list.add({DueKind::sow, line.lot.code, 0, since.plus_days(ground.habits.days_until_put_by),
+  list.add({DueKind::store, line.lot.code, 0, since.plus_days(ground.habits.days_until_put_by),
             std::nullopt,
             filled > 0
                 ? phrase_n(seeds, "{} judged filled of {} waits: sow it or put it by",

@@ -108,7 +108,7 @@ TEST_F(DueTest, SoakingSeedIsDueUntilItIsTakenOut) {
   ASSERT_TRUE(first);
   EXPECT_EQ(first->to, day("2026-01-07"));
   EXPECT_NE(first->told.find("are soaking"), std::string::npos) << first->told;
-  EXPECT_FALSE(find(DueKind::sow, batch, "2026-03-01")) << "it is still in the water";
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-03-01")) << "it is still in the water";
   const auto late = find(DueKind::water, batch, "2026-03-01");
   ASSERT_TRUE(late) << "seed is forgotten in the water";
   EXPECT_EQ(late->missed, "late since 2026-01-07");
@@ -141,30 +141,31 @@ TEST_F(DueTest, SeedThatWasJudgedSownOrPutByNoLongerSoaks) {
   store.detail = book::Keeping{"refrigerator", 5.0, {}, {}};
   nursery_.enter(store);
   EXPECT_FALSE(soaks());
-  EXPECT_FALSE(find(DueKind::sow, batch, "2027-01-09")) << "put by, with no day to look at it";
+  EXPECT_FALSE(find(DueKind::store, batch, "2027-01-09")) << "put by, with no day to look at it";
+  EXPECT_FALSE(find(DueKind::sow, batch, "2027-01-09"));
 }
 
 /// Of 50 unsorted seeds 30 are judged filled, and a part of them is sown.
 TEST_F(DueTest, SeedThatIsNeitherPutByNorSownWaits) {
   const Code batch = code(batch_);
   soak("2026-01-04", 0);
-  EXPECT_FALSE(find(DueKind::sow, batch, "2026-01-17"));
-  const auto clean = find(DueKind::sow, batch, "2026-01-18");
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-01-17"));
+  const auto clean = find(DueKind::store, batch, "2026-01-18");
   ASSERT_TRUE(clean);
   EXPECT_EQ(clean->told.substr(0, 19), "50 clean seeds of G") << clean->told;
   judged("2026-01-10", 30);
   const auto tray = nursery_.lot(Kind::tray, cone_);
   nursery_.enter(book::Verb::sow, "2026-01-20", tray,
                  {{batch_, book::State::judged_filled, tray, book::State::sown, 22}});
-  EXPECT_FALSE(find(DueKind::sow, batch, "2026-02-02"));
-  const auto left = find(DueKind::sow, batch, "2026-02-03");
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-02-02"));
+  const auto left = find(DueKind::store, batch, "2026-02-03");
   ASSERT_TRUE(left);
   EXPECT_EQ(left->told.substr(0, 18), "8 judged filled of") << left->told;
-  EXPECT_EQ(find(DueKind::sow, batch, "2026-02-11")->missed, "late: 8 days");
+  EXPECT_EQ(find(DueKind::store, batch, "2026-02-11")->missed, "late: 8 days");
   nursery_.enter(book::Verb::sow, "2026-02-12", tray,
                  {{batch_, book::State::judged_filled, tray, book::State::sown, 8},
                   {batch_, book::State::unsorted, tray, book::State::sown, 20}});
-  EXPECT_FALSE(find(DueKind::sow, batch, "2026-04-01"));
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-04-01"));
 }
 
 TEST_F(DueTest, OneSeedlingIsToldAsOne) {
