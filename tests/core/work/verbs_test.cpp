@@ -259,6 +259,60 @@ TEST_F(Verbs, AGroupTakesOneConeOneJudgementOnePot) {
       "judged");
   refused(pot_up(book, {tray, {}, n(1), "10 L", {}, into, {}, {day("2026-05-02"), "", ""}}),
           "not in '10 L'");
+  refused(
+      pot_up(book, {tray, {}, n(1), "1 L deep", "gritty", into, {}, {day("2026-05-02"), "", ""}}),
+      into.text() + " has no mix in the book, and these come into 'gritty'");
+}
+
+TEST_F(Verbs, AGroupTakesOneMixAndOneTest) {
+  const auto judged = [&](book::SeedTest test, std::string_view on) {
+    EXPECT_TRUE(sort(book, {first.batch, State::unsorted, test, n(20), n(0), {day(on), "", ""}}));
+    const auto tray =
+        sow(book, {first.batch, {}, n(20), 1, "seed tray", {}, {}, {day(on), "", ""}})->made.at(0);
+    EXPECT_TRUE(inspect(book, {tray, n(9), n(0), n(0), {day("2026-04-01"), "", ""}}));
+    return tray;
+  };
+  const auto floated = judged(book::SeedTest::floating, "2026-02-11");
+  const auto x_rayed = judged(book::SeedTest::xray, "2026-02-12");
+  const auto pot = [&](const Code& tray, std::string mix, std::optional<Code> into) {
+    return pot_up(book, {tray, {}, n(2), "1 L deep", mix, into, {}, {day("2026-05-01"), "", ""}});
+  };
+  ASSERT_TRUE(book.write([](store::Writing& writing) {
+    return writing.put(book::Mix{{}, "fine", 0.1, 0.0, "test", {{"sand", 1}}});
+  }));
+  const auto group = pot(floated, "gritty", {})->made.at(0);
+  refused(pot(floated, "fine", group), group.text() + " is in 'gritty', not in 'fine'");
+  refused(pot(x_rayed, "gritty", group), group.text() + " holds seed judged by float");
+  EXPECT_TRUE(pot(floated, "gritty", group));
+}
+
+TEST_F(Verbs, PottedPlantsStandWhereTheirSourceStoodUnlessToldOtherwise) {
+  const auto tray = sown(30);
+  const auto house = Code::of(Kind::place, 17, 1).value();
+  ASSERT_TRUE(inspect(book, {tray, n(9), n(0), n(0), {day("2026-04-01"), "", ""}}));
+  ASSERT_TRUE(relocate(book, {{tray}, house, {day("2026-08-01"), "", ""}}));
+  const auto potted = [&](const Code& from, std::optional<Code> into, std::optional<Code> place,
+                          std::string_view on) {
+    const auto* pot = from.kind() == Kind::tray ? "1 L deep" : "10 L";
+    return pot_up(book, {from, {}, n(2), pot, {}, into, place, {day(on), "", ""}});
+  };
+  const auto stands = [&](const Code& lot) {
+    return book
+        .read([&](store::Reading& reading) {
+          return reading.registers().place(reading.places().at(reading.lot(lot).value().id)).name;
+        })
+        .value();
+  };
+  const auto group = potted(tray, {}, {}, "2026-06-01")->made.at(0);
+  EXPECT_EQ(stands(group), "Bench") << "where the tray stood then";
+  ASSERT_TRUE(potted(tray, group, {}, "2026-09-01"));
+  EXPECT_EQ(stands(group), "Bench") << "a group is not moved by what is added";
+  EXPECT_EQ(stands(potted(group, {}, {}, "2026-09-02")->made.at(0)), "Bench");
+  EXPECT_EQ(stands(potted(tray, {}, house, "2026-09-03")->made.at(0)), "House");
+  ASSERT_TRUE(potted(group, {}, {}, "2026-09-04"));
+  refused(potted(group, {}, {}, "2026-09-05"), "has ended, nothing is left in this pot group");
+  refused(pot_up(book, {group, {}, {}, "10 L", {}, {}, {}, {day("2026-09-05"), "", ""}}),
+          "has ended, nothing is left in this pot group");
 }
 
 TEST_F(Verbs, OpenRefusesImpossibleCounts) {
