@@ -227,9 +227,7 @@ struct WaterOptions {
     auto code = code_given(book, batch);
     if (!code)
       return refuse(code.error());
-    if (noted.note.empty())
-      noted.note = "water changed";
-    return work::clean(book, {*code, 0, Count{}, std::move(noted)});
+    return work::change_water(book, {*code, std::move(noted)});
   }
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "entry_words.h"
 
+#include "core/work/clean.h"
 #include "core/work/tell.h"
 #include "wording.h"
 
@@ -175,7 +176,7 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
 }
 
 QString note_shown(const std::string& note) {
-  return note == water_changed ? phrased("water changed") : text(note);
+  return note == work::water_changed ? phrased("water changed") : text(note);
 }
 
 } // namespace coneline::window

@@ -186,13 +186,55 @@ TEST_F(Verbs, TheWholeLine) {
   proven();
 }
 
+TEST_F(Verbs, SowingTellsWhenItTookUnsortedSeedAndKnowsTheTestOfItsDay) {
+  const auto sown_on = [&](std::string_view on, std::optional<State> from = {}) {
+    return sow(book, {first.batch, from, n(20), 1, "seed tray", {}, {}, {day(on), "", ""}});
+  };
+  const std::string taken = "none was judged filled, so unsorted seed was taken";
+  EXPECT_NE(sown_on("2026-02-02")->told.find(taken), std::string::npos);
+  EXPECT_EQ(sown_on("2026-02-02", State::unsorted)->told.find(taken), std::string::npos);
+  const auto sorted = [&](book::SeedTest test, std::string_view on) {
+    ASSERT_TRUE(sort(book, {first.batch, State::unsorted, test, n(30), n(0), {day(on), "", ""}}));
+  };
+  sorted(book::SeedTest::floating, "2026-02-10");
+  sorted(book::SeedTest::xray, "2026-03-10");
+  const auto judged_by = [&](const Result<Done>& done) {
+    return book
+        .read([&](store::Reading& reading) {
+          return reading.lot(done->made.at(0)).value().judged_by;
+        })
+        .value();
+  };
+  const auto early = sown_on("2026-02-20");
+  EXPECT_EQ(early->told.find(taken), std::string::npos) << early->told;
+  EXPECT_EQ(judged_by(early), book::SeedTest::floating) << "the other test was later";
+  EXPECT_EQ(judged_by(sown_on("2026-03-11")), book::SeedTest::xray);
+  proven();
+}
+
+TEST_F(Verbs, ChangedWaterIsToldAsThat) {
+  ASSERT_TRUE(clean(book, {first.batch, 3, n(0), {day("2026-02-03"), "", ""}}));
+  const auto done = change_water(book, {first.batch, {day("2026-02-04"), "", ""}});
+  ASSERT_TRUE(done) << done.error().text();
+  EXPECT_EQ(done->told, "water of " + first.batch.text() + " changed");
+  for (const auto& caution : done->cautions)
+    EXPECT_EQ(caution.find("drill"), std::string::npos) << caution;
+  const auto note = book.read([&](store::Reading& reading) {
+                          return reading.entry(done->entries.at(0)).value().note;
+                        })
+                        .value();
+  EXPECT_EQ(note, water_changed);
+  refused(change_water(book, {first.bench, {day("2026-02-04"), "", ""}}), "not a batch");
+}
+
 TEST_F(Verbs, SowRefusesWhatIsNotThere) {
   const auto attempt = [&](std::int64_t seeds, int trays, std::string pot, std::string_view on) {
     return sow(
         book,
         {first.batch, State::unsorted, n(seeds), trays, std::move(pot), {}, {}, {day(on), "", ""}});
   };
-  refused(attempt(10, 1, "seed tray", "2026-01-31"), "has 0 'unsorted' on 2026-01-31");
+  refused(attempt(160, 4, "seed tray", "2026-01-31"),
+          "has 0 'unsorted' on 2026-01-31, and 160 are asked for: 160 too many");
   refused(attempt(501, 20, "seed tray", "2026-02-10"), "too many");
   refused(attempt(41, 1, "seed tray", "2026-02-10"), "1 too many");
   refused(attempt(10, 1, "bath tub", "2026-02-10"), "seed tray");
