@@ -124,7 +124,8 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
   case book::Verb::pollinate:
     return pollinated(registers, entry);
   case book::Verb::harvest:
-    return phrased_n(all, "{} seed harvested", "{} seeds harvested");
+    return all == 0 ? phrased("came off, no seed")
+                    : phrased_n(all, "{} seed harvested", "{} seeds harvested");
   case book::Verb::buy_in:
     return phrased_n(all, "{} bought in", "{} bought in");
   case book::Verb::clean:

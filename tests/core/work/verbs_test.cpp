@@ -110,6 +110,56 @@ TEST_F(Verbs, PollinationPassesUntilTheConeTightensThenAYear) {
       "was harvested on");
 }
 
+TEST_F(Verbs, AConeThatGaveNoSeedEndsWithTheReason) {
+  const Noted noted{day("2026-03-01"), "", ""};
+  const auto cone =
+      pollinate(book, {first.mother, book::PollinationMethod::dry, {{first.pollen, 0.5}}, noted})
+          ->made.at(0);
+  const auto none = [&](std::string why) {
+    return harvest(book, {cone, n(0), {day("2027-03-05"), "", std::move(why)}});
+  };
+  const auto line = [&] {
+    return book
+        .read([&](store::Reading& reading) {
+          const auto lines = cone_lines(reading, reading.registers());
+          return *std::ranges::find_if(
+              lines, [&](const ConeLine& each) { return each.cone.code == cone; });
+        })
+        .value();
+  };
+  const auto due = [&] {
+    return book
+        .read([&](store::Reading& reading) {
+          const auto all = due_on(reading, reading.registers(), day("2027-03-06"));
+          return std::ranges::count(all, cone, &Due::code);
+        })
+        .value();
+  };
+  refused(none(""), "say in the note why");
+  EXPECT_FALSE(line().harvested_on);
+  EXPECT_EQ(due(), 1);
+  const auto done = none("rotten");
+  ASSERT_TRUE(done) << done.error().text();
+  EXPECT_EQ(done->told, cone.text() + " gave no seed: rotten");
+  EXPECT_TRUE(done->made.empty());
+  EXPECT_EQ(line().harvested_on, day("2027-03-05"));
+  EXPECT_EQ(line().harvested, 0);
+  EXPECT_EQ(due(), 0);
+  refused(none("rotten"), "came off on 2027-03-05 and gave no seed");
+  refused(harvest(book, {cone, n(9), {day("2027-03-06"), "", ""}}), "gave no seed");
+  refused(
+      pollinate(
+          book,
+          {cone, book::PollinationMethod::dry, {{first.pollen, {}}}, {day("2027-03-07"), "", ""}}),
+      "was harvested on 2027-03-05");
+  refused(harvest(book, {first.cone, n(0), {day("2026-02-02"), "", "rotten"}}),
+          "was harvested on 2026-02-01 and gave seed");
+  ASSERT_TRUE(reverse(book, {done->entries.at(0), "", ""}));
+  EXPECT_FALSE(line().harvested_on);
+  EXPECT_TRUE(harvest(book, {cone, n(9), {day("2027-03-06"), "", ""}}));
+  proven();
+}
+
 TEST_F(Verbs, PollinateRefusesWhatCannotBe) {
   const Noted early{day("2025-01-19"), "", ""};
   refused(pollinate(book, {first.cone, book::PollinationMethod::dry, {{first.pollen, {}}}, early}),
