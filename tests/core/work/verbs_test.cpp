@@ -293,6 +293,19 @@ TEST_F(Verbs, SowRefusesWhatIsNotThere) {
   EXPECT_EQ(held(first.batch, State::unsorted), 500);
 }
 
+TEST_F(Verbs, ALookOnTheDayOfSowingSaysWhatBecomesOfIt) {
+  const auto tray = sown(30); // on 2026-02-10
+  const auto look = [&](std::int64_t roots, std::int64_t leaves, std::int64_t dead,
+                        std::string_view on) {
+    return inspect(book, {tray, n(roots), n(leaves), n(dead), {day(on), "", ""}})->told;
+  };
+  const std::string warned = "enter it from 2026-02-11 on";
+  EXPECT_NE(look(2, 0, 0, "2026-02-10").find(warned), std::string::npos);
+  EXPECT_NE(look(0, 1, 0, "2026-02-10").find(warned), std::string::npos);
+  EXPECT_EQ(look(0, 0, 1, "2026-02-10"), "1 dead seed out in " + tray.text());
+  EXPECT_EQ(look(2, 0, 0, "2026-02-11"), "2 new roots in " + tray.text());
+}
+
 TEST_F(Verbs, InspectRefusesWhatIsNotThere) {
   const auto tray = sown(30);
   refused(inspect(book, {tray, n(31), n(0), n(0), {day("2026-04-01"), "", ""}}), "1 too many");
