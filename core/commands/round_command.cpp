@@ -33,6 +33,10 @@ std::string counts(const book::Tapped& found) {
   return text.empty() ? "nothing new" : text;
 }
 
+Json counts_json(const book::Tapped& found) {
+  return {{"roots", found.roots}, {"leaves", found.leaves}, {"dead", found.dead}};
+}
+
 std::string state_of(const work::RoundView& view, const work::RoundTray& tray) {
   std::string text = tray.counted       ? counts(tray.found)
                      : tray.seen        ? "seen, not counted"
@@ -47,20 +51,19 @@ Answer view_answer(const book::Registers& registers, const work::RoundView& view
     return code ? Json(code->text()) : Json();
   };
   Answer answer;
-  answer.json = {
-      {"round", view.round.id.value},
-      {"began", view.round.began.iso()},
-      {"ended", view.round.ended ? Json(view.round.ended->iso()) : Json()},
-      {"in_hand", code_or_null(view.in_hand)},
-      {"next", code_or_null(view.next)},
-      {"planned", view.planned},
-      {"seen", view.seen},
-      {"counted", view.counted},
-      {"moved", view.moved},
-      {"not_found", view.not_found},
-      {"found",
-       {{"roots", view.found.roots}, {"leaves", view.found.leaves}, {"dead", view.found.dead}}},
-      {"trays", Json::array()}};
+  answer.json = {{"round", view.round.id.value},
+                 {"began", view.round.began.iso()},
+                 {"ended", view.round.ended ? Json(view.round.ended->iso()) : Json()},
+                 {"in_hand", code_or_null(view.in_hand)},
+                 {"not_entered", view.in_hand ? counts_json(view.round.tapped) : Json()},
+                 {"next", code_or_null(view.next)},
+                 {"planned", view.planned},
+                 {"seen", view.seen},
+                 {"counted", view.counted},
+                 {"moved", view.moved},
+                 {"not_found", view.not_found},
+                 {"found", counts_json(view.found)},
+                 {"trays", Json::array()}};
   Table table({"tray", "where", "what", "on this round"});
   for (const auto& tray : view.trays) {
     answer.json["trays"].push_back({{"code", tray.code.text()},
@@ -82,7 +85,9 @@ Answer view_answer(const book::Registers& registers, const work::RoundView& view
       view.seen, view.planned, view.counted, counts(view.found), view.moved, view.not_found,
       view.round.ended ? "not found" : "to come");
   if (view.in_hand)
-    answer.table += fmt::format("In the hand: {}\n", view.in_hand->text());
+    answer.table += fmt::format(
+        "In the hand: {}{}\n", view.in_hand->text(),
+        view.round.tapped.none() ? "" : ", not entered yet: " + counts(view.round.tapped));
   if (view.next && !view.round.ended)
     answer.table += fmt::format("Next: {}\n", view.next->text());
   return answer;
@@ -103,6 +108,17 @@ Result<Answer> show(store::Book& book) {
     if (!round)
       return refuse(round.error());
     return view_answer(registers, work::view_round(reading, registers, *round));
+  });
+}
+
+/// The round as it ended, and what ending it entered.
+Result<Answer> ended(store::Book& book, const work::Done& done) {
+  return show(book).map([&](Answer shown) {
+    const auto told = answer(done);
+    for (const auto* key : {"told", "entries"})
+      shown.json[key] = told.json[key];
+    shown.table += told.table;
+    return shown;
   });
 }
 
@@ -250,15 +266,15 @@ void add_round(CommandLine& line) {
       });
   add_step<ScanOptions>(line, "scan", "One scan of the round, and what was found in the tray",
                         scan);
-  add_step<Nothing>(
-      line, "undo", "Take back the last look or move of the round",
-      [](store::Book& book, const work::Noted& noted, const Nothing&) {
-        return open_round(book).and_then([&](book::RoundId round) {
-          return work::undo_in_round(book, round, noted).map([](const work::Done& done) {
-            return answer(done);
-          });
-        });
-      });
+  add_step<Nothing>(line, "undo", "Take back the last look or move of the round",
+                    [](store::Book& book, const work::Noted& noted, const Nothing&) {
+                      return open_round(book).and_then([&](book::RoundId round) {
+                        // The next command sees nothing of a hand: what is taken back here stays
+                        // taken back.
+                        return work::undo_in_round(book, round, noted, work::TakenBack::for_good)
+                            .map([](const work::Done& done) { return answer(done); });
+                      });
+                    });
   add_step<Nothing>(
       line, "show", "What the round has counted, moved and not found",
       [](store::Book& book, const work::Noted&, const Nothing&) { return show(book); });
@@ -267,7 +283,7 @@ void add_round(CommandLine& line) {
       [](store::Book& book, const work::Noted& noted, const Nothing&) {
         return open_round(book)
             .and_then([&](book::RoundId round) { return work::end_round(book, round, noted); })
-            .and_then([&](const work::Done&) { return show(book); });
+            .and_then([&](const work::Done& done) { return ended(book, done); });
       });
   add_step<LogOptions>(line, "log", "Take a scanner's log: what was seen where, moves proposed",
                        take_log);

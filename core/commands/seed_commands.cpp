@@ -66,13 +66,14 @@ struct PollinateOptions {
 
 struct HarvestOptions {
   std::string cone;
-  std::int64_t seeds = 0;
+  std::optional<std::int64_t> seeds;
   std::vector<double> hundreds;
   std::optional<double> grams;
 
   void define(Command& command) {
     command.add_option("cone", cone, "The ripe cone").required();
-    const auto counted = command.add_option("--seeds", seeds, "Seeds counted");
+    const auto counted = command.add_option(
+        "--seeds", seeds, "Seeds counted; 0 of a cone that gave none, --note says why");
     const auto weighed =
         command
             .add_option("--hundreds", hundreds,
@@ -83,9 +84,13 @@ struct HarvestOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, cone);
-    auto count = Count::of(seeds);
+    auto count = Count::of(seeds.value_or(0));
     if (const auto wrong = first_fault(code, count))
       return refuse(*wrong);
+    if (!seeds && hundreds.empty())
+      return refuse(usage_fault("the count of the seeds is missing",
+                                "Give --seeds, or --hundreds and --grams; of a cone that gave none "
+                                "--seeds 0, and why in --note."));
     work::Harvest wanted{*code, *count, std::move(noted), std::nullopt};
     if (!hundreds.empty())
       wanted.weighed = book::Weighing{hundreds, grams.value_or(0)};
@@ -227,9 +232,7 @@ struct WaterOptions {
     auto code = code_given(book, batch);
     if (!code)
       return refuse(code.error());
-    if (noted.note.empty())
-      noted.note = "water changed";
-    return work::clean(book, {*code, 0, Count{}, std::move(noted)});
+    return work::change_water(book, {*code, std::move(noted)});
   }
 };
 

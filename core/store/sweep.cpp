@@ -22,6 +22,19 @@ bool begins(book::State state) {
   return book::standing(state) == book::Standing::beginning;
 }
 
+bool is_seed(book::State state) {
+  return state == book::State::unsorted || state == book::State::judged_filled ||
+         state == book::State::judged_empty;
+}
+
+/// Judged, opened or sown: what was seed before and is known better now, or in a tray.
+bool uses_seed(const book::Movement& movement) {
+  const auto to = movement.to.state;
+  return is_seed(movement.from.state) &&
+         (is_seed(to) || to == book::State::sown || to == book::State::opened_filled ||
+          to == book::State::opened_empty);
+}
+
 void later(std::optional<Date>& last, Date day) {
   last = last ? std::max(*last, day) : day;
 }
@@ -137,6 +150,8 @@ void Sweep::pass_movements(Tables& tables, Passed& passed) {
       if (brief.stands && brief.date <= day_)
         later(lot.entered, brief.date);
     }
+    if (brief.stands && brief.date <= day_ && uses_seed(movement))
+      later(lots_[from.lot].seed_used, brief.date);
     if (brief.stands && (from.lot != to.lot || begins(from.state))) {
       auto& lot = lots_[to.lot];
       lot.came_in += count.value();

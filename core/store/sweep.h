@@ -34,6 +34,8 @@ struct LotSums {
   std::optional<book::PlaceId> place;
   std::optional<Date>
       entered; ///< the last day of an entry about it or of a movement, up to the day
+  std::optional<Date>
+      seed_used; ///< the last day seed of it was judged, opened or sown, up to the day
   std::array<DoneToLot, counted_verbs.size()> done{}; ///< up to the day
 
   [[nodiscard]] std::int64_t of(book::State state) const {

@@ -30,4 +30,19 @@ Result<Done> clean(store::Book& book, const Clean& wanted) {
   });
 }
 
+Result<Done> change_water(store::Book& book, const ChangeWater& wanted) {
+  return book.write([&](store::Writing& writing) -> Result<Done> {
+    auto batch = lot_of_kind(writing, wanted.batch, Kind::batch);
+    if (!batch)
+      return refuse(batch.error());
+    auto entry = entry_for(book::Verb::clean, wanted.noted);
+    entry.lot = batch->id;
+    entry.detail = book::Cleaning{};
+    if (entry.note.empty())
+      entry.note = water_changed;
+    return entered(writing, entry, phrase("water of {} changed", wanted.batch.text()),
+                   {poison_caution});
+  });
+}
+
 } // namespace coneline::work

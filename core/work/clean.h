@@ -4,6 +4,8 @@
 
 #include "core/work/verb_done.h"
 
+#include <string_view>
+
 namespace coneline::work {
 
 struct Clean {
@@ -14,5 +16,15 @@ struct Clean {
 };
 
 Result<Done> clean(store::Book& book, const Clean& wanted);
+
+/// Fresh water for seed that soaks: a cleaning in which nothing is lost and no new soaking begins.
+struct ChangeWater {
+  Code batch;
+  Noted noted; ///< without a note it gets `water_changed`
+};
+/// In the book, so the same in every language.
+inline constexpr std::string_view water_changed = "water changed";
+
+Result<Done> change_water(store::Book& book, const ChangeWater& wanted);
 
 } // namespace coneline::work

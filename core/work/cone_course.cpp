@@ -46,7 +46,7 @@ std::map<book::TaxonId, std::vector<double>> ripened(const std::vector<ConeCours
                                                      const book::Registers& registers) {
   std::map<book::TaxonId, std::vector<double>> months;
   for (const auto& course : courses)
-    if (course.line.harvested_on && !course.line.passes.empty())
+    if (course.line.harvested > 0 && !course.line.passes.empty())
       months[registers.plant(course.line.cone.plant).taxon].push_back(
           days_between(course.line.passes.front(), *course.line.harvested_on) / days_a_month);
   return months;
@@ -132,7 +132,7 @@ std::vector<ConeCourse> cone_courses(OneReading& once) {
   auto months = ripened(courses, registers);
   std::map<book::PlantId, std::vector<const ConeCourse*>> of_plant;
   for (const auto& course : courses)
-    if (course.line.harvested_on)
+    if (course.line.harvested > 0)
       of_plant[course.line.cone.plant].push_back(&course);
   for (auto& course : courses) {
     find_receptive(course);

@@ -32,6 +32,9 @@ std::vector<Harvested> harvested(OneReading& once, Date today) {
     }
   std::vector<Harvested> known;
   for (const auto& course : once.cone_courses()) {
+    if (course.line.harvested_on && course.line.harvested == 0 &&
+        *course.line.harvested_on <= today) // it came off and gave none
+      known.push_back({course.line.cone.plant, registers.plant(course.line.cone.plant).taxon, 0});
     const auto found = batches.find(course.line.cone.code);
     if (!course.line.harvested_on || found == batches.end())
       continue;

@@ -33,9 +33,17 @@ void DueList::add(Due due) {
 
 namespace {
 
+/// Only the season in which plants in the ground are moved is over with its last day. A ripe cone,
+/// seed in water or a seedling waits, and is the more urgent.
+bool is_over_after_its_time(DueKind kind) {
+  return kind == DueKind::move_plant;
+}
+
 void say_missed(Due& due, Date day, const DueHabits& habits) {
   if (due.to && *due.to < day)
-    due.missed = phrase("missed: the time for it ended on {}", due.to->said());
+    due.missed = is_over_after_its_time(due.kind)
+                     ? phrase("missed: the time for it ended on {}", due.to->said())
+                     : phrase("late since {}", due.to->said());
   else if (!due.to && due.from.plus_days(habits.days_until_late) < day)
     due.missed = phrase("late: {} days", days_between(due.from, day));
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // What is due for the whole nursery: scales to check, passes, cones that may be ripe, pollen to
-// collect or to use first, seed to clean or whose after-ripening may be over, trays not looked at
-// for a while, seedlings ready for a pot, pots to move on, plants to move, labels to print again,
-// mix to have ready. Each kind has a file of its own in due/.
+// collect or to use first, seed to clean, to put by or whose after-ripening may be over, trays not
+// looked at for a while, seedlings ready for a pot, pots to move on, plants to move, labels to
+// print again, mix to have ready. Each kind has a file of its own in due/.
 
 #include "core/base/code.h"
 #include "core/base/date.h"
@@ -27,6 +27,7 @@ enum class DueKind {
   move_plant,
   print_label,
   have_mix_ready,
+  store,
 };
 
 struct Due {
@@ -38,7 +39,8 @@ struct Due {
   int walk = 0;           ///< the place's turn when walking through; lots without a place come last
   std::string key{};      ///< the same for as long as it is the same piece of work:
                           ///< "inspect T171X 3" is the look after three looks
-  std::string missed{};   ///< what is past: "missed: the range ended on 2026-03-16"; else empty
+  std::string missed{};   ///< what is past: "late since 2026-03-16" of what is still to be done,
+                          ///< "missed: ..." of what is over; else empty
   int times_put_off = 0;
   bool done_at_once = false; ///< nothing more to be said: the list makes the entry
 };
@@ -50,6 +52,7 @@ struct DueHabits {
   int days_of_passes = 14; ///< no further pass is asked for after so long
   int days_between_looks = 14;
   int days_until_cleaned = 3;
+  int days_until_put_by = 14;       ///< clean or judged seed lies no longer without a word
   int days_between_tight_looks = 7; ///< at the scales of a cone that is not loose yet
   int days_of_tight_looks = 120;
   int days_between_ripe_looks = 7; ///< from the early end of ripeness
@@ -117,7 +120,7 @@ namespace coneline::book {
 template <>
 struct Words<work::DueKind> {
   static constexpr std::string_view what = "kind of work";
-  static constexpr std::array<std::pair<work::DueKind, std::string_view>, 14> all{
+  static constexpr std::array<std::pair<work::DueKind, std::string_view>, 15> all{
       {{work::DueKind::pollinate, "pollinate"},
        {work::DueKind::harvest, "harvest"},
        {work::DueKind::clean, "clean"},
@@ -131,6 +134,7 @@ struct Words<work::DueKind> {
        {work::DueKind::test_pollen, "test pollen"},
        {work::DueKind::move_plant, "move plant"},
        {work::DueKind::print_label, "print label"},
-       {work::DueKind::have_mix_ready, "have mix ready"}}};
+       {work::DueKind::have_mix_ready, "have mix ready"},
+       {work::DueKind::store, "store"}}};
 };
 } // namespace coneline::book

@@ -28,6 +28,31 @@ Result<Done> begin(store::Writing& writing, book::Lot lot, book::State from, boo
   return done;
 }
 
+/// What became of the cone before: it gave seed, or it did not.
+Result<void> agrees_with_before(store::Reading& reading, const book::Cone& cone, bool gives) {
+  for (const auto& entry : reading.standing_entries(book::Verb::harvest)) {
+    if (entry.cone == cone.id)
+      return refuse(
+          fault(phrase("{} came off on {} and gave no seed", cone.code.text(), entry.date.said()),
+                "Reverse that entry first."));
+    if (!gives && entry.lot && reading.lot(*entry.lot).origin == book::Origin{cone.id})
+      return refuse(
+          fault(phrase("{} was harvested on {} and gave seed", cone.code.text(), entry.date.said()),
+                "Reverse that entry first."));
+  }
+  return {};
+}
+
+/// Aborted, rotten or empty: nothing moves, and the cone has ended.
+Result<Done> gave_none(store::Writing& writing, const book::Cone& cone, const Noted& noted) {
+  if (noted.note.empty())
+    return refuse(fault("no seed was counted", "Count the seeds; of a cone that gave none, say in "
+                                               "the note why: aborted, rotten, empty."));
+  auto entry = entry_for(book::Verb::harvest, noted);
+  entry.cone = cone.id;
+  return entered(writing, entry, phrase("{} gave no seed: {}", cone.code.text(), noted.note));
+}
+
 struct CountedSeeds {
   Count count;
   std::string how; ///< how they were counted, where not by hand
@@ -67,6 +92,11 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
             fault(phrase("{} was pollinated on {}, {} days after this harvest", wanted.cone.text(),
                          pass.date.said(), days_between(wanted.noted.on, pass.date)),
                   "Check the day."));
+    const bool gives = wanted.weighed || !wanted.seeds.none();
+    if (auto agrees = agrees_with_before(writing, *cone, gives); !agrees)
+      return refuse(agrees.error());
+    if (!gives)
+      return gave_none(writing, *cone, wanted.noted);
     auto code = writing.next_code(Kind::batch);
     if (!code)
       return refuse(code.error());

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// A ripe cone falls apart; its seeds are counted and become a batch.
+// A ripe cone falls apart; its seeds are counted and become a batch. One that gave none ends too.
 
 #include "core/work/verb_done.h"
 
@@ -8,13 +8,15 @@ namespace coneline::work {
 
 struct Harvest {
   Code cone;
-  Count seeds; ///< counted by hand
+  Count seeds; ///< counted by hand; none: the cone gave no seed, and the note says why
   Noted noted;
   std::optional<book::Weighing> weighed =
       {}; ///< given: the count is by weight, and `seeds` is none
 };
 
-/// Fails: no such cone, no seeds, a day before the last pollination, weighings that do not do.
+/// An entry about a cone that gave no seed names the cone and moves nothing. Fails: no such cone, a
+/// day before the last pollination, weighings that do not do, no seed and no reason, no seed of a
+/// cone that gave some or the other way round.
 Result<Done> harvest(store::Book& book, const Harvest& wanted);
 
 /// Seed or plants from elsewhere. Plants come in a pot; seed has none.

@@ -10,11 +10,12 @@ namespace coneline::work {
 
 namespace {
 
-Result<void> sown_by(store::Reading& reading, const book::Lot& tray, Date day) {
+/// The day the tray was sown, which is no later than this one.
+Result<Date> sown_by(store::Reading& reading, const book::Lot& tray, Date day) {
   for (const auto& entry : reading.entries_of(tray.id))
     if (entry.verb == book::Verb::sow && !reading.reversed_by(entry.id)) {
       if (entry.date <= day)
-        return {};
+        return entry.date;
       return refuse(fault(phrase_n(days_between(day, entry.date),
                                    "{1} was sown on {2}, {0} day after this look",
                                    "{1} was sown on {2}, {0} days after this look",
@@ -43,8 +44,9 @@ Result<Done> inspect(store::Writing& writing, const Inspect& wanted) {
   auto tray = lot_of_kind(writing, wanted.tray, Kind::tray);
   if (!tray)
     return refuse(tray.error());
-  if (auto is = sown_by(writing, *tray, wanted.noted.on); !is)
-    return refuse(is.error());
+  auto sown = sown_by(writing, *tray, wanted.noted.on);
+  if (!sown)
+    return refuse(sown.error());
   const auto roots_before = held(writing, tray->id, book::State::root, wanted.noted.on);
   const auto with_root = std::min(wanted.leaves.value(), roots_before + wanted.roots.value());
   auto entry = entry_for(book::Verb::inspect, wanted.noted);
@@ -57,7 +59,13 @@ Result<Done> inspect(store::Writing& writing, const Inspect& wanted) {
   move(book::State::root, book::State::leaf, with_root);
   move(book::State::sown, book::State::leaf, wanted.leaves.value() - with_root);
   move(book::State::sown, book::State::dead, wanted.dead.value());
-  return entered(writing, entry, phrase("{} in {}", found(wanted), wanted.tray.text()));
+  auto told = phrase("{} in {}", found(wanted), wanted.tray.text());
+  // It is what was seen, so it is entered; but days to germination cannot be counted from it.
+  if (*sown == wanted.noted.on && !(wanted.roots + wanted.leaves).none())
+    told += phrase(", on the day it was sown: so the germination report leaves this tray out. "
+                   "Reverse this look and enter it from {} on",
+                   sown->plus_days(1).said());
+  return entered(writing, entry, told);
 }
 
 Result<Done> inspect(store::Book& book, const Inspect& wanted) {

@@ -55,13 +55,19 @@ std::vector<ConeLine> cone_lines(OneReading& once) {
       line.passes.push_back(entry.date);
       std::ranges::sort(line.passes);
     }
-  for (const auto& entry : once.standing(book::Verb::harvest))
+  const auto came_off = [&lines](book::ConeId cone, Date day, std::int64_t seeds) {
+    auto& line = lines.at(cone);
+    line.harvested += seeds;
+    line.harvested_on = line.harvested_on ? std::min(*line.harvested_on, day) : day;
+  };
+  for (const auto& entry : once.standing(book::Verb::harvest)) {
     for (const auto& movement : entry.movements) {
       const auto& lot = book::row_of(once.lots(), movement.to.lot);
-      auto& line = lines.at(std::get<book::ConeId>(lot.origin));
-      line.harvested += movement.count.value();
-      line.harvested_on = line.harvested_on ? std::min(*line.harvested_on, entry.date) : entry.date;
+      came_off(std::get<book::ConeId>(lot.origin), entry.date, movement.count.value());
     }
+    if (entry.movements.empty() && entry.cone) // it gave no seed
+      came_off(*entry.cone, entry.date, 0);
+  }
   std::vector<ConeLine> all;
   for (auto& [id, line] : lines)
     all.push_back(std::move(line));
@@ -77,7 +83,7 @@ OnHand on_hand(OneReading& once) {
   OnHand sums;
   sums.pollen_lots = std::ranges::count_if(once.pollen_lines(), &PollenLine::there);
   for (const auto& course : once.cone_courses())
-    sums.cones += course.line.harvested == 0 ? 1 : 0;
+    sums.cones += course.line.harvested_on ? 0 : 1;
   const auto all = [&](std::initializer_list<book::State> states) {
     std::int64_t sum = 0;
     for (const auto state : states)

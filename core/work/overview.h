@@ -26,10 +26,10 @@ std::vector<LotLine> lot_lines(store::Reading& reading, const book::Registers& r
 struct ConeLine {
   book::Cone cone;
   OriginName origin;
-  std::vector<Date> passes; ///< in the order of their days
+  std::vector<Date> passes;                  ///< in the order of their days
   std::vector<book::PollenUsed> last_pollen; ///< of the last pass
-  std::int64_t harvested = 0; ///< seeds; 0 while it stands on the plant
-  std::optional<Date> harvested_on;
+  std::int64_t harvested = 0;       ///< seeds; 0 also of a cone that came off and gave none
+  std::optional<Date> harvested_on; ///< none while it stands on the plant
 };
 std::vector<ConeLine> cone_lines(store::Reading& reading, const book::Registers& registers);
 

@@ -80,6 +80,10 @@ std::vector<PollenLine> pollen_lines(store::Reading& reading, const book::Regist
 Result<void> pollen_suffices(store::Reading& reading, const book::Registers& registers,
                              const book::PollenLot& lot, Date day,
                              std::optional<double> millilitres);
+/// Fails where taking back this collection, which stands, would leave less than nothing in its lot
+/// on a day, or a pass with pollen that never came in.
+Result<void> collection_is_not_needed(store::Reading& reading, const book::Registers& registers,
+                                      const book::Entry& collection);
 
 /// Seed set and germination by store and age of the pollen, from cones whose passes all used
 /// pollen of one store and one age.

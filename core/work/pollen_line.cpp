@@ -163,4 +163,76 @@ Result<void> pollen_suffices(store::Reading& reading, const book::Registers& reg
   return {};
 }
 
+namespace {
+
+bool collects(const PollenStep& step) {
+  return step.verb == book::Verb::collect_pollen;
+}
+
+/// The register row has the amount of the first collection, so that its entry has none.
+bool is_first(const PollenStep& step, const book::PollenLot& lot) {
+  return collects(step) && !step.millilitres && step.date == lot.collected;
+}
+
+/// Without its first collection a lot is gone, with what was added to it.
+Result<void> was_not_used(const book::PollenLot& lot, const std::vector<PollenStep>& steps) {
+  for (const auto& step : steps)
+    if (step.verb == book::Verb::pollinate || step.verb == book::Verb::discard_pollen)
+      return refuse(fault(phrase("pollen of {} was used on {}", lot.code.text(), step.date.said()),
+                          "Reverse that entry first."));
+  return {};
+}
+
+/// Whether what was used is covered on every day by what was collected.
+Result<void> uses_are_covered(const book::PollenLot& lot, const std::vector<PollenStep>& steps) {
+  struct OfDay {
+    double came = 0;
+    double went = 0;
+    bool unmeasured = false; ///< a pass without an amount still needs something there
+  };
+  std::map<Date, OfDay> days;
+  days[lot.collected].came = lot.millilitres.value_or(0);
+  for (const auto& step : steps) {
+    auto& of = days[step.date];
+    (collects(step) ? of.came : of.went) += step.millilitres.value_or(0);
+    of.unmeasured |= step.verb == book::Verb::pollinate && !step.millilitres;
+  }
+  double left = 0;
+  for (const auto& [date, of] : days) {
+    left += of.came;
+    const auto missing = of.went - left;
+    if (missing > hair || (of.unmeasured && left < hair))
+      return refuse(fault(missing > hair
+                              ? phrase("without this collection {} has {:.3g} ml too little on {}",
+                                       lot.code.text(), missing, date.said())
+                              : phrase("without this collection nothing of {} is left on {}, when "
+                                       "some was used",
+                                       lot.code.text(), date.said()),
+                          "Reverse first what used it."));
+    left -= of.went;
+  }
+  return {};
+}
+
+} // namespace
+
+Result<void> collection_is_not_needed(store::Reading& reading, const book::Registers& registers,
+                                      const book::Entry& collection) {
+  const auto& note = std::get<book::PollenNote>(collection.detail);
+  const auto& lot = registers.pollen_lot(note.lot);
+  OneReading once(reading, registers);
+  auto steps = pollen_steps(once).of[lot.id];
+  const auto own = std::ranges::find_if(steps, [&](const PollenStep& step) {
+    return collects(step) && step.date == collection.date && step.millilitres == note.millilitres;
+  });
+  if (own != steps.end() && is_first(*own, lot))
+    return was_not_used(lot, steps);
+  if (own != steps.end())
+    steps.erase(own);
+  const bool measured = lot.millilitres || std::ranges::any_of(steps, [](const PollenStep& step) {
+                          return collects(step) && step.millilitres;
+                        });
+  return measured ? uses_are_covered(lot, steps) : Result<void>{};
+}
+
 } // namespace coneline::work

@@ -71,7 +71,9 @@ Result<book::PollenUsed> pollen_used(store::Reading& reading, const book::Regist
 
 Result<void> not_harvested_before(store::Reading& reading, const book::Cone& cone, Date day) {
   for (const auto& entry : reading.standing_entries(book::Verb::harvest))
-    if (entry.lot && reading.lot(*entry.lot).origin == book::Origin{cone.id} && entry.date < day)
+    if (entry.date < day &&
+        (entry.cone == cone.id ||
+         (entry.lot && reading.lot(*entry.lot).origin == book::Origin{cone.id})))
       return refuse(fault(phrase("{} was harvested on {}, before this pollination",
                                  cone.code.text(), entry.date.said()),
                           "Check the cone and the day."));

@@ -2,6 +2,7 @@
 #include "core/work/pot.h"
 
 #include "core/base/phrase.h"
+#include "core/work/lot_ended.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -14,6 +15,16 @@ struct Taken {
   book::State state;
   std::int64_t count;
 };
+
+/// A tray waits for roots and leaves; the plants of a pot group have gone somewhere.
+Fault nothing_to_pot(store::Reading& reading, const book::Lot& from, Date day) {
+  const bool group = from.code.kind() == Kind::pot_group;
+  if (group)
+    if (auto there = refuse_empty_on(reading, from, day); !there)
+      return there.error();
+  return fault(phrase("{} has nothing to pot on {}", from.code.text(), day.said()),
+               group ? phrase("Say how many.") : phrase("Enter the new roots and leaves first."));
+}
 
 /// What leaves the lot: leaves first, since they are the furthest on, then roots.
 Result<std::vector<Taken>> taken(store::Reading& reading, const book::Lot& from,
@@ -33,15 +44,15 @@ Result<std::vector<Taken>> taken(store::Reading& reading, const book::Lot& from,
     taken.push_back({state, count});
   }
   const auto asked = wanted.count ? wanted.count->value() : there;
+  const bool group = from.code.kind() == Kind::pot_group;
+  if (asked == 0 || (there == 0 && group))
+    return refuse(nothing_to_pot(reading, from, wanted.noted.on));
   if (asked > there)
     return refuse(
         fault(phrase("{} has {} to pot on {}, and {} are to be potted: {} too many",
                      from.code.text(), there, wanted.noted.on.said(), asked, asked - there),
-              "Enter the new roots and leaves first, or correct the number."));
-  if (asked == 0)
-    return refuse(
-        fault(phrase("{} has nothing to pot on {}", from.code.text(), wanted.noted.on.said()),
-              "Enter the new roots and leaves first."));
+              group ? phrase("Correct the number, or count the group again (recount).")
+                    : phrase("Enter the new roots and leaves first, or correct the number.")));
   auto left = asked;
   for (auto& part : taken) {
     part.count = std::min(part.count, left);
@@ -69,6 +80,18 @@ Result<book::Lot> group_for(store::Writing& writing, const book::Registers& regi
                        book::said(group->judged), from.code.text(), book::said(from.judged)),
                 "Make a group of its own, so that the test can be judged later; both may share a "
                 "place."));
+    if (group->judged_by != from.judged_by)
+      return refuse(
+          fault(phrase("{} holds seed judged by {}, {} by {}", group->code.text(),
+                       book::said(group->judged_by), from.code.text(), book::said(from.judged_by)),
+                "Make a group of its own, so that the test can be judged later; both may "
+                "share a place."));
+    if (*mix && group->mix != *mix)
+      return refuse(fault(group->mix ? phrase("{} is in '{}', not in '{}'", group->code.text(),
+                                              registers.mix(*group->mix).name, *wanted.mix)
+                                     : phrase("{} has no mix in the book, and these come into '{}'",
+                                              group->code.text(), *wanted.mix),
+                          "Leave the mix out, or make a new group."));
     if (group->pot != *pot)
       return refuse(fault(phrase("{} is in '{}', not in '{}'", group->code.text(),
                                  registers.pot(*group->pot).name, wanted.pot),
@@ -85,6 +108,12 @@ Result<book::Lot> group_for(store::Writing& writing, const book::Registers& regi
   group.id = *id;
   done.made = {*code};
   return group;
+}
+
+std::optional<book::PlaceId> place_of(store::Reading& reading, book::LotId lot, Date day) {
+  const auto places = reading.places(day);
+  const auto found = places.find(lot);
+  return found == places.end() ? std::nullopt : std::optional(found->second);
 }
 
 } // namespace
@@ -106,6 +135,8 @@ Result<Done> pot_up(store::Book& book, const PotUp& wanted) {
     auto group = group_for(writing, registers, *from, wanted, done);
     if (!group)
       return refuse(group.error());
+    if (!*place && !wanted.into)
+      place = place_of(writing, from->id, wanted.noted.on);
     auto entry = entry_for(on ? book::Verb::pot_on : book::Verb::pot, wanted.noted);
     entry.lot = group->id;
     entry.place = *place;

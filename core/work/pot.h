@@ -13,13 +13,13 @@ struct PotUp {
   std::optional<Count> count;       ///< none: all
   std::string pot;                  ///< by name
   std::optional<std::string> mix;
-  std::optional<Code> into; ///< an existing pot group of the same cone and judgement
-  std::optional<Code> place;
+  std::optional<Code> into;  ///< an existing pot group of the same cone and judgement
+  std::optional<Code> place; ///< none: a new group stands where its source stood on the day
   Noted noted;
 };
 
 /// Fails: more potted than germinated, a different cone, an unknown pot, mix or place, nothing to
-/// pot.
+/// pot, a group in another pot or mix or of seed judged otherwise.
 Result<Done> pot_up(store::Book& book, const PotUp& wanted);
 
 } // namespace coneline::work

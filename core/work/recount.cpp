@@ -2,6 +2,7 @@
 #include "core/work/recount.h"
 
 #include "core/base/phrase.h"
+#include "core/work/lot_ended.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -29,6 +30,8 @@ Result<Done> recount(store::Book& book, const Recount& wanted) {
     auto lot = writing.lot(wanted.lot);
     if (!lot)
       return refuse(lot.error());
+    if (auto begun = refuse_not_begun(writing, *lot, wanted.noted.on); !begun)
+      return refuse(begun.error());
     auto state = state_meant(writing, *lot, wanted.state, wanted.noted.on);
     if (!state)
       return refuse(state.error());

@@ -2,11 +2,38 @@
 #include "core/work/relocate.h"
 
 #include "core/base/phrase.h"
+#include "core/work/lot_ended.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace coneline::work {
+
+namespace {
+
+std::string told_of(store::Reading& reading, const book::Registers& registers,
+                    const Relocate& wanted, const std::vector<book::LotId>& lots,
+                    book::PlaceId place) {
+  const auto stands = reading.places();
+  const auto moved_on =
+      std::ranges::count_if(lots, [&](const auto& lot) { return stands.at(lot) != place; });
+  const auto& name = registers.place(place).name;
+  if (lots.size() == 1) {
+    const auto code = wanted.lots.front().text();
+    return moved_on == 0
+               ? phrase("{} now on {}", code, name)
+               : phrase("{} on {} from {}; a later move has it on {} now", code, name,
+                        wanted.noted.on.said(), registers.place(stands.at(lots.front())).name);
+  }
+  const auto all = phrase("{} lots", lots.size());
+  return moved_on == 0 ? phrase("{} now on {}", all, name)
+                       : phrase("{} on {} from {}; later moves have {} of them elsewhere now", all,
+                                name, wanted.noted.on.said(), moved_on);
+}
+
+} // namespace
 
 Result<Done> relocate(store::Writing& writing, const Relocate& wanted) {
   if (wanted.lots.empty())
@@ -16,10 +43,14 @@ Result<Done> relocate(store::Writing& writing, const Relocate& wanted) {
   if (!place)
     return refuse(place.error());
   Done done;
+  std::vector<book::LotId> lots;
   for (const auto& code : wanted.lots) {
     auto lot = writing.lot(code);
     if (!lot)
       return refuse(lot.error());
+    if (auto there = refuse_empty_on(writing, *lot, wanted.noted.on); !there)
+      return refuse(there.error());
+    lots.push_back(lot->id);
     auto entry = entry_for(book::Verb::move, wanted.noted);
     entry.lot = lot->id;
     entry.place = *place;
@@ -28,10 +59,7 @@ Result<Done> relocate(store::Writing& writing, const Relocate& wanted) {
       return refuse(id.error());
     done.entries.push_back(*id);
   }
-  done.told = phrase("{} now on {}",
-                     wanted.lots.size() == 1 ? wanted.lots.front().text()
-                                             : phrase("{} lots", wanted.lots.size()),
-                     registers.place(**place).name);
+  done.told = told_of(writing, registers, wanted, lots, **place);
   done.cautions = {lifting_caution};
   return done;
 }

@@ -12,7 +12,8 @@ struct Relocate {
   Noted noted;
 };
 
-/// All are moved, or none.
+/// All are moved, or none. Tells where they stand now, which a later move in the book may have
+/// changed again. Fails: a lot that holds nothing on the day, an unknown place.
 Result<Done> relocate(store::Book& book, const Relocate& wanted);
 /// The same as a part of something larger, in one transaction with it.
 Result<Done> relocate(store::Writing& writing, const Relocate& wanted);

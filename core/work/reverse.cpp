@@ -2,6 +2,7 @@
 #include "core/work/reverse.h"
 
 #include "core/base/phrase.h"
+#include "core/work/pollen.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -26,6 +27,10 @@ Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
   if (first->verb == book::Verb::correct)
     return refuse(fault(phrase("entry {} corrected the register", first->id.value),
                         "Correct it again; what stood before is kept in its history."));
+  if (first->verb == book::Verb::collect_pollen && !first->reverses &&
+      !writing.reversed_by(first->id))
+    if (auto free = collection_is_not_needed(writing, writing.registers(), *first); !free)
+      return refuse(free.error());
   auto entry = entry_for(book::Verb::reverse, {first->date, wanted.who, wanted.note});
   entry.lot = first->lot;
   entry.cone = first->cone;

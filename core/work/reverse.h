@@ -12,8 +12,8 @@ struct Reverse {
   std::string note;
 };
 
-/// Fails: reversed already, itself a reversal, or what it brought has gone on since (the fault says
-/// where).
+/// Fails: reversed already, itself a reversal, or what it brought has gone on since, pollen of a
+/// collection too (the fault says where).
 Result<Done> reverse(store::Book& book, const Reverse& wanted);
 /// The same as a part of something larger, in one transaction with it.
 Result<Done> reverse(store::Writing& writing, const Reverse& wanted);

@@ -257,7 +257,8 @@ Result<void> leave_bench(store::Book& book, book::RoundId id) {
       .map([](int) {});
 }
 
-Result<Done> undo_in_round(store::Book& book, book::RoundId id, const Noted& noted) {
+Result<Done> undo_in_round(store::Book& book, book::RoundId id, const Noted& noted,
+                           TakenBack counts) {
   return on_round<Done>(book, id, [&](store::Writing& writing, book::Round& round) -> Result<Done> {
     if (round.in_hand && !round.tapped.none()) {
       round.tapped = {};
@@ -271,7 +272,7 @@ Result<Done> undo_in_round(store::Book& book, book::RoundId id, const Noted& not
     if (!last)
       return refuse(fault("nothing of this round is left to take back"));
     auto done = reverse(writing, Reverse{last->id, noted.who, noted.note});
-    if (done && last->verb == book::Verb::inspect) {
+    if (done && last->verb == book::Verb::inspect && counts == TakenBack::into_the_hand) {
       round.in_hand = last->lot;
       round.tapped = found_by(*last);
     }

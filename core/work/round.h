@@ -8,6 +8,7 @@
 //   scan H171S         a bench: what is scanned from now on is moved there
 //   tap, finish        the look is entered; a look that found nothing is one too
 //   undo               the last tap, look or move of this round is taken back
+//                      (where nobody sees what is in the hand, for good: see TakenBack)
 
 #include "core/book/registers.h"
 #include "core/book/round.h"
@@ -95,10 +96,14 @@ Result<void> tap_in_round(store::Book& book, book::RoundId id, const book::Tappe
 Result<Done> finish_look(store::Book& book, book::RoundId id, const Noted& noted);
 /// What is scanned from now on stays where it stands in the book.
 Result<void> leave_bench(store::Book& book, book::RoundId id);
+/// Where the counts of a look go that is taken back: into the hand again, where a person sees and
+/// changes them and the next scan enters them, or nowhere.
+enum class TakenBack { into_the_hand, for_good };
 /// Takes back what was tapped and not entered, or else the last look or move of this round that
-/// stands. A look taken back puts its tray into the hand again, with its counts.
-Result<Done> undo_in_round(store::Book& book, book::RoundId id, const Noted& noted);
-/// Enters what was tapped and ends the round.
+/// stands. A look that goes into the hand takes its tray there.
+Result<Done> undo_in_round(store::Book& book, book::RoundId id, const Noted& noted,
+                           TakenBack counts = TakenBack::into_the_hand);
+/// Enters what was tapped and ends the round; tells the look it entered.
 Result<Done> end_round(store::Book& book, book::RoundId id, const Noted& noted);
 
 } // namespace coneline::work

@@ -54,6 +54,8 @@ class Compare {
     const auto lot = reading_.lot(code).value();
     if (const auto ended = refuse_ended(reading_, lot); !ended)
       return leave_out(label, ended.error().text());
+    if (lines_.at(lot.id).since > label.on)
+      return leave_out(label, refuse_not_begun(reading_, lot, label.on).error().text());
     const auto by_book = stood(lot.id, label.on);
     if (!place)
       place = by_book;

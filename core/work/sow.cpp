@@ -10,12 +10,17 @@ namespace coneline::work {
 
 namespace {
 
-/// What judged the seed: the last sorting that stands.
-book::SeedTest last_test(store::Reading& reading, const book::Lot& batch) {
+/// What had judged the seed by the day: the last sorting up to then that stands.
+book::SeedTest last_test(store::Reading& reading, const book::Lot& batch, Date day) {
   auto test = book::SeedTest::none;
-  for (const auto& entry : reading.entries_of(batch.id))
-    if (entry.verb == book::Verb::sort && !reading.reversed_by(entry.id))
-      test = std::get<book::Sorting>(entry.detail).test;
+  std::optional<Date> last;
+  for (const auto& entry : reading.entries_of(batch.id)) {
+    if (entry.verb != book::Verb::sort || entry.date > day || (last && entry.date < *last) ||
+        reading.reversed_by(entry.id))
+      continue;
+    last = entry.date;
+    test = std::get<book::Sorting>(entry.detail).test;
+  }
   return test;
 }
 
@@ -36,6 +41,18 @@ Result<book::State> seed_meant(store::Reading& reading, const book::Lot& batch, 
   return held(reading, batch.id, book::State::judged_filled, wanted.noted.on) > 0
              ? book::State::judged_filled
              : book::State::unsorted;
+}
+
+/// All trays together; the gate asks tray by tray.
+Result<void> enough_seed(store::Reading& reading, const book::Lot& batch, book::State from,
+                         const Sow& wanted) {
+  const auto there = held(reading, batch.id, from, wanted.noted.on);
+  if (wanted.seeds.value() <= there)
+    return {};
+  return refuse(fault(phrase("{} has {} '{}' on {}, and {} are asked for: {} too many",
+                             batch.code.text(), there, book::said(from), wanted.noted.on.said(),
+                             wanted.seeds.value(), wanted.seeds.value() - there),
+                      "Check the number and the day, or recount the lot first."));
 }
 
 Result<void> room_for(const book::Pot& pot, const Sow& wanted) {
@@ -77,9 +94,11 @@ Result<Done> sow(store::Book& book, const Sow& wanted) {
       return refuse(place.error());
     if (auto room = room_for(registers.pot(*pot), wanted); !room)
       return refuse(room.error());
+    if (auto enough = enough_seed(writing, *batch, *from, wanted); !enough)
+      return refuse(enough.error());
     Done done;
-    const auto test =
-        *from == book::State::unsorted ? book::SeedTest::none : last_test(writing, *batch);
+    const auto test = *from == book::State::unsorted ? book::SeedTest::none
+                                                     : last_test(writing, *batch, wanted.noted.on);
     for (int i = 0; i < wanted.trays; ++i) {
       const auto share =
           wanted.seeds.value() / wanted.trays + (i < wanted.seeds.value() % wanted.trays ? 1 : 0);
@@ -104,6 +123,8 @@ Result<Done> sow(store::Book& book, const Sow& wanted) {
                        done.made.size() == 1
                            ? done.made.front().text()
                            : phrase("{} to {}", done.made.front().text(), done.made.back().text()));
+    if (!wanted.from && *from == book::State::unsorted)
+      done.told += phrase("; none was judged filled, so unsorted seed was taken");
     done.cautions = {dust_caution,
                      "Bottom heat: a protected circuit, and the thermostat's probe in the medium."};
     return done;

@@ -19,7 +19,7 @@ struct Sow {
 };
 
 /// Fails: more than there are on that day, more than the trays have cells for, a pot, mix or place
-/// the book lacks.
+/// the book lacks. Tells where unsorted seed was taken though nobody said so.
 Result<Done> sow(store::Book& book, const Sow& wanted);
 
 } // namespace coneline::work

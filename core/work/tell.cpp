@@ -82,6 +82,8 @@ std::string tell(store::Reading& reading, const book::Entry& entry) {
     add(tell(reading, movement));
   if (entry.verb == book::Verb::inspect && entry.movements.empty())
     add(phrase("nothing new"));
+  if (entry.verb == book::Verb::harvest && entry.movements.empty())
+    add(phrase("no seed"));
   add(std::visit(TellDetail{}, entry.detail));
   if (entry.reverses)
     add(phrase("takes back entry {}", entry.reverses->value));

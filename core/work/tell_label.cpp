@@ -121,6 +121,8 @@ class Telling {
       if (line.cone.id == cone.id) {
         told_.title = origin_said(line.origin.name);
         told_.taxon = line.origin.taxon;
+        if (line.harvested_on && line.harvested == 0)
+          told_.ended = phrase("came off {} and gave no seed", line.harvested_on->said());
         if (line.harvested > 0)
           told_.ended = phrase("harvested {}: {} seeds", line.harvested_on->said(), line.harvested);
       }

@@ -45,6 +45,9 @@ std::string told_of(const TrayDone& tray) {
   if (tray.done && tray.seedlings > 0)
     text += phrase_n(tray.seedlings, " {} seedling still stands in it: pot it first.",
                      " {} seedlings still stand in it: pot them first.");
+  // Reckoning this for the list of what is due would take longer than all the list.
+  if (tray.done)
+    text += phrase(" Looks stay due until it is emptied.");
   return text;
 }
 

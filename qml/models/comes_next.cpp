@@ -36,7 +36,7 @@ void ComesNext::read() {
   rows_of_ = of;
   const auto* course =
       session_ && session_->is_open() && code ? session_->standing().cone_course(*code) : nullptr;
-  if (!course || course->line.harvested > 0) {
+  if (!course || course->line.harvested_on) {
     rows_.replace({});
     return;
   }

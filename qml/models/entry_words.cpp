@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "entry_words.h"
 
+#include "core/work/clean.h"
 #include "core/work/tell.h"
 #include "wording.h"
 
@@ -123,7 +124,8 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
   case book::Verb::pollinate:
     return pollinated(registers, entry);
   case book::Verb::harvest:
-    return phrased_n(all, "{} seed harvested", "{} seeds harvested");
+    return all == 0 ? phrased("came off, no seed")
+                    : phrased_n(all, "{} seed harvested", "{} seeds harvested");
   case book::Verb::buy_in:
     return phrased_n(all, "{} bought in", "{} bought in");
   case book::Verb::clean:
@@ -175,7 +177,7 @@ QString said(store::Reading& reading, const book::Registers& registers, const bo
 }
 
 QString note_shown(const std::string& note) {
-  return note == water_changed ? phrased("water changed") : text(note);
+  return note == work::water_changed ? phrased("water changed") : text(note);
 }
 
 } // namespace coneline::window

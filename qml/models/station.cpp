@@ -78,6 +78,8 @@ QString verb_of(work::DueKind kind) {
     return QString(to_phrase("printed"));
   case work::DueKind::have_mix_ready:
     return QStringLiteral("later");
+  case work::DueKind::store:
+    return QStringLiteral("store");
   }
   return {};
 }

@@ -91,7 +91,7 @@ void ripe(const DueGround& ground, const ConeCourse& course, DueList& list) {
 
 void cones_due(const DueGround& ground, DueList& list) {
   for (const auto& course : ground.cones) {
-    if (course.line.harvested > 0)
+    if (course.line.harvested_on)
       continue;
     scales(ground, course, list);
     passes(ground, course, list);

@@ -17,13 +17,13 @@ const QString no_more = QStringLiteral("none");
 
 bool stands_on_plant(const Subject& subject) {
   const auto* cone = subject.standing->cone(subject.code);
-  return cone && cone->harvested == 0;
+  return cone && !cone->harvested_on;
 }
 
 bool can_take_pollen(const Subject& subject) {
   if (subject.code.kind() != Kind::plant) {
     const auto* course = subject.standing->cone_course(subject.code);
-    return course && course->line.harvested == 0 && !course->closed;
+    return course && !course->line.harvested_on && !course->closed;
   }
   const auto* plant = book::coded(subject.registers().plants, subject.code);
   return plant && plant->sex != book::Sex::male;

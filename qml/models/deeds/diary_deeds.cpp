@@ -17,7 +17,7 @@ const QString strike = to_phrase("strike it, with a reason");
 
 bool is_cone_on_plant(const Subject& subject) {
   const auto* cone = subject.standing->cone(subject.code);
-  return cone && cone->harvested == 0;
+  return cone && !cone->harvested_on;
 }
 
 bool may_be_male(const Subject& subject) {

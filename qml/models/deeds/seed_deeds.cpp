@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is done with a batch: clean, sort, open, store, sow.
-#include "../entry_words.h"
 #include "../wording.h"
 #include "common.h"
 #include "core/work/clean.h"
@@ -54,11 +53,8 @@ std::vector<FieldSpec> water_fields(const Subject& subject) {
   return with_day_and_note(subject, {});
 }
 Result<work::Done> run_water(store::Book& book, Answers& answers) {
-  auto noted = answers.noted();
-  if (noted.note.empty())
-    noted.note = std::string(water_changed);
-  const work::Clean wanted{answers.subject().code, 0, Count{}, std::move(noted)};
-  return answers.then([&] { return work::clean(book, wanted); });
+  const work::ChangeWater wanted{answers.subject().code, answers.noted()};
+  return answers.then([&] { return work::change_water(book, wanted); });
 }
 
 bool is_stored(const Subject& subject) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A round and a label's answer through the command line.
+#include "core/work/round.h"
 #include "core/work/sow.h"
 #include "tests/core/commands/run_command.h"
 #include "tests/core/store/first_cone.h"
@@ -52,11 +53,37 @@ TEST_F(RoundCommands, WalkARoundToItsEnd) {
   EXPECT_NE(run_command("round show" + book).out.find("to come"), std::string::npos);
   run("round undo --on 2026-03-10");
   EXPECT_EQ(run("round show")["counted"], 0);
+  EXPECT_TRUE(run("round show")["in_hand"].is_null());
+  run(scan(trays[1], ""));
   const auto end = run("round end --on 2026-03-10");
-  EXPECT_EQ(end["counted"], 1) << "the look taken back was in the hand again, with its counts";
-  EXPECT_EQ(end["found"]["roots"], 2);
-  EXPECT_EQ(end["not_found"], 1);
-  EXPECT_NE(run_command("round show" + book).out.find("1 not found"), std::string::npos);
+  EXPECT_EQ(end["counted"], 0) << "what was taken back stays taken back";
+  EXPECT_EQ(end["found"]["roots"], 0);
+  EXPECT_TRUE(end["entries"].empty());
+  EXPECT_EQ(end["not_found"], 0);
+  EXPECT_NE(run_command("round show" + book).out.find("0 not found"), std::string::npos);
+}
+
+/// What was tapped in the window and not entered is shown, and entered where the round ends.
+TEST_F(RoundCommands, TellWhatIsInTheHandAndWhatTheEndEnters) {
+  run("round begin --place " + first.bench.text() + " --on 2026-03-10");
+  run(scan(trays[0], ""));
+  EXPECT_EQ(run("round show")["not_entered"]["roots"], 0);
+  {
+    auto window = store::Book::open(scratch.at("t.coneline"), store::Access::write).value();
+    const auto id =
+        window.read([](store::Reading& reading) { return work::open_round(reading)->id; }).value();
+    ASSERT_TRUE(work::tap_in_round(window, id, {3, 1, 0}));
+  }
+  EXPECT_EQ(run("round show")["not_entered"]["roots"], 3);
+  const auto shown = run_command("round show" + book).out;
+  EXPECT_NE(shown.find("In the hand: " + trays[0].text() + ", not entered yet: 3 roots, 1 leaf"),
+            std::string::npos)
+      << shown;
+  const auto end = run("round end --on 2026-03-10");
+  EXPECT_EQ(end["found"]["roots"], 3);
+  ASSERT_EQ(end["entries"].size(), 1U);
+  EXPECT_EQ(end["told"],
+            "3 new roots, 1 first leaf in " + trays[0].text() + "; the round has ended");
 }
 
 TEST_F(RoundCommands, TakeALogWholeOrNotAtAll) {

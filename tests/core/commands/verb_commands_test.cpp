@@ -106,6 +106,8 @@ TEST_F(VerbCommands, AHarvestIsCountedByWeightOrByHand) {
   const auto cone = made({"pollinate", mother_, "--pollen", "L171X", "--on", "2024-06-01"});
   EXPECT_EQ(run({"harvest", cone, "--seeds", "5", "--hundreds", "15,15", "--grams", "75"}), 2);
   EXPECT_EQ(run({"harvest", cone, "--grams", "75"}), 2) << "without the weighings";
+  expect_refused({"harvest", cone, "--on", "2025-06-01"}, "the count of the seeds is missing", 2);
+  expect_refused({"harvest", cone, "--seeds", "0", "--on", "2025-06-01"}, "in the note why");
   // 100 seeds weigh 15 g in the mean, so 750 g are 5,000 of them.
   const auto batch = made({"harvest", cone, "--hundreds", "15.0,15.2,14.8,15.1,14.9,15.0,15.3,14.7",
                            "--grams", "750", "--on", "2025-06-01"});

@@ -133,8 +133,7 @@ TEST_F(Diary, ASeasonFromTheFirstLookToTheHarvest) {
   ASSERT_TRUE(next);
   EXPECT_EQ(next->to, day("2026-05-25"));
   EXPECT_TRUE(next->missed.empty());
-  EXPECT_EQ(find("2026-05-26", cone, DueKind::pollinate)->missed,
-            "missed: the time for it ended on 2026-05-25");
+  EXPECT_EQ(find("2026-05-26", cone, DueKind::pollinate)->missed, "late since 2026-05-25");
   EXPECT_NEAR(*pollen(lot).left, 2.0, 1e-12);
   ASSERT_TRUE(look(cone, Scales::closed, "2026-05-25"));
   EXPECT_FALSE(find("2026-05-26", cone, DueKind::pollinate));
@@ -187,6 +186,29 @@ TEST_F(Diary, PollenBeforeItWasCollectedOrAfterItRanOut) {
   refused(pass(cone, first.pollen, "2026-05-18", 0.1), "thrown away on 2026-05-17");
   ASSERT_TRUE(reverse(book, {thrown->entries.at(0), "", ""}));
   EXPECT_TRUE(pass(cone, first.pollen, "2026-05-18", 0.1));
+}
+
+TEST_F(Diary, ACollectionIsTakenBackOnlyWhereItsPollenWasNotUsed) {
+  const auto collected =
+      collect_pollen(book, {first.father, 2.0, "refrigerator", on("2026-05-01")}).value();
+  const auto lot = collected.made.at(0);
+  const auto more = collect_pollen(book, {lot, 1.0, "", on("2026-05-03")}).value().entries.at(0);
+  const auto take_back = [&](book::EntryId entry) { return reverse(book, {entry, "", ""}); };
+  const auto cone = new_cone("2026-05-01");
+  const auto used = pass(cone, lot, "2026-05-10", 2.5);
+  ASSERT_TRUE(used);
+  refused(take_back(more), "has 0.5 ml too little on 2026-05-10");
+  ASSERT_TRUE(take_back(used->entries.at(0)));
+  const auto half = pass(cone, lot, "2026-05-10", 2.0);
+  ASSERT_TRUE(half);
+  const auto unmeasured = pass(cone, lot, "2026-05-12", std::nullopt);
+  ASSERT_TRUE(unmeasured);
+  refused(take_back(more), "nothing of " + lot.text() + " is left on 2026-05-12");
+  ASSERT_TRUE(take_back(unmeasured->entries.at(0)));
+  ASSERT_TRUE(take_back(more));
+  refused(take_back(collected.entries.at(0)), "was used on 2026-05-10");
+  ASSERT_TRUE(take_back(half->entries.at(0)));
+  ASSERT_TRUE(take_back(collected.entries.at(0)));
 }
 
 TEST_F(Diary, AFemaleGivesNoPollenAndAClosedConeTakesNone) {
@@ -297,7 +319,8 @@ TEST_F(Diary, PlantsInTheGroundMoveAfterWinterOnTheirHemisphere) {
                              on("2026-06-01")}));
   EXPECT_FALSE(find("2026-08-31", first.father, DueKind::move_plant));
   EXPECT_TRUE(find("2026-09-01", first.father, DueKind::move_plant));
-  EXPECT_FALSE(find("2026-11-01", first.father, DueKind::move_plant)->missed.empty());
+  EXPECT_EQ(find("2026-11-01", first.father, DueKind::move_plant)->missed,
+            "missed: the time for it ended on 2026-10-31");
   ASSERT_TRUE(do_due(book, now->key, on("2026-09-02")));
   EXPECT_FALSE(find("2026-09-03", first.father, DueKind::move_plant));
 }

@@ -55,6 +55,25 @@ class DueTest : public testing::Test {
         all, [&](const Due& each) { return each.kind == kind && each.code == code; });
     return found == all.end() ? std::nullopt : std::optional(*found);
   }
+  void soak(std::string_view on, int days) {
+    book::Entry entry;
+    entry.verb = book::Verb::clean;
+    entry.date = day(on);
+    entry.lot = batch_;
+    entry.detail = book::Cleaning{days};
+    nursery_.enter(entry);
+  }
+  book::EntryId judged(std::string_view on, std::int64_t filled) {
+    book::Entry entry;
+    entry.verb = book::Verb::sort;
+    entry.date = day(on);
+    entry.lot = batch_;
+    entry.detail = book::Sorting{book::SeedTest::floating};
+    entry.movements = {{{batch_, book::State::unsorted},
+                        {batch_, book::State::judged_filled},
+                        Count::sure(filled)}};
+    return nursery_.enter(entry);
+  }
   Code code(book::LotId lot) { return nursery_.lot_of(lot).code; }
   Code cone_code() {
     return nursery_.ask(
@@ -78,7 +97,75 @@ TEST_F(DueTest, SeedlingsMayGoIntoPotsFromTheEarlyEndOfTheirStep) {
   EXPECT_EQ(pot->to, day("2027-01-01"));
   EXPECT_EQ(pot->told.substr(0, 13), "8 seedlings o");
   EXPECT_EQ(pot->missed, "");
-  EXPECT_NE(find(DueKind::pot, code(tray_), "2027-01-02")->missed, "");
+  EXPECT_EQ(find(DueKind::pot, code(tray_), "2027-01-02")->missed, "late since 2027-01-01");
+}
+
+/// Put in water on the 4th for three days.
+TEST_F(DueTest, SoakingSeedIsDueUntilItIsTakenOut) {
+  const Code batch = code(batch_);
+  soak("2026-01-04", 3);
+  const auto first = find(DueKind::water, batch, "2026-01-05");
+  ASSERT_TRUE(first);
+  EXPECT_EQ(first->to, day("2026-01-07"));
+  EXPECT_NE(first->told.find("are soaking"), std::string::npos) << first->told;
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-03-01")) << "it is still in the water";
+  const auto late = find(DueKind::water, batch, "2026-03-01");
+  ASSERT_TRUE(late) << "seed is forgotten in the water";
+  EXPECT_EQ(late->missed, "late since 2026-01-07");
+  EXPECT_NE(late->told.find("take them out"), std::string::npos) << late->told;
+  soak("2026-01-07", 0); // taken out
+  EXPECT_FALSE(find(DueKind::water, batch, "2026-03-01"));
+}
+
+TEST_F(DueTest, SeedThatWasJudgedSownOrPutByNoLongerSoaks) {
+  const Code batch = code(batch_);
+  const auto soaks = [&] { return find(DueKind::water, batch, "2026-01-09").has_value(); };
+  soak("2026-01-04", 3);
+  ASSERT_TRUE(soaks());
+  const auto before = judged("2026-01-04", 20);
+  EXPECT_TRUE(soaks()) << "judged before it went into the water";
+  const auto after = judged("2026-01-08", 20);
+  EXPECT_FALSE(soaks());
+  nursery_.reverse(after);
+  nursery_.reverse(before);
+  ASSERT_TRUE(soaks());
+  const auto sown = nursery_.sow(batch_, "2026-01-08", 10);
+  EXPECT_FALSE(soaks());
+  nursery_.reverse(
+      nursery_.ask([&](store::Reading& reading) { return reading.entries_of(sown).front().id; }));
+  ASSERT_TRUE(soaks());
+  book::Entry store;
+  store.verb = book::Verb::store;
+  store.date = day("2026-01-08");
+  store.lot = batch_;
+  store.detail = book::Keeping{"refrigerator", 5.0, {}, {}};
+  nursery_.enter(store);
+  EXPECT_FALSE(soaks());
+  EXPECT_FALSE(find(DueKind::store, batch, "2027-01-09")) << "put by, with no day to look at it";
+  EXPECT_FALSE(find(DueKind::sow, batch, "2027-01-09"));
+}
+
+/// Of 50 unsorted seeds 30 are judged filled, and a part of them is sown.
+TEST_F(DueTest, SeedThatIsNeitherPutByNorSownWaits) {
+  const Code batch = code(batch_);
+  soak("2026-01-04", 0);
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-01-17"));
+  const auto clean = find(DueKind::store, batch, "2026-01-18");
+  ASSERT_TRUE(clean);
+  EXPECT_EQ(clean->told.substr(0, 19), "50 clean seeds of G") << clean->told;
+  judged("2026-01-10", 30);
+  const auto tray = nursery_.lot(Kind::tray, cone_);
+  nursery_.enter(book::Verb::sow, "2026-01-20", tray,
+                 {{batch_, book::State::judged_filled, tray, book::State::sown, 22}});
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-02-02"));
+  const auto left = find(DueKind::store, batch, "2026-02-03");
+  ASSERT_TRUE(left);
+  EXPECT_EQ(left->told.substr(0, 18), "8 judged filled of") << left->told;
+  EXPECT_EQ(find(DueKind::store, batch, "2026-02-11")->missed, "late: 8 days");
+  nursery_.enter(book::Verb::sow, "2026-02-12", tray,
+                 {{batch_, book::State::judged_filled, tray, book::State::sown, 8},
+                  {batch_, book::State::unsorted, tray, book::State::sown, 20}});
+  EXPECT_FALSE(find(DueKind::store, batch, "2026-04-01"));
 }
 
 TEST_F(DueTest, OneSeedlingIsToldAsOne) {

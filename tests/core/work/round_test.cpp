@@ -127,6 +127,19 @@ TEST_F(Rounds, TakesBackTapsThenLooksThenMoves) {
   proven();
 }
 
+TEST_F(Rounds, WhatIsTakenBackForGoodIsNotEnteredAgain) {
+  const auto round = began();
+  ASSERT_TRUE(scan_and_look(book, round, trays[0].text(), {1, 0, 0}, on()));
+  ASSERT_TRUE(undo_in_round(book, round, on(), TakenBack::for_good));
+  EXPECT_FALSE(view(round).in_hand);
+  ASSERT_TRUE(scan(round, trays[1]));
+  const auto end = end_round(book, round, on());
+  ASSERT_TRUE(end);
+  EXPECT_TRUE(end->entries.empty());
+  EXPECT_EQ(view(round).counted, 0);
+  proven();
+}
+
 TEST_F(Rounds, SaysPlainlyWhatIsNoTrayOfThisBook) {
   const auto round = began();
   ASSERT_TRUE(scan(round, trays[0]));

@@ -110,6 +110,56 @@ TEST_F(Verbs, PollinationPassesUntilTheConeTightensThenAYear) {
       "was harvested on");
 }
 
+TEST_F(Verbs, AConeThatGaveNoSeedEndsWithTheReason) {
+  const Noted noted{day("2026-03-01"), "", ""};
+  const auto cone =
+      pollinate(book, {first.mother, book::PollinationMethod::dry, {{first.pollen, 0.5}}, noted})
+          ->made.at(0);
+  const auto none = [&](std::string why) {
+    return harvest(book, {cone, n(0), {day("2027-03-05"), "", std::move(why)}});
+  };
+  const auto line = [&] {
+    return book
+        .read([&](store::Reading& reading) {
+          const auto lines = cone_lines(reading, reading.registers());
+          return *std::ranges::find_if(
+              lines, [&](const ConeLine& each) { return each.cone.code == cone; });
+        })
+        .value();
+  };
+  const auto due = [&] {
+    return book
+        .read([&](store::Reading& reading) {
+          const auto all = due_on(reading, reading.registers(), day("2027-03-06"));
+          return std::ranges::count(all, cone, &Due::code);
+        })
+        .value();
+  };
+  refused(none(""), "say in the note why");
+  EXPECT_FALSE(line().harvested_on);
+  EXPECT_EQ(due(), 1);
+  const auto done = none("rotten");
+  ASSERT_TRUE(done) << done.error().text();
+  EXPECT_EQ(done->told, cone.text() + " gave no seed: rotten");
+  EXPECT_TRUE(done->made.empty());
+  EXPECT_EQ(line().harvested_on, day("2027-03-05"));
+  EXPECT_EQ(line().harvested, 0);
+  EXPECT_EQ(due(), 0);
+  refused(none("rotten"), "came off on 2027-03-05 and gave no seed");
+  refused(harvest(book, {cone, n(9), {day("2027-03-06"), "", ""}}), "gave no seed");
+  refused(
+      pollinate(
+          book,
+          {cone, book::PollinationMethod::dry, {{first.pollen, {}}}, {day("2027-03-07"), "", ""}}),
+      "was harvested on 2027-03-05");
+  refused(harvest(book, {first.cone, n(0), {day("2026-02-02"), "", "rotten"}}),
+          "was harvested on 2026-02-01 and gave seed");
+  ASSERT_TRUE(reverse(book, {done->entries.at(0), "", ""}));
+  EXPECT_FALSE(line().harvested_on);
+  EXPECT_TRUE(harvest(book, {cone, n(9), {day("2027-03-06"), "", ""}}));
+  proven();
+}
+
 TEST_F(Verbs, PollinateRefusesWhatCannotBe) {
   const Noted early{day("2025-01-19"), "", ""};
   refused(pollinate(book, {first.cone, book::PollinationMethod::dry, {{first.pollen, {}}}, early}),
@@ -186,19 +236,74 @@ TEST_F(Verbs, TheWholeLine) {
   proven();
 }
 
+TEST_F(Verbs, SowingTellsWhenItTookUnsortedSeedAndKnowsTheTestOfItsDay) {
+  const auto sown_on = [&](std::string_view on, std::optional<State> from = {}) {
+    return sow(book, {first.batch, from, n(20), 1, "seed tray", {}, {}, {day(on), "", ""}});
+  };
+  const std::string taken = "none was judged filled, so unsorted seed was taken";
+  EXPECT_NE(sown_on("2026-02-02")->told.find(taken), std::string::npos);
+  EXPECT_EQ(sown_on("2026-02-02", State::unsorted)->told.find(taken), std::string::npos);
+  const auto sorted = [&](book::SeedTest test, std::string_view on) {
+    ASSERT_TRUE(sort(book, {first.batch, State::unsorted, test, n(30), n(0), {day(on), "", ""}}));
+  };
+  sorted(book::SeedTest::floating, "2026-02-10");
+  sorted(book::SeedTest::xray, "2026-03-10");
+  const auto judged_by = [&](const Result<Done>& done) {
+    return book
+        .read([&](store::Reading& reading) {
+          return reading.lot(done->made.at(0)).value().judged_by;
+        })
+        .value();
+  };
+  const auto early = sown_on("2026-02-20");
+  EXPECT_EQ(early->told.find(taken), std::string::npos) << early->told;
+  EXPECT_EQ(judged_by(early), book::SeedTest::floating) << "the other test was later";
+  EXPECT_EQ(judged_by(sown_on("2026-03-11")), book::SeedTest::xray);
+  proven();
+}
+
+TEST_F(Verbs, ChangedWaterIsToldAsThat) {
+  ASSERT_TRUE(clean(book, {first.batch, 3, n(0), {day("2026-02-03"), "", ""}}));
+  const auto done = change_water(book, {first.batch, {day("2026-02-04"), "", ""}});
+  ASSERT_TRUE(done) << done.error().text();
+  EXPECT_EQ(done->told, "water of " + first.batch.text() + " changed");
+  for (const auto& caution : done->cautions)
+    EXPECT_EQ(caution.find("drill"), std::string::npos) << caution;
+  const auto note = book.read([&](store::Reading& reading) {
+                          return reading.entry(done->entries.at(0)).value().note;
+                        })
+                        .value();
+  EXPECT_EQ(note, water_changed);
+  refused(change_water(book, {first.bench, {day("2026-02-04"), "", ""}}), "not a batch");
+}
+
 TEST_F(Verbs, SowRefusesWhatIsNotThere) {
   const auto attempt = [&](std::int64_t seeds, int trays, std::string pot, std::string_view on) {
     return sow(
         book,
         {first.batch, State::unsorted, n(seeds), trays, std::move(pot), {}, {}, {day(on), "", ""}});
   };
-  refused(attempt(10, 1, "seed tray", "2026-01-31"), "has 0 'unsorted' on 2026-01-31");
+  refused(attempt(160, 4, "seed tray", "2026-01-31"),
+          "has 0 'unsorted' on 2026-01-31, and 160 are asked for: 160 too many");
   refused(attempt(501, 20, "seed tray", "2026-02-10"), "too many");
   refused(attempt(41, 1, "seed tray", "2026-02-10"), "1 too many");
   refused(attempt(10, 1, "bath tub", "2026-02-10"), "seed tray");
   refused(attempt(2, 3, "seed tray", "2026-02-10"), "leaves 1 of them empty");
   refused(attempt(2, 0, "seed tray", "2026-02-10"), "at least one");
   EXPECT_EQ(held(first.batch, State::unsorted), 500);
+}
+
+TEST_F(Verbs, ALookOnTheDayOfSowingSaysWhatBecomesOfIt) {
+  const auto tray = sown(30); // on 2026-02-10
+  const auto look = [&](std::int64_t roots, std::int64_t leaves, std::int64_t dead,
+                        std::string_view on) {
+    return inspect(book, {tray, n(roots), n(leaves), n(dead), {day(on), "", ""}})->told;
+  };
+  const std::string warned = "enter it from 2026-02-11 on";
+  EXPECT_NE(look(2, 0, 0, "2026-02-10").find(warned), std::string::npos);
+  EXPECT_NE(look(0, 1, 0, "2026-02-10").find(warned), std::string::npos);
+  EXPECT_EQ(look(0, 0, 1, "2026-02-10"), "1 dead seed out in " + tray.text());
+  EXPECT_EQ(look(2, 0, 0, "2026-02-11"), "2 new roots in " + tray.text());
 }
 
 TEST_F(Verbs, InspectRefusesWhatIsNotThere) {
@@ -259,6 +364,60 @@ TEST_F(Verbs, AGroupTakesOneConeOneJudgementOnePot) {
       "judged");
   refused(pot_up(book, {tray, {}, n(1), "10 L", {}, into, {}, {day("2026-05-02"), "", ""}}),
           "not in '10 L'");
+  refused(
+      pot_up(book, {tray, {}, n(1), "1 L deep", "gritty", into, {}, {day("2026-05-02"), "", ""}}),
+      into.text() + " has no mix in the book, and these come into 'gritty'");
+}
+
+TEST_F(Verbs, AGroupTakesOneMixAndOneTest) {
+  const auto judged = [&](book::SeedTest test, std::string_view on) {
+    EXPECT_TRUE(sort(book, {first.batch, State::unsorted, test, n(20), n(0), {day(on), "", ""}}));
+    const auto tray =
+        sow(book, {first.batch, {}, n(20), 1, "seed tray", {}, {}, {day(on), "", ""}})->made.at(0);
+    EXPECT_TRUE(inspect(book, {tray, n(9), n(0), n(0), {day("2026-04-01"), "", ""}}));
+    return tray;
+  };
+  const auto floated = judged(book::SeedTest::floating, "2026-02-11");
+  const auto x_rayed = judged(book::SeedTest::xray, "2026-02-12");
+  const auto pot = [&](const Code& tray, std::string mix, std::optional<Code> into) {
+    return pot_up(book, {tray, {}, n(2), "1 L deep", mix, into, {}, {day("2026-05-01"), "", ""}});
+  };
+  ASSERT_TRUE(book.write([](store::Writing& writing) {
+    return writing.put(book::Mix{{}, "fine", 0.1, 0.0, "test", {{"sand", 1}}});
+  }));
+  const auto group = pot(floated, "gritty", {})->made.at(0);
+  refused(pot(floated, "fine", group), group.text() + " is in 'gritty', not in 'fine'");
+  refused(pot(x_rayed, "gritty", group), group.text() + " holds seed judged by float");
+  EXPECT_TRUE(pot(floated, "gritty", group));
+}
+
+TEST_F(Verbs, PottedPlantsStandWhereTheirSourceStoodUnlessToldOtherwise) {
+  const auto tray = sown(30);
+  const auto house = Code::of(Kind::place, 17, 1).value();
+  ASSERT_TRUE(inspect(book, {tray, n(9), n(0), n(0), {day("2026-04-01"), "", ""}}));
+  ASSERT_TRUE(relocate(book, {{tray}, house, {day("2026-08-01"), "", ""}}));
+  const auto potted = [&](const Code& from, std::optional<Code> into, std::optional<Code> place,
+                          std::string_view on) {
+    const auto* pot = from.kind() == Kind::tray ? "1 L deep" : "10 L";
+    return pot_up(book, {from, {}, n(2), pot, {}, into, place, {day(on), "", ""}});
+  };
+  const auto stands = [&](const Code& lot) {
+    return book
+        .read([&](store::Reading& reading) {
+          return reading.registers().place(reading.places().at(reading.lot(lot).value().id)).name;
+        })
+        .value();
+  };
+  const auto group = potted(tray, {}, {}, "2026-06-01")->made.at(0);
+  EXPECT_EQ(stands(group), "Bench") << "where the tray stood then";
+  ASSERT_TRUE(potted(tray, group, {}, "2026-09-01"));
+  EXPECT_EQ(stands(group), "Bench") << "a group is not moved by what is added";
+  EXPECT_EQ(stands(potted(group, {}, {}, "2026-09-02")->made.at(0)), "Bench");
+  EXPECT_EQ(stands(potted(tray, {}, house, "2026-09-03")->made.at(0)), "House");
+  ASSERT_TRUE(potted(group, {}, {}, "2026-09-04"));
+  refused(potted(group, {}, {}, "2026-09-05"), "has ended, nothing is left in this pot group");
+  refused(pot_up(book, {group, {}, {}, "10 L", {}, {}, {}, {day("2026-09-05"), "", ""}}),
+          "has ended, nothing is left in this pot group");
 }
 
 TEST_F(Verbs, OpenRefusesImpossibleCounts) {
@@ -327,6 +486,36 @@ TEST_F(Verbs, ATrayStandsInTwoPlacesOverTime) {
       relocate(book,
                {{tray, Code::of(Kind::tray, 17, 99).value()}, house, {day("2026-07-01"), "", ""}}),
       "there is no tray");
+}
+
+TEST_F(Verbs, AMoveIsOfALotThatIsThereAndTellsWhereItStandsNow) {
+  const auto tray = sown(30);
+  const auto house = Code::of(Kind::place, 17, 1).value();
+  const auto move = [&](const Code& lot, const Code& to, std::string_view on) {
+    return relocate(book, {{lot}, to, {day(on), "", ""}});
+  };
+  const auto entries = store::prove(book).value().entries;
+  refused(move(tray, house, "2026-02-01"), "began on 2026-02-10, 9 days after 2026-02-01");
+  EXPECT_EQ(store::prove(book).value().entries, entries);
+  EXPECT_EQ(move(tray, house, "2026-06-01")->told, tray.text() + " now on House");
+  EXPECT_EQ(move(tray, first.bench, "2026-05-01")->told,
+            tray.text() + " on Bench from 2026-05-01; a later move has it on House now");
+  ASSERT_TRUE(
+      leave(book, {tray, WayOut::dead, State::sown, n(30), "", {}, {day("2026-07-01"), "", ""}}));
+  refused(move(tray, first.bench, "2026-07-02"), "has ended");
+  EXPECT_TRUE(move(tray, house, "2026-06-20")) << "it still stood there then";
+  // What is found in it all the same is counted; in what never was, nothing is.
+  EXPECT_TRUE(recount(book, {tray, State::sown, n(2), {day("2026-07-03"), "", ""}}));
+  const auto wrong = sow(
+      book,
+      {first.batch, State::unsorted, n(20), 1, "seed tray", {}, {}, {day("2026-02-10"), "", ""}});
+  refused(recount(book, {wrong->made.front(), State::sown, n(2), {day("2026-02-09"), "", ""}}),
+          "began on 2026-02-10, 1 day after 2026-02-09");
+  ASSERT_TRUE(reverse(book, {wrong->entries.front(), "", ""}));
+  refused(recount(book, {wrong->made.front(), State::sown, n(2), {day("2026-03-01"), "", ""}}),
+          "taken back");
+  refused(move(wrong->made.front(), house, "2026-03-01"), "taken back");
+  proven();
 }
 
 TEST_F(Verbs, WaysOutAskWhichOfSeveralStates) {
