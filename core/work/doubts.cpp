@@ -25,6 +25,8 @@ std::int64_t moved(const book::Entry& entry) {
 std::vector<book::Entry> before(store::Reading& reading, const book::Entry& entry) {
   switch (entry.verb) {
   case book::Verb::harvest: {
+    if (!entry.lot) // the cone gave nothing
+      return {};
     const auto origin = reading.lot(*entry.lot).origin;
     auto all = reading.standing_entries(book::Verb::harvest);
     std::erase_if(all, [&](const book::Entry& other) {
