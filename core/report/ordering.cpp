@@ -4,6 +4,7 @@
 #include "core/base/money.h"
 #include "core/base/month.h"
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 
 #include <fmt/format.h>
 
@@ -128,9 +129,7 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
     needs.rows.push_back(std::move(row));
   }
   paper.tables.push_back(std::move(needs));
-  paper.cautions = {
-      phrase("Lift 25 kg at most, close to the body; two for more, or a barrow."),
-      phrase("Dry mix dusts and can carry Legionella: wet it, wear mask and gloves.")};
+  paper.cautions = {phrase_of(work::caution::lifting), phrase_of(work::caution::dust)};
   return paper;
 }
 

@@ -24,9 +24,8 @@ Result<Done> clean(store::Book& book, const Clean& wanted) {
     if (!wanted.lost.none())
       entry.movements = {
           {{batch->id, *state}, {batch->id, book::State::lost_in_cleaning}, wanted.lost}};
-    return entered(
-        writing, entry, phrase("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value()),
-        {poison_caution, "Eye guard with a brush on a drill; change the soaking water daily."});
+    return entered(writing, entry,
+                   phrase("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value()));
   });
 }
 

@@ -2,6 +2,7 @@
 #include "core/work/relocate.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -32,7 +33,7 @@ Result<Done> relocate(store::Writing& writing, const Relocate& wanted) {
                      wanted.lots.size() == 1 ? wanted.lots.front().text()
                                              : phrase("{} lots", wanted.lots.size()),
                      registers.place(**place).name);
-  done.cautions = {lifting_caution};
+  done.cautions = cautions_told(book::Verb::move);
   return done;
 }
 
