@@ -72,12 +72,12 @@ std::vector<FieldSpec> sell_fields(const Subject& subject) {
 
 std::vector<Piece> lose_pieces(const Subject& subject, const Answers& answers) {
   const auto count = answers.so_far("count");
-  return {{"go", count, "lost"}, {"stay", there(subject, answers) - count, "ink"}};
+  return {{"going", count, "lost"}, {"staying", there(subject, answers) - count, "ink"}};
 }
 
 std::vector<Piece> give_pieces(const Subject& subject, const Answers& answers) {
   const auto count = answers.so_far("count");
-  return {{"go", count, "act"}, {"stay", there(subject, answers) - count, "ink"}};
+  return {{"going", count, "act"}, {"staying", there(subject, answers) - count, "ink"}};
 }
 
 template <WayOut way>
