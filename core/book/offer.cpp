@@ -12,12 +12,6 @@ namespace {
 constexpr double most_litres = 1e7;
 constexpr int most_days = 3650;
 
-Result<void> is_named(std::string_view what, const std::string& name) {
-  if (name.empty())
-    return refuse(fault(phrase("an offer or good without a {}", what), "Name it."));
-  return {};
-}
-
 bool from_zero(double value, double most) {
   return std::isfinite(value) && value >= 0 && value <= most;
 }
@@ -25,10 +19,10 @@ bool from_zero(double value, double most) {
 } // namespace
 
 Result<void> is_sound(const Offer& offer) {
-  if (auto named = is_named("good", offer.good); !named)
-    return named;
-  if (auto named = is_named("supplier", offer.supplier); !named)
-    return named;
+  if (offer.good.empty())
+    return refuse(fault("an offer without a good", "Name it."));
+  if (offer.supplier.empty())
+    return refuse(fault("an offer without a supplier", "Name it."));
   const auto wrong = [&](const std::string& what, const std::string& next) {
     return refuse(
         fault(phrase("the offer of '{}' by '{}' has {}", offer.good, offer.supplier, what), next));
@@ -40,7 +34,7 @@ Result<void> is_sound(const Offer& offer) {
     return wrong(phrase("{:g} loose litres from one that is pressed", offer.expansion),
                  "Give 1 where it is not pressed, at most 100.");
   if (offer.cents < 0 || offer.delivery_cents < 0)
-    return wrong("a price below 0", "Give 0 or more.");
+    return wrong(phrase("a price below 0"), "Give 0 or more.");
   if (offer.lead_days < 0 || offer.lead_days > most_days)
     return wrong(phrase("{} days of waiting", offer.lead_days), "Give 0 to 3650 days.");
   if (offer.least < 1)
@@ -52,8 +46,8 @@ Result<void> is_sound(const Offer& offer) {
 }
 
 Result<void> is_sound(const Good& good) {
-  if (auto named = is_named("name", good.name); !named)
-    return named;
+  if (good.name.empty())
+    return refuse(fault("a good without a name", "Name it."));
   const auto wrong = [&](const std::string& what, const std::string& next) {
     return refuse(fault(phrase("'{}': {}", good.name, what), next));
   };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // order: what to buy for the mixes of the months to come, at least cost, with a chosen assurance.
+#include "core/base/money.h"
 #include "core/base/month.h"
 #include "core/commands/commands.h"
 #include "core/commands/order_options.h"
@@ -27,14 +28,14 @@ std::string table_of(const report::Ordered& ordered, const book::Title& title) {
   for (const auto& line : ordered.list.lines)
     table.row({line.order_by.iso(), line.good, line.supplier, std::string(book::word(line.form)),
                std::to_string(line.packs), shown(line.litres, 0),
-               report::money(static_cast<double>(line.cents)), shown(line.kilograms, 0),
+               money_said(static_cast<double>(line.cents)), shown(line.kilograms, 0),
                iso_month(line.for_month)});
   std::string text =
       fmt::format("Order list of {}\n{}", report::title_said(title),
                   ordered.list.lines.empty() ? "Nothing has to be ordered.\n" : table.text());
   text += fmt::format("{} in all; no list costs less than {} (gap {:.2f} %). Nothing runs short "
                       "in {:.1f} of 100 futures.\n",
-                      report::money(ordered.list.cents), report::money(ordered.list.bound),
+                      money_said(ordered.list.cents), money_said(ordered.list.bound),
                       100 * ordered.list.gap, 100 * ordered.held);
   return text;
 }
@@ -56,8 +57,8 @@ Result<void> add_comparison(const OrderAsked& asked, Answer& answer) {
                                            {"cents", one.list.cents},
                                            {"bound_cents", one.list.bound},
                                            {"litres", litres}});
-    table.row({fmt::format("{:g} %", 100 * one.assurance), report::money(one.list.cents),
-               shown(litres, 0)});
+    table.row(
+        {fmt::format("{:g} %", 100 * one.assurance), money_said(one.list.cents), shown(litres, 0)});
   }
   answer.table += "\nWhat the assurance costs\n" + table.text();
   return {};

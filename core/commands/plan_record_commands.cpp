@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the season plan reckons with: offers (one, or a file of them), goods in the shed, pins.
+#include "core/base/money.h"
 #include "core/base/number.h"
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
+#include "core/commands/first_fault.h"
 #include "core/commands/table.h"
 #include "core/report/offers_csv.h"
 #include "core/report/ordering.h"
@@ -10,7 +12,6 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
 #include <memory>
 
 namespace coneline::commands {
@@ -31,23 +32,16 @@ struct OfferOptions {
   double delivery = 0;
 };
 
-std::int64_t cents(double amount) {
-  constexpr double a_unit = 100;
-  return std::llround(amount * a_unit);
-}
-
 Result<Answer> enter_offer(const OfferOptions& options) {
   auto offer = options.offer;
   const auto form = book::read_word<book::Form>(options.form);
-  if (!form)
-    return refuse(form.error());
-  constexpr double most = 1e9;
-  if (!(options.price >= 0 && options.price < most) ||
-      !(options.delivery >= 0 && options.delivery < most))
-    return refuse(fault("a price that cannot be", "Give 0 or more, such as 18.50."));
+  const auto price = cents_of(options.price);
+  const auto delivery = cents_of(options.delivery);
+  if (const auto wrong = first_fault(form, price, delivery))
+    return refuse(*wrong);
   offer.form = *form;
-  offer.cents = cents(options.price);
-  offer.delivery_cents = cents(options.delivery);
+  offer.cents = *price;
+  offer.delivery_cents = *delivery;
   auto book = options.book.open(store::Access::write);
   if (!book)
     return refuse(book.error());
@@ -123,8 +117,8 @@ Result<Answer> show_offers(const OffersOptions& options) {
                                      {"least", offer.least}});
     offers.row({offer.good, offer.supplier, std::string(book::word(offer.form)),
                 shown(offer.litres, 0), shown(offer.loose_litres(), 0),
-                report::money(static_cast<double>(offer.cents)),
-                report::money(static_cast<double>(offer.delivery_cents)),
+                money_said(static_cast<double>(offer.cents)),
+                money_said(static_cast<double>(offer.delivery_cents)),
                 std::to_string(offer.lead_days), std::to_string(offer.least)});
   }
   Table goods({"good", "on hand", "counted", "room", "keeps, months"});

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // trays done: which trays can be emptied, what another month would bring, what their room costs.
+#include "core/base/money.h"
 #include "core/commands/book_options.h"
 #include "core/commands/coming_json.h"
 #include "core/commands/commands.h"
@@ -9,7 +10,6 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
 #include <memory>
 
 namespace coneline::commands {
@@ -26,7 +26,7 @@ struct Asked {
 };
 
 std::string money(const std::optional<double>& cents) {
-  return cents ? fmt::format("{:.2f}", *cents / 100) : "–";
+  return cents ? money_said(*cents) : "–";
 }
 
 std::string place_name(const work::TrayDone& tray, const book::Registers& registers) {
@@ -102,7 +102,8 @@ Result<Answer> run(const Asked& asked) {
   const auto as_of = date_or_today(asked.as_of, "--as-of");
   if (!as_of)
     return refuse(as_of.error());
-  if (asked.price && !(*asked.price >= 0 && *asked.price < 1e9))
+  const auto price = cents_of(asked.price.value_or(0));
+  if (!price)
     return refuse(usage_fault(fmt::format("--price {}", *asked.price),
                               "Write what a square metre of bench costs a month, as in 4.50."));
   auto book = asked.book.open(store::Access::read);
@@ -114,7 +115,7 @@ Result<Answer> run(const Asked& asked) {
     habits.confidence = asked.confidence;
     habits.done_below = asked.below.value_or(habits.done_below);
     if (asked.price)
-      habits.cents_a_square_metre_month = std::llround(*asked.price * 100);
+      habits.cents_a_square_metre_month = *price;
     return work::trays_done(reading, *as_of, habits).map([&](const auto& trays) {
       return answer_of(trays, registers, habits, asked.only_done, *as_of);
     });

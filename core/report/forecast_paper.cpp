@@ -7,6 +7,7 @@
 #include "core/plan/fit.h"
 #include "core/plan/shown_units.h"
 #include "core/report/forecast_report.h"
+#include "core/work/cautions.h"
 #include "core/work/origin_said.h"
 
 #include <fmt/format.h>
@@ -100,7 +101,7 @@ PlanPaper with_words(const plan::Forecast& forecast, const plan::ForecastInput& 
     paper.sentences.push_back(remark);
   for (const auto& rule : forecast_rules(input))
     paper.sentences.push_back(rule);
-  paper.cautions = {phrase("Dry mix dusts and can carry Legionella; wet it, wear mask and gloves."),
+  paper.cautions = {phrase_of(work::caution::dust),
                     phrase("Watered pots are heavy: mind the load a bench bears, and your back.")};
   return paper;
 }

@@ -3,6 +3,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/heading.h"
+#include "core/base/money.h"
 #include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/report/cross_said.h"
@@ -161,6 +162,9 @@ std::string written(const Cell& cell) {
     std::string operator()(const Name& name) const { return for_spreadsheet(name.key); }
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
     std::string operator()(double number) const { return write_real(number); }
+    std::string operator()(Money money) const {
+      return write_real(static_cast<double>(money.cents) / 100);
+    }
   };
   return std::visit(Written(), cell);
 }
@@ -173,6 +177,9 @@ std::string said(const Cell& cell) {
     std::string operator()(const Name& name) const { return name.said; }
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
     std::string operator()(double number) const { return language().decimal(write_real(number)); }
+    std::string operator()(Money money) const {
+      return money_said(static_cast<double>(money.cents));
+    }
   };
   return std::visit(Said(), cell);
 }

@@ -20,8 +20,13 @@ struct Name {
   std::string said;
 };
 
+/// A price: a number where programs read it, said with two decimals where people do.
+struct Money {
+  std::int64_t cents = 0;
+};
+
 /// Nothing where a value does not exist; a text is as it stands, not yet safe for a spreadsheet.
-using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Word, Name>;
+using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Word, Name, Money>;
 
 /// As programs read it: a field of a CSV that no spreadsheet runs.
 std::string written(const Cell& cell);

@@ -4,6 +4,7 @@
 #include "core/base/phrase.h"
 #include "core/stats/opening.h"
 #include "core/stats/probability.h"
+#include "core/work/cautions.h"
 
 #include <fmt/format.h>
 
@@ -223,8 +224,7 @@ Result<HarvestView> harvest_view(const HarvestGround& ground, const HarvestAsked
   if (auto decided = decide(view, ground.registers, asked); !decided)
     return refuse(decided.error());
   view.next = next_step(view, ground.today, asked.assurance);
-  view.cautions = {phrase("All parts of cycads are poisonous, seed most of all: gloves, and keep "
-                          "children and animals away from seed and waste.")};
+  view.cautions = {phrase_of(work::caution::poison)};
   return view;
 }
 

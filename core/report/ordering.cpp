@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/ordering.h"
 
+#include "core/base/money.h"
 #include "core/base/month.h"
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 
 #include <fmt/format.h>
 
@@ -29,11 +31,6 @@ double rounded(double value) {
 }
 
 } // namespace
-
-std::string money(double cents) {
-  constexpr double a_unit = 100;
-  return phrase("{:.2f}", cents / a_unit);
-}
 
 Result<Ordered> ordered(const plan::Forecast& forecast, const std::vector<book::Offer>& offers,
                         const std::vector<book::Good>& goods, Date today, double assurance) {
@@ -97,11 +94,11 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
   PlanPaper paper{phrase("Order list"), foot_of(title, today), {}, {}, {}};
   paper.sentences.push_back(ordered.list.lines.empty()
                                 ? phrase("Nothing has to be ordered.")
-                                : phrase("{} in all.", money(ordered.list.cents)));
+                                : phrase("{} in all.", money_said(ordered.list.cents)));
   paper.sentences.push_back(
       phrase("No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 "
              "futures; {:g} were asked for.",
-             money(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
+             money_said(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
              per_cent * ordered.assurance));
   const auto readers = [](Quantity quantity, double kept) {
     return rounded(in_units(language().units(), quantity, kept));
@@ -117,7 +114,7 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
   for (const auto& line : ordered.list.lines)
     orders.rows.push_back(
         {line.order_by.iso(), line.good, line.supplier, Word{book::word(line.form)}, line.packs,
-         readers(Quantity::litres, line.litres), static_cast<double>(line.cents) / per_cent,
+         readers(Quantity::litres, line.litres), Money{line.cents},
          line.kilograms ? Cell(readers(Quantity::kilograms, *line.kilograms)) : Cell(),
          iso_month(line.for_month)});
   paper.tables.push_back(std::move(orders));
@@ -132,9 +129,7 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
     needs.rows.push_back(std::move(row));
   }
   paper.tables.push_back(std::move(needs));
-  paper.cautions = {
-      phrase("Lift 25 kg at most, close to the body; two for more, or a barrow."),
-      phrase("Dry mix dusts and can carry Legionella: wet it, wear mask and gloves.")};
+  paper.cautions = {phrase_of(work::caution::lifting), phrase_of(work::caution::dust)};
   return paper;
 }
 

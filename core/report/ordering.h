@@ -37,6 +37,4 @@ nlohmann::ordered_json order_json(const Ordered& ordered);
 PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date today,
                       const std::vector<Date>& months);
 
-std::string money(double cents); ///< "12.50", in the grower's own
-
 } // namespace coneline::report

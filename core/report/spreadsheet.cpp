@@ -43,9 +43,9 @@ std::string sheet_name(std::string said) {
 
 class OneSheet : public Sheet {
  public:
-  OneSheet(lxw_workbook* book, lxw_worksheet* sheet, lxw_format* bold,
+  OneSheet(lxw_workbook* book, lxw_worksheet* sheet, lxw_format* bold, lxw_format* two_decimals,
            const std::vector<Cell>& header)
-      : book_(book), sheet_(sheet) {
+      : book_(book), sheet_(sheet), two_decimals_(two_decimals) {
     if (header.empty())
       return;
     format_ = bold;
@@ -63,6 +63,9 @@ class OneSheet : public Sheet {
         worksheet_write_number(sheet_, row, column, static_cast<double>(*whole), format_);
       else if (const auto* number = std::get_if<double>(&cell))
         worksheet_write_number(sheet_, row, column, *number, format_);
+      else if (const auto* money = std::get_if<Money>(&cell))
+        worksheet_write_number(sheet_, row, column, static_cast<double>(money->cents) / 100,
+                               two_decimals_);
       else if (!std::holds_alternative<std::monostate>(cell))
         worksheet_write_string(sheet_, row, column, cut(said(cell), longest_text).c_str(), format_);
       ++column;
@@ -138,6 +141,7 @@ class OneSheet : public Sheet {
   lxw_workbook* book_;
   lxw_worksheet* sheet_;
   lxw_format* format_ = nullptr;
+  lxw_format* two_decimals_;
   int rows_ = 0;
 };
 
@@ -146,6 +150,8 @@ class Book : public Spreadsheet {
   explicit Book(const std::string& path) : book_(workbook_new(path.c_str())) {
     bold_ = workbook_add_format(book_);
     format_set_bold(bold_);
+    two_decimals_ = workbook_add_format(book_);
+    format_set_num_format(two_decimals_, "0.00");
   }
   Book(const Book&) = delete;
   Book& operator=(const Book&) = delete;
@@ -156,7 +162,7 @@ class Book : public Spreadsheet {
 
   Sheet& sheet(const std::string& name, const std::vector<Cell>& header) override {
     auto* made = workbook_add_worksheet(book_, sheet_name(name).c_str());
-    sheets_.push_back(std::make_unique<OneSheet>(book_, made, bold_, header));
+    sheets_.push_back(std::make_unique<OneSheet>(book_, made, bold_, two_decimals_, header));
     return *sheets_.back();
   }
   /// Writes the file, and is done with it.
@@ -165,6 +171,7 @@ class Book : public Spreadsheet {
  private:
   lxw_workbook* book_;
   lxw_format* bold_ = nullptr;
+  lxw_format* two_decimals_ = nullptr;
   std::vector<std::unique_ptr<OneSheet>> sheets_;
 };
 

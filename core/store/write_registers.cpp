@@ -76,14 +76,34 @@ class RowToWrite {
   std::vector<std::function<void(Statement&)>> bind_;
 };
 
+/// A sentence for each, since their names have genders elsewhere.
+std::string without_name(std::string_view table) {
+  if (table == "taxon")
+    return phrase("a taxon without a name");
+  if (table == "place")
+    return phrase("a place without a name");
+  if (table == "pot")
+    return phrase("a pot without a name");
+  return phrase("a mix without a name");
+}
+std::string name_taken(std::string_view table, const std::string& name) {
+  if (table == "taxon")
+    return phrase("there is a taxon '{}' already", name);
+  if (table == "place")
+    return phrase("there is a place '{}' already", name);
+  if (table == "pot")
+    return phrase("there is a pot '{}' already", name);
+  return phrase("there is a mix '{}' already", name);
+}
+
 Result<void> is_new_name(Tables& tables, const std::string& table, const std::string& name,
                          std::int64_t id) {
   if (name.empty())
-    return refuse(fault(phrase("a {} without a name", table), "Give it a name."));
+    return refuse(fault(without_name(table), "Give it a name."));
   const auto other =
       tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
   if (other && *other != id)
-    return refuse(fault(phrase("there is a {} '{}' already", table, name), "Choose another name."));
+    return refuse(fault(name_taken(table, name), "Choose another name."));
   return {};
 }
 
@@ -108,25 +128,25 @@ Fault out_of_range(std::string_view what, double value, std::string_view expecte
 
 Result<void> is_above_zero(std::string_view what, double value) {
   if (!std::isfinite(value) || value <= 0)
-    return refuse(out_of_range(what, value, "a number above 0"));
+    return refuse(out_of_range(what, value, phrase("a number above 0")));
   return {};
 }
 
 Result<void> is_share(std::string_view what, double value) {
   if (!std::isfinite(value) || value <= 0 || value > 1)
-    return refuse(out_of_range(what, value, "a share above 0, at most 1"));
+    return refuse(out_of_range(what, value, phrase("a share above 0, at most 1")));
   return {};
 }
 
 Result<void> sound(const book::Pot& pot) {
-  if (auto is = is_above_zero("litres", pot.litres); !is)
+  if (auto is = is_above_zero(phrase("litres"), pot.litres); !is)
     return is;
-  if (auto is = is_above_zero("a length in mm", pot.length_mm); !is)
+  if (auto is = is_above_zero(phrase("a length in mm"), pot.length_mm); !is)
     return is;
-  if (auto is = is_above_zero("a width in mm", pot.width_mm); !is)
+  if (auto is = is_above_zero(phrase("a width in mm"), pot.width_mm); !is)
     return is;
   if (pot.cells < 1)
-    return refuse(out_of_range("cells", pot.cells, "1 for a pot, more for a tray"));
+    return refuse(out_of_range(phrase("cells"), pot.cells, phrase("1 for a pot, more for a tray")));
   if (pot.shape == book::Shape::round && pot.length_mm != pot.width_mm)
     return refuse(fault(phrase("a round pot of {} × {} mm", pot.length_mm, pot.width_mm),
                         "Give its diameter twice."));
@@ -144,19 +164,20 @@ Result<void> sound(const book::Mix& mix) {
                           "Add them up."));
   }
   if (!std::isfinite(mix.shrink) || mix.shrink < 0 || mix.shrink >= 1)
-    return refuse(out_of_range("a shrink", mix.shrink, "a share from 0 to below 1"));
+    return refuse(
+        out_of_range(phrase("a shrink"), mix.shrink, phrase("a share from 0 to below 1")));
   if (!std::isfinite(mix.loss) || mix.loss < 0)
-    return refuse(out_of_range("a loss", mix.loss, "a share of 0 or more"));
+    return refuse(out_of_range(phrase("a loss"), mix.loss, phrase("a share of 0 or more")));
   return {};
 }
 
 Result<void> sound(const book::Route& route) {
   if (route.steps.empty())
     return refuse(fault("a route without steps", "Give at least the tray."));
-  if (auto is = is_share("a germination", route.germination); !is)
+  if (auto is = is_share(phrase("a germination"), route.germination); !is)
     return is;
   for (const auto& step : route.steps)
-    if (auto is = is_share("a survival", step.survival); !is)
+    if (auto is = is_share(phrase("a survival"), step.survival); !is)
       return is;
   return {};
 }
@@ -165,7 +186,7 @@ Result<void> sound(const book::Route& route) {
 
 Result<void> Writing::put(const book::Title& title) {
   if (title.series < 10 || title.series > 99)
-    return refuse(out_of_range("a series", title.series, "10 to 99"));
+    return refuse(out_of_range(phrase("a series"), title.series, phrase("10 to 99")));
   const auto there = tables().ask("SELECT id FROM book").number();
   RowToWrite row(tables(), "book");
   row.set("name", title.name)
@@ -294,17 +315,20 @@ namespace {
 
 /// A parent of a sex that can be one.
 Result<void> may_be_parent(Tables& tables, const std::optional<book::PlantId>& parent,
-                           book::Sex wrong, std::string_view role) {
+                           book::Sex wrong) {
   Result<void> is;
   if (parent)
     tables.ask("SELECT number, sex FROM plant WHERE id = :id")
         .with(*parent)
         .each([&](const Row& row) {
-          if (row.one_of<book::Sex>("sex") == wrong)
-            is = refuse(fault(phrase("{} is a {} plant and cannot be the {}",
-                                     tables.code(Kind::plant, row.whole("number")).text(),
-                                     book::said(wrong), role),
-                              "Name another plant, or correct the sex."));
+          if (row.one_of<book::Sex>("sex") != wrong)
+            return;
+          const auto code = tables.code(Kind::plant, row.whole("number")).text();
+          is = refuse(
+              fault(wrong == book::Sex::male
+                        ? phrase("{} is a male plant and cannot be the seed parent", code)
+                        : phrase("{} is a female plant and cannot be the pollen parent", code),
+                    "Name another plant, or correct the sex."));
         });
   return is;
 }
@@ -357,10 +381,9 @@ Result<book::PollenStoreId> Writing::put(const book::PollenStore& store) {
 Result<book::PlantId> Writing::put(const book::Plant& plant) {
   if (auto is = is_not_its_own_ancestor(plant); !is)
     return refuse(is.error());
-  for (const auto& [parent, wrong, role] :
-       {std::tuple(plant.seed_parent, book::Sex::male, "seed parent"),
-        std::tuple(plant.pollen_parent, book::Sex::female, "pollen parent")})
-    if (auto is = may_be_parent(tables(), parent, wrong, role); !is)
+  for (const auto& [parent, wrong] : {std::pair(plant.seed_parent, book::Sex::male),
+                                      std::pair(plant.pollen_parent, book::Sex::female)})
+    if (auto is = may_be_parent(tables(), parent, wrong); !is)
       return refuse(is.error());
   auto number = new_number(tables(), "plant", plant.code, plant.id.value);
   if (!number)

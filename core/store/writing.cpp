@@ -44,6 +44,18 @@ Result<Code> Writing::next_code(Kind kind) {
   return Code::of(kind, tables().series(), asked.number().value_or(1));
 }
 
+namespace {
+
+/// Of a lot that has a pot and may not, or has none and must.
+std::string stands_otherwise(Kind kind) {
+  if (kind == Kind::batch)
+    return phrase("a batch has not a pot or tray it stands in");
+  return kind == Kind::tray ? phrase("a tray needs a pot or tray it stands in")
+                            : phrase("a pot group needs a pot or tray it stands in");
+}
+
+} // namespace
+
 Result<book::LotId> Writing::add(const book::Lot& lot) {
   const auto kind = lot.code.kind();
   const bool is_lot = kind == Kind::batch || kind == Kind::tray || kind == Kind::pot_group;
@@ -53,8 +65,7 @@ Result<book::LotId> Writing::add(const book::Lot& lot) {
   if (auto ours = of_this_book(lot.code, tables().series()); !ours)
     return refuse(ours.error());
   if ((kind == Kind::batch) == lot.pot.has_value())
-    return refuse(fault(phrase("a {} {} a pot or tray it stands in", kind_said(kind),
-                               lot.pot ? "has not" : "needs")));
+    return refuse(fault(stands_otherwise(kind)));
   const auto number = lot.code.number_in_series();
   if (tables()
           .ask("SELECT id FROM lot WHERE kind = :kind AND number = :number")

@@ -2,6 +2,7 @@
 #include "core/work/clean.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -24,9 +25,8 @@ Result<Done> clean(store::Book& book, const Clean& wanted) {
     if (!wanted.lost.none())
       entry.movements = {
           {{batch->id, *state}, {batch->id, book::State::lost_in_cleaning}, wanted.lost}};
-    return entered(
-        writing, entry, phrase("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value()),
-        {poison_caution, "Eye guard with a brush on a drill; change the soaking water daily."});
+    return entered(writing, entry,
+                   phrase("{} cleaned, {} lost", wanted.batch.text(), wanted.lost.value()));
   });
 }
 
@@ -40,8 +40,10 @@ Result<Done> change_water(store::Book& book, const ChangeWater& wanted) {
     entry.detail = book::Cleaning{};
     if (entry.note.empty())
       entry.note = water_changed;
-    return entered(writing, entry, phrase("water of {} changed", wanted.batch.text()),
-                   {poison_caution});
+    auto done = entered(writing, entry, phrase("water of {} changed", wanted.batch.text()));
+    if (done)
+      done->cautions = {phrase_of(caution::poison)}; // no brush is at work here
+    return done;
   });
 }
 

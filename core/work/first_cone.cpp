@@ -107,6 +107,7 @@ Result<Done> first_cone(store::Book& book, const FirstCone& wanted) {
     if (!looked)
       return refuse(looked.error());
     done.entries.insert(done.entries.end(), looked->entries.begin(), looked->entries.end());
+    done.cautions = looked->cautions;
     return done;
   });
 }

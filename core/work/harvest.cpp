@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/stats/count_by_weight.h"
+#include "core/work/cautions.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -25,6 +26,7 @@ Result<Done> begin(store::Writing& writing, book::Lot lot, book::State from, boo
   Done done;
   done.entries = {*entered};
   done.made = {lot.code};
+  done.cautions = cautions_told(entry.verb);
   return done;
 }
 
@@ -115,7 +117,6 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
       return done;
     done->told = phrase("{} from {} are batch {}{}", counted(seeds->count.value(), "seed", "seeds"),
                         wanted.cone.text(), code->text(), seeds->how);
-    done->cautions = {poison_caution};
     return done;
   });
 }
@@ -157,9 +158,6 @@ Result<Done> buy_in(store::Book& book, const BuyIn& wanted) {
                         wanted.pot ? counted(wanted.count.value(), "plant", "plants")
                                    : counted(wanted.count.value(), "seed", "seeds"),
                         wanted.supplier, kind_said(code->kind()), code->text());
-    done->cautions = {permit_caution};
-    if (!wanted.pot)
-      done->cautions.emplace_back(poison_caution);
     return done;
   });
 }

@@ -15,33 +15,35 @@ namespace {
 struct Exit {
   book::Verb verb;
   book::State end;
-  std::string_view told;
 };
 
 Exit exit_by(WayOut way) {
   switch (way) {
   case WayOut::dead:
-    return {book::Verb::lose, book::State::dead, "dead"};
+    return {book::Verb::lose, book::State::dead};
   case WayOut::discarded:
-    return {book::Verb::discard, book::State::discarded, "discarded"};
+    return {book::Verb::discard, book::State::discarded};
   case WayOut::sold:
-    return {book::Verb::sell, book::State::sold, "sold"};
+    return {book::Verb::sell, book::State::sold};
   case WayOut::planted_out:
-    return {book::Verb::plant_out, book::State::planted_out, "planted out"};
+    return {book::Verb::plant_out, book::State::planted_out};
   }
-  return {book::Verb::lose, book::State::dead, "dead"};
+  return {book::Verb::lose, book::State::dead};
 }
 
-std::vector<std::string> cautions_of(WayOut way) {
-  switch (way) {
-  case WayOut::sold:
-    return {permit_caution};
-  case WayOut::discarded:
-    return {poison_caution};
-  case WayOut::planted_out:
-    return {lifting_caution, poison_caution};
+/// A sentence each, since "sold" alone has other endings in other languages.
+std::string told(const Leave& wanted) {
+  const auto count = wanted.count.value();
+  const auto lot = wanted.lot.text();
+  switch (wanted.way) {
   case WayOut::dead:
-    break;
+    return phrase_n(count, "{} of {} dead", "{} of {} dead", lot);
+  case WayOut::discarded:
+    return phrase_n(count, "{} of {} discarded", "{} of {} discarded", lot);
+  case WayOut::sold:
+    return phrase_n(count, "{} of {} sold", "{} of {} sold", lot);
+  case WayOut::planted_out:
+    return phrase_n(count, "{} of {} planted out", "{} of {} planted out", lot);
   }
   return {};
 }
@@ -102,11 +104,10 @@ Result<Done> leave(store::Book& book, const Leave& wanted) {
     entry.movements = {{{lot->id, *state}, {lot->id, way.end}, wanted.count}};
     if (wanted.way == WayOut::sold)
       entry.detail = book::Sale{wanted.buyer, wanted.cents};
-    auto cautions = cautions_of(wanted.way);
-    cautions.insert(cautions.begin(), said->begin(), said->end());
-    return entered(writing, entry,
-                   phrase("{} of {} {}", wanted.count.value(), wanted.lot.text(), way.told),
-                   std::move(cautions));
+    auto done = entered(writing, entry, told(wanted));
+    if (done)
+      done->cautions.insert(done->cautions.begin(), said->begin(), said->end());
+    return done;
   });
 }
 

@@ -2,6 +2,7 @@
 #include "core/work/new_plant.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/known_or_new.h"
 #include "core/work/resolve.h"
 
@@ -27,8 +28,10 @@ Result<Done> new_plant(store::Book& book, const NewPlant& wanted) {
     if (!added)
       return refuse(added.error());
     const auto& code = added->code;
-    return Done{
-        {}, {code}, phrase("{} {} is in the book", kind_said(code.kind()), code.text()), {}};
+    return Done{{},
+                {code},
+                phrase("{} {} is in the book", kind_said(code.kind()), code.text()),
+                {phrase_of(caution::permit)}};
   });
 }
 

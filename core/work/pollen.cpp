@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/book/cross.h"
+#include "core/work/cautions.h"
 #include "core/work/correct.h"
 #include "core/work/pollen_line.h"
 #include "core/work/resolve.h"
@@ -12,10 +13,6 @@
 namespace coneline::work {
 
 namespace {
-
-constexpr const char* sulfur_caution =
-    "Sulfur dust catches fire and irritates lungs and eyes: mask, goggles, no sparks; the label "
-    "and local rules decide.";
 
 /// The plant, male from now on where nobody knew.
 Result<book::Plant> male_plant(store::Writing& writing, const book::Registers& registers,
@@ -55,9 +52,8 @@ Result<Done> watch_male_cone(store::Book& book, const WatchMaleCone& wanted) {
         entered(writing, entry,
                 phrase("male cone of {}: {}", book::plant_name(*plant), book::said(wanted.state)));
     if (done && wanted.state == book::MaleCone::removed)
-      done->cautions = {"Take the whole stalk: turn it out in the direction of the scales' spiral "
-                        "(common practice, no source). Spines: gloves and eye guard.",
-                        sulfur_caution};
+      done->cautions = {phrase_of(caution::whole_stalk), phrase_of(caution::spines),
+                        phrase_of(caution::powders)};
     return done;
   });
 }

@@ -66,8 +66,8 @@ struct PollenLine {
   std::optional<Date> gone;   ///< all thrown away, or its collection taken back, on this day
   std::vector<PollenTest> tests;
   std::optional<book::Range> years; ///< the age limit of its store
-  std::string years_source;
-  std::optional<Date> old_from; ///< the early end of the limit
+  std::string years_source;         ///< as it is said
+  std::optional<Date> old_from;     ///< the early end of the limit
   std::optional<Date> old_to;
   [[nodiscard]] bool there() const { return !gone && !(left && *left <= 0); }
 };

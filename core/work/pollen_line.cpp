@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace coneline::work {
@@ -21,6 +22,14 @@ const book::PollenStore* store_of(const book::Registers& registers, const std::s
     if (said.starts_with(store.name) && (!found || store.name.size() > found->name.size()))
       found = &store;
   return found;
+}
+
+/// The program itself wrote these into every book, in English; what a grower wrote stays as it is.
+std::string source_said(const std::string& source) {
+  static constexpr std::array our_own{
+      to_phrase("common practice, no source: not frozen, better fresh"),
+      to_phrase("common practice, no source: sources disagree about freezing")};
+  return std::ranges::find(our_own, source) == our_own.end() ? source : phrase_of(source);
 }
 
 void read_notes(OneReading& once, book::Verb verb, PollenSteps& steps) {
@@ -95,7 +104,7 @@ std::vector<PollenLine> pollen_lines(OneReading& once) {
     }
     if (const auto* store = store_of(registers, lot.store)) {
       line.years = store->years.value;
-      line.years_source = store->years.source;
+      line.years_source = source_said(store->years.source);
     }
     if (line.years) {
       line.old_from = lot.collected.plus_part_months(12 * line.years->low);

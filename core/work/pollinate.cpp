@@ -2,6 +2,7 @@
 #include "core/work/pollinate.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/cone_course.h"
 #include "core/work/correct.h"
 #include "core/work/pollen.h"
@@ -124,6 +125,7 @@ Result<Done> pollinate(store::Writing& writing, const Pollinate& wanted) {
   });
   done.entries = {*id};
   done.told = phrase("pass {} on {}", earlier, cone->code.text());
+  done.cautions = cautions_told(entry.verb);
   return done;
 }
 

@@ -2,6 +2,7 @@
 #include "core/work/pot.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/lot_ended.h"
 #include "core/work/resolve.h"
 
@@ -152,7 +153,7 @@ Result<Done> pot_up(store::Book& book, const PotUp& wanted) {
     done.entries = {*id};
     done.told = phrase("{} from {} into {}, '{}'", counted(plants, "plant", "plants"),
                        wanted.from.text(), group->code.text(), wanted.pot);
-    done.cautions = {dust_caution, lifting_caution};
+    done.cautions = cautions_told(entry.verb);
     return done;
   });
 }

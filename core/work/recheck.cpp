@@ -54,8 +54,7 @@ Result<Done> recheck(store::Book& book, const Recheck& wanted) {
     return entered(writing, entry,
                    phrase("{}: {} dead, {} left; the next look from {}", wanted.batch.text(),
                           wanted.dead.value(), table->on_hand() - wanted.dead.value(),
-                          keeping->until_from->said()),
-                   {poison_caution});
+                          keeping->until_from->said()));
   });
 }
 

@@ -2,6 +2,7 @@
 #include "core/work/relocate.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/lot_ended.h"
 #include "core/work/resolve.h"
 
@@ -60,7 +61,7 @@ Result<Done> relocate(store::Writing& writing, const Relocate& wanted) {
     done.entries.push_back(*id);
   }
   done.told = told_of(writing, registers, wanted, lots, **place);
-  done.cautions = {lifting_caution};
+  done.cautions = cautions_told(book::Verb::move);
   return done;
 }
 

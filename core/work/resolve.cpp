@@ -2,6 +2,7 @@
 #include "core/work/resolve.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 
 #include <fmt/format.h>
 
@@ -115,15 +116,14 @@ Result<book::Cone> cone_coded(const book::Registers& registers, const Code& code
   return refuse(fault(phrase("there is no cone {}", code.text()), "Check the code."));
 }
 
-Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told,
-                     std::vector<std::string> cautions) {
+Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told) {
   auto id = writing.enter(entry);
   if (!id)
     return refuse(id.error());
   Done done;
   done.entries = {*id};
   done.told = std::move(told);
-  done.cautions = std::move(cautions);
+  done.cautions = cautions_told(entry.verb);
   return done;
 }
 

@@ -34,23 +34,10 @@ Result<book::State> state_meant(store::Reading& reading, const book::Lot& lot,
 /// An entry with what the verb always notes.
 book::Entry entry_for(book::Verb verb, const Noted& noted);
 
-/// Enters it, with what is told of it.
-Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told,
-                     std::vector<std::string> cautions = {});
+/// Enters it, with what is told of it and the cautions of its verb.
+Result<Done> entered(store::Writing& writing, const book::Entry& entry, std::string told);
 
 /// "1 seed", "40 seeds".
 std::string counted(std::int64_t count, std::string_view one, std::string_view many);
-
-/// Short, and the last word is the label's, the local code's and the professional's.
-inline constexpr const char* poison_caution =
-    "All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and "
-    "children away; if any was "
-    "eaten, see a vet or doctor at once.";
-inline constexpr const char* dust_caution = "Potting mix can carry Legionella: wet it, wear mask "
-                                            "and gloves, open bags away from the face, wash hands.";
-inline constexpr const char* lifting_caution =
-    "Mind your back: lift close to the body, and not above about 25 kg alone.";
-inline constexpr const char* permit_caution =
-    "Many cycads are protected: check whether this needs a permit; the authority decides.";
 
 } // namespace coneline::work

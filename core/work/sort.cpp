@@ -2,6 +2,7 @@
 #include "core/work/sort.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -81,8 +82,9 @@ Result<Done> sort(store::Book& book, const Sort& wanted) {
     done.entries = {*id};
     done.told = phrase("{}: {} judged filled, {} judged empty", wanted.batch.text(),
                        wanted.filled.value(), wanted.empty.value());
+    done.cautions = cautions_told(entry.verb);
     if (auto advice = float_advice(writing, *batch, wanted.test); !advice.empty())
-      done.cautions.push_back(std::move(advice));
+      done.cautions.insert(done.cautions.begin(), std::move(advice));
     return done;
   });
 }
@@ -110,8 +112,7 @@ Result<Done> open(store::Book& book, const Open& wanted) {
                   Count::sure(wanted.opened - wanted.filled));
     return entered(writing, entry,
                    phrase("{}: {} of {} opened were filled", wanted.batch.text(),
-                          wanted.filled.value(), wanted.opened.value()),
-                   {poison_caution});
+                          wanted.filled.value(), wanted.opened.value()));
   });
 }
 

@@ -2,6 +2,7 @@
 #include "core/work/sow.h"
 
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/resolve.h"
 
 #include <fmt/format.h>
@@ -125,8 +126,7 @@ Result<Done> sow(store::Book& book, const Sow& wanted) {
                            : phrase("{} to {}", done.made.front().text(), done.made.back().text()));
     if (!wanted.from && *from == book::State::unsorted)
       done.told += phrase("; none was judged filled, so unsorted seed was taken");
-    done.cautions = {dust_caution,
-                     "Bottom heat: a protected circuit, and the thermostat's probe in the medium."};
+    done.cautions = cautions_told(book::Verb::sow);
     return done;
   });
 }

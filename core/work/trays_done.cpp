@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/trays_done.h"
 
+#include "core/base/money.h"
 #include "core/base/phrase.h"
 
 #include <fmt/format.h>
@@ -92,7 +93,8 @@ DoneHabits done_habits(const book::Registers& registers) {
       below != nullptr && below->value > 0 && below->value < 1)
     habits.done_below = below->value;
   if (const auto* price = book::named(registers.figures, book::figure::bench_price))
-    habits.cents_a_square_metre_month = std::llround(100 * price->value);
+    // One that cannot be is refused where it is used.
+    habits.cents_a_square_metre_month = cents_of(price->value).value_or(-1);
   return habits;
 }
 

@@ -156,6 +156,7 @@ void chart_of_cross(Paper& paper, const report::GerminationReport& report,
 void chart_of_all(Paper& paper, const report::GerminationReport& report) {
   constexpr double height = 78;
   constexpr double label_room = 46;
+  constexpr double label_size = 2.6;
   double days = 0;
   for (const auto& cross : report.crosses)
     if (!cross.curve.empty())
@@ -203,13 +204,14 @@ void chart_of_all(Paper& paper, const report::GerminationReport& report) {
   std::ranges::sort(ends, std::greater<>());
   double lowest = y1 + 4;
   for (const auto& [end, i] : ends) {
-    const double at = std::min(end, lowest - 3.4);
-    lowest = at;
     const auto& cross = report.crosses[i];
+    const auto name = paper.lines_of(QString::fromStdString(report::name_said(cross)),
+                                     label_room - 3, label_size);
+    const double at = std::min(end, lowest - 3.4 - Paper::below_first(name, label_size));
+    lowest = at;
     paper.line(x(cross.curve.back().day), end, x1 + 2, at, strokes(i).colour, 0.12);
     paper.skip(at + 1 - paper.y());
-    paper.fitted(x1 + 3, label_room - 3, QString::fromStdString(report::name_said(cross)), 2.6,
-                 strokes(i).colour);
+    paper.stand(x1 + 3, name, label_size, strokes(i).colour);
   }
   paper.skip(y1 + 12 - paper.y());
 }

@@ -3,6 +3,8 @@
 // The paper a report is written on: millimetres from the top left of A4, a new page when the next
 // thing does not fit. Private to this room.
 
+#include "labels/sheet/wrap.h"
+
 #include <QColor>
 #include <QFontMetricsF>
 #include <QPainter>
@@ -10,6 +12,8 @@
 #include <QPolygonF>
 
 #include <cmath>
+#include <functional>
+#include <utility>
 
 namespace coneline::labels {
 
@@ -46,7 +50,14 @@ class Paper {
     ++pages_;
     y_ = paper::top;
     end_page();
+    // Without itself while it is drawn, or a long one would call for itself.
+    if (const auto head = std::exchange(head_, nullptr)) {
+      head();
+      head_ = head;
+    }
   }
+  /// What stands at the top of every page from the next on; nullptr for nothing.
+  void head_pages(std::function<void()> head) { head_ = std::move(head); }
 
   void text(double x, double y, const QString& words, double size, const QColor& colour,
             Qt::Alignment side = Qt::AlignLeft) {
@@ -57,12 +68,31 @@ class Paper {
     const double width = QFontMetricsF(font, &writer_).horizontalAdvance(words);
     painter_.drawText(QPointF(dots(x) - (side == Qt::AlignRight ? width : 0), dots(y)), words);
   }
-  /// Cut at the right with an ellipsis where it would not fit.
-  void fitted(double x, double width, const QString& words, double size, const QColor& colour) {
+  /// The lines that words take in a width.
+  [[nodiscard]] QStringList lines_of(const QString& words, double width, double size) const {
     QFont font(QStringLiteral("Noto Sans"));
     font.setPixelSize(static_cast<int>(std::lround(dots(size))));
-    text(x, y_, QFontMetricsF(font, &writer_).elidedText(words, Qt::ElideRight, dots(width)), size,
-         colour);
+    const QFontMetricsF metrics(font, &writer_);
+    QStringList lines;
+    for (const auto& line :
+         labels::wrapped(words.toStdString(), dots(width), [&](std::string_view text) {
+           return metrics.horizontalAdvance(
+               QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())));
+         }))
+      lines << QString::fromStdString(line);
+    return lines;
+  }
+  static double step_of(double size) { return 1.3 * size; }
+  /// How far the last line stands below the first.
+  static double below_first(const QStringList& lines, double size) {
+    return lines.isEmpty() ? 0 : static_cast<double>(lines.size() - 1) * step_of(size);
+  }
+  /// From here down; stays on the last line.
+  void stand(double x, const QStringList& lines, double size, const QColor& colour) {
+    for (qsizetype at = 0; at < lines.size(); ++at) {
+      skip(at == 0 ? 0 : step_of(size));
+      text(x, y_, lines[at], size, colour);
+    }
   }
   /// Over as many lines as it needs; moves on below.
   void wrapped(const QString& words, double size, const QColor& colour) {
@@ -109,6 +139,7 @@ class Paper {
   QPdfWriter& writer_;
   QPainter painter_;
   QString foot_;
+  std::function<void()> head_;
   double y_ = paper::top;
   int pages_ = 1;
 };

@@ -25,6 +25,7 @@ using paper::quiet;
 using paper::right;
 using paper::rule;
 constexpr double row_height = 6.4;
+constexpr double first_tray = 76; ///< from a cross's name to its first tray, its chart between
 
 QString said(const std::string& words) {
   return QString::fromStdString(words);
@@ -92,8 +93,10 @@ QString range_and_share(const stats::FinalShare& share) {
 }
 
 void cross_row(Paper& paper, const report::CrossReport& cross) {
-  paper.need(row_height * 2);
-  paper.fitted(left, name_width, said(report::name_said(cross)), 3.4, ink);
+  const auto names = paper.lines_of(said(report::name_said(cross)), name_width, 3.4);
+  const auto about = paper.lines_of(
+      said(cross.taxon + (cross.told.empty() ? "" : " · " + cross.told)), right - left, 2.7);
+  paper.need(row_height * 2 + Paper::below_first(names, 3.4) + Paper::below_first(about, 2.7));
   paper.text(alike_at, paper.y(), said(cross.alike), 3.2, ink);
   paper.text(sown_at, paper.y(), QString::number(cross.figures.sown), 3.4, ink, Qt::AlignRight);
   paper.text(germinated_at, paper.y(), QString::number(cross.figures.germinated), 3.4, ink,
@@ -102,9 +105,9 @@ void cross_row(Paper& paper, const report::CrossReport& cross) {
   range_bar(paper, cross.figures.final);
   paper.text(t50_at, paper.y(), number(cross.together.t50_farooq, 0), 3.4, ink, Qt::AlignRight);
   paper.text(right, paper.y(), number(cross.together.mean_time, 0), 3.4, ink, Qt::AlignRight);
+  paper.stand(left, names, 3.4, ink);
   paper.skip(4);
-  paper.fitted(left, right - left,
-               said(cross.taxon + (cross.told.empty() ? "" : " · " + cross.told)), 2.7, quiet);
+  paper.stand(left, about, 2.7, quiet);
   paper.skip(row_height - 0.6);
 }
 
@@ -118,16 +121,24 @@ QString expected(const report::CrossReport& cross) {
 
 void tray_rows(Paper& paper, const report::GerminationReport& report,
                const report::CrossReport& cross) {
-  paper.need(76);
-  paper.fitted(left, right - left, said(report::name_said(cross)), 3.6, ink);
-  paper.skip(4.4);
-  paper.fitted(
-      left, right - left,
+  const auto name = report::name_said(cross);
+  const auto names = paper.lines_of(said(name), right - left, 3.6);
+  const auto told = paper.lines_of(
       expected(cross) + said(phrase(" As of {}.", report.as_of.iso())) +
           (cross.known ? said(phrase(" It leans on {}.", cross.known->beforehand)) : QString()),
-      2.8, paper::forecast);
+      right - left, 2.8);
+  paper.need(first_tray + Paper::below_first(names, 3.6) + Paper::below_first(told, 2.8));
+  paper.stand(left, names, 3.6, ink);
+  paper.skip(4.4);
+  paper.stand(left, told, 2.8, paper::forecast);
   paper.skip(3.5);
   chart_of_cross(paper, report, cross);
+  paper.head_pages([&] {
+    heading(paper, report);
+    paper.stand(left, paper.lines_of(said(phrase("{}, continued", name)), right - left, 3.6), 3.6,
+                ink);
+    paper.skip(row_height - 1);
+  });
   for (const auto& tray : cross.trays) {
     paper.need(row_height);
     paper.text(left + 3, paper.y(), said(tray.seen.lot.code.text()), 3.2, ink);
@@ -169,22 +180,30 @@ int write(QPdfWriter& writer, const report::GerminationReport& report) {
   paper.skip(7);
   paper.text(left, paper.y(), about, 3.6, quiet);
   paper.skip(10);
-  heading(paper, report);
+  const auto head = [&] { heading(paper, report); };
+  head();
+  paper.head_pages(head);
   for (const auto place : report.ranking)
     cross_row(paper, report.crosses[place]);
+  paper.head_pages(nullptr);
   paper.skip(2);
   methods(paper, report);
   paper.skip(6);
   chart_of_all(paper, report);
-  paper.need(row_height * 5);
+  paper.need(row_height * 3 + first_tray);
   paper.text(left, paper.y(), said(phrase("By tray")), 5, ink);
   paper.skip(7);
-  heading(paper, report);
-  for (const auto place : report.ranking)
+  head();
+  for (const auto place : report.ranking) {
+    paper.head_pages(head);
     tray_rows(paper, report, report.crosses[place]);
+  }
+  paper.head_pages(nullptr);
   for (const auto& [code, why] : report.left_out) {
-    paper.need(row_height);
-    paper.fitted(left, right - left, said(phrase("{} left out: {}", code.text(), why)), 3, quiet);
+    const auto lines =
+        paper.lines_of(said(phrase("{} left out: {}", code.text(), why)), right - left, 3);
+    paper.need(row_height + Paper::below_first(lines, 3));
+    paper.stand(left, lines, 3, quiet);
     paper.skip(row_height);
   }
   return paper.pages();

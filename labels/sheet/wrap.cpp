@@ -21,6 +21,23 @@ std::size_t next_letter(std::string_view text, std::size_t from) {
   return i;
 }
 
+/// The longest beginning that fits, up to a hyphen where there is one; at least one letter.
+std::size_t fitting(std::string_view word, double width, const WidthOf& width_of) {
+  auto end = next_letter(word, 0);
+  while (end < word.size()) {
+    const auto longer = next_letter(word, end);
+    if (width_of(word.substr(0, longer)) > width)
+      break;
+    end = longer;
+  }
+  if (end == word.size())
+    return end;
+  const auto hyphen = word.substr(0, end).rfind('-');
+  return hyphen == std::string_view::npos ? end : hyphen + 1;
+}
+
+} // namespace
+
 std::vector<std::string> words_of(std::string_view text) {
   std::vector<std::string> words(1);
   for (const char c : text) {
@@ -36,20 +53,6 @@ std::vector<std::string> words_of(std::string_view text) {
     words.pop_back();
   return words;
 }
-
-/// The longest beginning that fits, at least one letter.
-std::size_t fitting(std::string_view word, double width, const WidthOf& width_of) {
-  auto end = next_letter(word, 0);
-  while (end < word.size()) {
-    const auto longer = next_letter(word, end);
-    if (width_of(word.substr(0, longer)) > width)
-      break;
-    end = longer;
-  }
-  return end;
-}
-
-} // namespace
 
 std::vector<std::string> wrapped(std::string_view text, double width, const WidthOf& width_of) {
   std::vector<std::string> lines;

@@ -12,9 +12,12 @@ namespace coneline::labels {
 /// The width of a UTF-8 text in the unit of the caller.
 using WidthOf = std::function<double(std::string_view)>;
 
-/// Lines not wider than `width`, broken at blanks; a × stays with the word after it, and a word
-/// wider than a line is broken where it must. Line breaks, tabs and repeated blanks count as one
-/// blank. No lines for an empty text.
+/// What stands between blanks, a × with the word after it. Line breaks, tabs and repeated blanks
+/// count as one blank.
+std::vector<std::string> words_of(std::string_view text);
+
+/// Lines not wider than `width`, broken between words; a word wider than a line is broken after a
+/// hyphen, or else where it must. No lines for an empty text.
 std::vector<std::string> wrapped(std::string_view text, double width, const WidthOf& width_of);
 
 /// The text, or as much of its beginning as fits with "…" after it. Empty when not even that fits.

@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The reports of the invented nursery as other programs read them: every column as its dictionary
 says, no text a formula, the chart in the spreadsheet, and the counts as `coneline germination`
-takes them.
+takes them; on paper every tray stands below its cross.
 
 reports_read_back.py PROGRAM SEASON_FOLDER
 """
@@ -120,6 +120,28 @@ def counts_come_back(folder, book):
     print(f"{out.name}: {len(seen)} crosses as in the report")
 
 
+def paper_names_what_it_shows(folder, book):
+    """No name is cut, and on every page trays stand below a head and the name of their cross."""
+    out = folder / "report.pdf"
+    coneline("report", "pdf", "--book", book, "--as-of", as_of, "--out", str(out))
+    text = subprocess.run(["pdftotext", "-layout", str(out), "-"], capture_output=True, text=True, check=True).stdout
+    expect("…" not in text, "a text is cut")
+    crosses = coneline("report", "germination", "--book", book, "--as-of", as_of)["crosses"]
+    order = {tray["tray"]: (cross["cross"], at) for cross in crosses for at, tray in enumerate(cross["trays"])}
+    pages, trays = text.split("\f"), 0
+    for number, page in enumerate(pages, 1):
+        codes = re.findall(r"^ *(T\w+) +sown \d", page, re.M)
+        trays += len(codes)
+        if not codes:
+            continue
+        name, at = order[codes[0]]
+        above = page[:page.index(codes[0])]
+        expect("mean days" in above, f"page {number}: no head above {codes[0]}")
+        expect(name + ", continued" in above if at > 0 else name in above, f"page {number}: whose is {codes[0]}?")
+    expect(trays == len(order), f"{trays} trays of {len(order)} on paper")
+    print(f"{out.name}: {trays} trays below their crosses")
+
+
 with tempfile.TemporaryDirectory() as folder:
     folder = pathlib.Path(folder)
     book = str(folder / "book.coneline")
@@ -129,3 +151,4 @@ with tempfile.TemporaryDirectory() as folder:
     csv_is_as_its_dictionary_says(folder, book, "cross-season")
     spreadsheet_is_whole(folder, book, groups)
     counts_come_back(folder, book)
+    paper_names_what_it_shows(folder, book)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is answered from the list: put off, dismissed, done at once.
 #include "core/base/phrase.h"
+#include "core/work/cautions.h"
 #include "core/work/correct.h"
 #include "core/work/due/list.h"
 #include "core/work/resolve.h"
@@ -59,7 +60,7 @@ Result<Done> move_now(store::Writing& writing, const Due& due, const Noted& note
   done.entries = {*id};
   done.told =
       phrase("{} stands on {} now", book::plant_name(plant), registers.place(*plant.place).name);
-  done.cautions = {lifting_caution};
+  done.cautions = cautions_told(book::Verb::move);
   return done;
 }
 

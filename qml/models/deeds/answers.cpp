@@ -2,11 +2,10 @@
 #include "answers.h"
 
 #include "../wording.h"
+#include "core/base/money.h"
 #include "core/base/number.h"
 
 #include <QRegularExpression>
-
-#include <cmath>
 
 namespace coneline::window {
 
@@ -83,7 +82,7 @@ std::optional<std::int64_t> Answers::cents(const QString& field) {
   const auto given = decimal(field);
   if (!given)
     return std::nullopt;
-  return std::llround(*given * 100);
+  return keep(field, cents_of(*given), std::int64_t{0});
 }
 
 Date Answers::day(const QString& field) {

@@ -2,6 +2,7 @@
 // What a line begins with: plants, pollen, cones, and what is bought in.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 #include "core/work/harvest.h"
 #include "core/work/new_plant.h"
 #include "core/work/pollen.h"
@@ -115,17 +116,25 @@ Result<work::Done> run_buy(store::Book& book, Answers& answers) {
 } // namespace
 
 std::span<const Deed> beginning_deeds() {
-  static const std::array deeds{
-      Deed{"new cone", "New cone", can_cone, cone_fields, nullptr, run_cone, {caution::spines}},
-      Deed{"new pollen",
-           "New pollen lot",
-           can_shed,
-           pollen_fields,
-           nullptr,
-           run_pollen,
-           {caution::spines}},
-      Deed{"new plant", "New plant", nullptr, plant_fields, nullptr, run_plant, {caution::permit}},
-      Deed{"buy in", "Buy in", nullptr, buy_fields, nullptr, run_buy, {caution::permit}}};
+  static const std::array deeds{Deed{"new cone",
+                                     "New cone",
+                                     can_cone,
+                                     cone_fields,
+                                     nullptr,
+                                     run_cone,
+                                     {work::caution::spines}},
+                                Deed{"new pollen", "New pollen lot", can_shed, pollen_fields,
+                                     nullptr, run_pollen,
+                                     work::cautions_of(book::Verb::collect_pollen)},
+                                Deed{"new plant",
+                                     "New plant",
+                                     nullptr,
+                                     plant_fields,
+                                     nullptr,
+                                     run_plant,
+                                     {work::caution::permit}},
+                                Deed{"buy in", "Buy in", nullptr, buy_fields, nullptr, run_buy,
+                                     work::cautions_of(book::Verb::buy_in)}};
   return deeds;
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Fields that many forms share, and the cautions that go with the work.
+// Fields that many forms share.
 
 #include "deed.h"
 
@@ -51,26 +51,5 @@ QString place_now(const Subject& subject);
 
 /// The route's step that begins a lot of this one's next kind; null where no route says.
 const book::RouteStep* next_step(const Subject& subject);
-
-namespace caution {
-inline constexpr const char* poison =
-    "All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and "
-    "children away; if any was eaten, see a vet or doctor at once.";
-inline constexpr const char* drill =
-    "Eye guard with a brush on a drill; change the soaking water daily.";
-inline constexpr const char* dust =
-    "Potting mix can carry Legionella: wet it, wear mask and gloves, open bags away from the face, "
-    "wash hands.";
-inline constexpr const char* lifting =
-    "Mind your back: lift close to the body, and not above about 25 kg alone.";
-inline constexpr const char* permit =
-    "Many cycads are protected: check whether this needs a permit; the authority decides.";
-inline constexpr const char* heat =
-    "Bottom heat: a protected circuit, and the thermostat's probe in the medium.";
-inline constexpr const char* spines = "Mind the spines: eye guard and long sleeves at the crown.";
-inline constexpr const char* powders =
-    "If you dust wounds with sulfur or a fungicide: no sparks, mask and goggles, and the label and "
-    "local law first.";
-} // namespace caution
 
 } // namespace coneline::window

@@ -3,6 +3,7 @@
 #include "../wording.h"
 #include "common.h"
 #include "core/book/cross.h"
+#include "core/work/cautions.h"
 #include "core/work/harvest.h"
 #include "core/work/pollinate.h"
 
@@ -127,21 +128,11 @@ Result<work::Done> run_harvest(store::Book& book, Answers& answers) {
 } // namespace
 
 std::span<const Deed> cone_deeds() {
-  static const std::array deeds{Deed{"pollinate",
-                                     "Pollinate",
-                                     can_take_pollen,
-                                     pollinate_fields,
-                                     nullptr,
-                                     run_pollinate,
-                                     {caution::spines},
-                                     last_pass_long_ago},
-                                Deed{"harvest",
-                                     "Harvest",
-                                     stands_on_plant,
-                                     harvest_fields,
-                                     nullptr,
-                                     run_harvest,
-                                     {caution::poison, caution::powders}}};
+  static const std::array deeds{Deed{"pollinate", "Pollinate", can_take_pollen, pollinate_fields,
+                                     nullptr, run_pollinate,
+                                     work::cautions_of(book::Verb::pollinate), last_pass_long_ago},
+                                Deed{"harvest", "Harvest", stands_on_plant, harvest_fields, nullptr,
+                                     run_harvest, work::cautions_of(book::Verb::harvest)}};
   return deeds;
 }
 

@@ -2,6 +2,7 @@
 // The diary's forms: scales, male cones, pollen, labels, moves, and answers to what is due.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 #include "core/work/cone_course.h"
 #include "core/work/due.h"
 #include "core/work/pollen.h"
@@ -158,35 +159,21 @@ Result<work::Done> run_later(store::Book& book, Answers& answers) {
   return answers.then([&] { return work::answer_due(book, wanted); });
 }
 
-constexpr const char* removal =
-    "Take the whole stalk: turn it out in the direction of the scales' spiral (common practice, "
-    "no source).";
-
 } // namespace
 
 std::span<const Deed> diary_deeds() {
   static const std::array deeds{
-      Deed{"check scales",
-           "Check scales",
-           is_cone_on_plant,
-           scales_fields,
-           nullptr,
-           run_scales,
-           {caution::spines}},
+      Deed{"check scales", "Check scales", is_cone_on_plant, scales_fields, nullptr, run_scales,
+           work::cautions_of(book::Verb::check_scales)},
       Deed{"watch male cone",
            "Male cone",
            may_be_male,
            male_cone_fields,
            nullptr,
            run_male_cone,
-           {removal, caution::spines, caution::powders}},
-      Deed{"collect pollen",
-           "Collect pollen",
-           gives_pollen,
-           collect_fields,
-           nullptr,
-           run_collect,
-           {}},
+           {work::caution::whole_stalk, work::caution::spines, work::caution::powders}},
+      Deed{"collect pollen", "Collect pollen", gives_pollen, collect_fields, nullptr, run_collect,
+           work::cautions_of(book::Verb::collect_pollen)},
       Deed{"test pollen", "Test pollen", is_pollen, test_fields, nullptr, run_test, {}},
       Deed{"discard pollen",
            "Throw pollen away",
@@ -195,14 +182,8 @@ std::span<const Deed> diary_deeds() {
            nullptr,
            run_discard,
            {}},
-      Deed{"plan move",
-           "Plan a move",
-           is_plant,
-           plan_move_fields,
-           nullptr,
-           run_plan_move,
-           {caution::lifting},
-           is_plant},
+      Deed{"plan move", "Plan a move", is_plant, plan_move_fields, nullptr, run_plan_move,
+           work::cautions_of(book::Verb::plan_move), is_plant},
       Deed{"want label",
            "Label wanted",
            has_label,

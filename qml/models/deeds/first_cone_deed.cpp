@@ -2,6 +2,7 @@
 // The first cone of a book, asked step by step.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 #include "core/work/first_cone.h"
 
 #include <array>
@@ -69,7 +70,7 @@ std::span<const Deed> first_cone_deeds() {
                                      fields,
                                      nullptr,
                                      run,
-                                     {caution::spines},
+                                     {work::caution::spines},
                                      nullptr,
                                      [](Answers& answers) { static_cast<void>(read(answers)); }}};
   return deeds;

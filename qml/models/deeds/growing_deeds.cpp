@@ -2,6 +2,7 @@
 // Trays and pots: inspect, pot, pot on.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 #include "core/work/inspect.h"
 #include "core/work/pot.h"
 
@@ -72,20 +73,10 @@ Result<work::Done> run_pot(store::Book& book, Answers& answers) {
 std::span<const Deed> growing_deeds() {
   static const std::array deeds{
       Deed{"inspect", "Inspect", is_tray, inspect_fields, nullptr, run_inspect, {}},
-      Deed{"pot",
-           "Pot",
-           has_seedlings,
-           pot_fields,
-           pot_pieces,
-           run_pot,
-           {caution::dust, caution::lifting}},
-      Deed{"pot on",
-           "Pot on",
-           is_pots,
-           pot_fields,
-           pot_pieces,
-           run_pot,
-           {caution::dust, caution::lifting}}};
+      Deed{"pot", "Pot", has_seedlings, pot_fields, pot_pieces, run_pot,
+           work::cautions_of(book::Verb::pot)},
+      Deed{"pot on", "Pot on", is_pots, pot_fields, pot_pieces, run_pot,
+           work::cautions_of(book::Verb::pot_on)}};
   return deeds;
 }
 

@@ -2,6 +2,7 @@
 // Move, sell, plant out, recount, lose, discard.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 #include "core/work/leave.h"
 #include "core/work/recount.h"
 #include "core/work/relocate.h"
@@ -71,12 +72,12 @@ std::vector<FieldSpec> sell_fields(const Subject& subject) {
 
 std::vector<Piece> lose_pieces(const Subject& subject, const Answers& answers) {
   const auto count = answers.so_far("count");
-  return {{"go", count, "lost"}, {"stay", there(subject, answers) - count, "ink"}};
+  return {{"going", count, "lost"}, {"staying", there(subject, answers) - count, "ink"}};
 }
 
 std::vector<Piece> give_pieces(const Subject& subject, const Answers& answers) {
   const auto count = answers.so_far("count");
-  return {{"go", count, "act"}, {"stay", there(subject, answers) - count, "ink"}};
+  return {{"going", count, "act"}, {"staying", there(subject, answers) - count, "ink"}};
 }
 
 template <WayOut way>
@@ -126,21 +127,12 @@ Result<work::Done> run_recount(store::Book& book, Answers& answers) {
 
 std::span<const Deed> leaving_deeds() {
   static const std::array deeds{
-      Deed{"move", "Move", can_move, move_fields, nullptr, run_move, {caution::lifting}},
-      Deed{"sell",
-           "Sell",
-           can_go<book::State::sold>,
-           sell_fields,
-           give_pieces,
-           run_leave<WayOut::sold>,
-           {caution::permit}},
-      Deed{"plant out",
-           "Plant out",
-           holds_plants,
-           leave_fields,
-           give_pieces,
-           run_leave<WayOut::planted_out>,
-           {caution::lifting}},
+      Deed{"move", "Move", can_move, move_fields, nullptr, run_move,
+           work::cautions_of(book::Verb::move)},
+      Deed{"sell", "Sell", can_go<book::State::sold>, sell_fields, give_pieces,
+           run_leave<WayOut::sold>, work::cautions_of(book::Verb::sell)},
+      Deed{"plant out", "Plant out", holds_plants, leave_fields, give_pieces,
+           run_leave<WayOut::planted_out>, work::cautions_of(book::Verb::plant_out)},
       Deed{"recount", "Recount", a_lot, recount_fields, recount_pieces, run_recount, {}},
       Deed{"lose",
            "Died",
@@ -149,13 +141,8 @@ std::span<const Deed> leaving_deeds() {
            lose_pieces,
            run_leave<WayOut::dead>,
            {}},
-      Deed{"discard",
-           "Discard",
-           can_go<book::State::discarded>,
-           discard_fields,
-           lose_pieces,
-           run_leave<WayOut::discarded>,
-           {caution::poison}}};
+      Deed{"discard", "Discard", can_go<book::State::discarded>, discard_fields, lose_pieces,
+           run_leave<WayOut::discarded>, work::cautions_of(book::Verb::discard)}};
   return deeds;
 }
 

@@ -2,6 +2,7 @@
 // What a nursery is made of: places, kinds of trays and pots, mixes.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 
 #include <QRegularExpression>
 
@@ -232,7 +233,7 @@ std::span<const Deed> nursery_deeds() {
   static const std::array deeds{
       Deed{"new place", "New place", nullptr, place_fields, nullptr, run_place, {}},
       Deed{"new pot", "New tray or pot", nullptr, pot_fields, nullptr, run_pot, {}},
-      Deed{"new mix", "New mix", nullptr, mix_fields, nullptr, run_mix, {caution::dust}},
+      Deed{"new mix", "New mix", nullptr, mix_fields, nullptr, run_mix, {work::caution::dust}},
       Deed{"figures", "What you reckon with", nullptr, figures_fields, nullptr, run_figures, {}},
       Deed{"nursery", "The nursery", nullptr, title_fields, nullptr, run_title, {}},
       Deed{"pollen store",

@@ -2,6 +2,7 @@
 // A plant's row in the register: setting it right, and its papers.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 #include "core/work/correct.h"
 
 #include <array>
@@ -164,7 +165,7 @@ std::span<const Deed> plant_deeds() {
            paper_fields,
            nullptr,
            run_paper,
-           {caution::permit}},
+           {work::caution::permit}},
       Deed{"strike paper",
            "Strike a paper",
            has_papers,

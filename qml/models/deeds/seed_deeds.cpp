@@ -2,6 +2,7 @@
 // What is done with a batch: clean, sort, open, store, sow.
 #include "../wording.h"
 #include "common.h"
+#include "core/work/cautions.h"
 #include "core/work/clean.h"
 #include "core/work/keep.h"
 #include "core/work/recheck.h"
@@ -188,25 +189,19 @@ Result<work::Done> run_sow(store::Book& book, Answers& answers) {
 
 std::span<const Deed> seed_deeds() {
   static const std::array deeds{
-      Deed{"clean",
-           "Clean",
-           has_unsorted,
-           clean_fields,
-           clean_pieces,
-           run_clean,
-           {caution::poison, caution::drill}},
+      Deed{"clean", "Clean", has_unsorted, clean_fields, clean_pieces, run_clean,
+           work::cautions_of(book::Verb::clean)},
       Deed{"water", "Water changed", is_soaking, water_fields, nullptr, run_water, {}},
-      Deed{"recheck",
-           "Looked at again",
-           is_stored,
-           recheck_fields,
-           recheck_pieces,
-           run_recheck,
-           {caution::poison}},
-      Deed{"sort", "Sort", has_seed, sort_fields, sort_pieces, run_sort, {caution::poison}},
-      Deed{"sow", "Sow", has_seed, sow_fields, sow_pieces, run_sow, {caution::dust, caution::heat}},
-      Deed{"open", "Open some", has_seed, open_fields, open_pieces, run_open, {caution::poison}},
-      Deed{"store", "Store", has_seed, store_fields, nullptr, run_store, {}}};
+      Deed{"recheck", "Looked at again", is_stored, recheck_fields, recheck_pieces, run_recheck,
+           work::cautions_of(book::Verb::store)},
+      Deed{"sort", "Sort", has_seed, sort_fields, sort_pieces, run_sort,
+           work::cautions_of(book::Verb::sort)},
+      Deed{"sow", "Sow", has_seed, sow_fields, sow_pieces, run_sow,
+           work::cautions_of(book::Verb::sow)},
+      Deed{"open", "Open some", has_seed, open_fields, open_pieces, run_open,
+           work::cautions_of(book::Verb::open)},
+      Deed{"store", "Store", has_seed, store_fields, nullptr, run_store,
+           work::cautions_of(book::Verb::store)}};
   return deeds;
 }
 

@@ -40,8 +40,8 @@ TEST(Sound, AnOfferWithinItsRanges) {
 }
 
 TEST(Sound, AnOfferBesideItsRangesIsRefusedByWhatIsWrong) {
-  EXPECT_EQ(of_offer([](Offer& o) { o.good.clear(); }), "an offer or good without a good");
-  EXPECT_EQ(of_offer([](Offer& o) { o.supplier.clear(); }), "an offer or good without a supplier");
+  EXPECT_EQ(of_offer([](Offer& o) { o.good.clear(); }), "an offer without a good");
+  EXPECT_EQ(of_offer([](Offer& o) { o.supplier.clear(); }), "an offer without a supplier");
   const std::string of = "the offer of 'bark' by 'the mill' has ";
   EXPECT_EQ(of_offer([](Offer& o) { o.litres = 0; }), of + "0 litres in a pack");
   EXPECT_EQ(of_offer([](Offer& o) { o.litres = no_number; }), of + "nan litres in a pack");
@@ -71,7 +71,7 @@ std::string of_good(const GoodChange& change) {
 
 TEST(Sound, AGoodWithinAndBesideItsRanges) {
   EXPECT_EQ(of_good([](Good&) {}), "sound");
-  EXPECT_EQ(of_good([](Good& g) { g.name.clear(); }), "an offer or good without a name");
+  EXPECT_EQ(of_good([](Good& g) { g.name.clear(); }), "a good without a name");
   EXPECT_EQ(of_good([](Good& g) { g.on_hand = -1; }), "'bark': -1 litres on hand");
   EXPECT_EQ(of_good([](Good& g) { g.room = 0; }), "sound");
   EXPECT_EQ(of_good([](Good& g) { g.room = -3; }), "'bark': room for -3 litres");

@@ -107,6 +107,17 @@ TEST(PlanPaper, SaysTheOrderInTheReadersUnits) {
   EXPECT_EQ(tabbed(orders()[1]), "month\tbark\n2027-03\t10\n");
 }
 
+TEST(PlanPaper, SaysPricesWithTwoDecimals) {
+  const std::vector<Date> months{Date::parse("2027-03-01").value()};
+  auto order = one_bag();
+  order.list.lines[0].cents = 1850;
+  const auto paper = order_paper(order, title(), months[0], months);
+  EXPECT_EQ(sections_of(paper)[1].rows[0][6], "18.50");
+  EXPECT_NE(tabbed(paper.tables[0]).find("\t18.50\t"), std::string::npos);
+  // A program reads the number.
+  EXPECT_NE(csv_of(paper.tables[0], title()).find(",37.9,18.5,22.7,"), std::string::npos);
+}
+
 TEST(PlanPaper, NamesTheUnitOverEachTable) {
   EXPECT_EQ(heading_of(plan::Shown::mix), "Finished mix, L");
   EXPECT_EQ(heading_of(plan::Shown::place_load), "Load in each place, kg/m²");

@@ -104,8 +104,9 @@ TEST_F(Diary, ASeasonFromTheFirstLookToTheHarvest) {
   EXPECT_TRUE(find("2026-05-01", first.father, DueKind::collect_pollen));
   const auto removed = watch_male_cone(book, {first.father, MaleCone::removed, on("2026-05-01")});
   ASSERT_TRUE(removed);
-  ASSERT_EQ(removed->cautions.size(), 2U);
-  EXPECT_NE(removed->cautions[1].find("Sulfur"), std::string::npos);
+  ASSERT_EQ(removed->cautions.size(), 3U);
+  EXPECT_NE(removed->cautions[1].find("spines"), std::string::npos);
+  EXPECT_NE(removed->cautions[2].find("Sulfur"), std::string::npos);
   const auto lot =
       collect_pollen(book, {first.father, 2.0, "refrigerator, dry", on("2026-05-02")})->made.at(0);
   EXPECT_FALSE(find("2026-05-03", first.father, DueKind::collect_pollen)) << "one day after";

@@ -4,6 +4,8 @@
 #include "core/work/float_history.h"
 #include "core/work/harvest.h"
 #include "core/work/inspect.h"
+#include "core/work/leave.h"
+#include "core/work/pollen.h"
 #include "core/work/pollinate.h"
 #include "core/work/recount.h"
 #include "core/work/round.h"
@@ -192,6 +194,64 @@ TEST_F(Said, WhatFloatersTold) {
   EXPECT_TRUE(told().starts_with("Of 16 floaters cut open 2 were filled")) << told();
   speak(&marking);
   EXPECT_NE(told().find("⟦Of 16 floaters cut open ⟦2 were filled⟧⟧"), std::string::npos) << told();
+}
+
+TEST_F(Said, WhichWayALotWentInASentenceOfItsOwn) {
+  const auto gone = [&](WayOut way, std::int64_t count) {
+    return leave(book,
+                 {first.batch, way, book::State::unsorted, n(count), "", {}, on("2026-03-10")})
+        .value()
+        .told;
+  };
+  const auto code = first.batch.text();
+  EXPECT_EQ(gone(WayOut::sold, 3), "3 of " + code + " sold");
+  speak(&marking);
+  EXPECT_EQ(gone(WayOut::sold, 3), "⟦3 of " + code + " sold⟧");
+  EXPECT_EQ(gone(WayOut::dead, 1), "⟦1 of " + code + " dead⟧");
+  EXPECT_EQ(gone(WayOut::discarded, 2), "⟦2 of " + code + " discarded⟧");
+  EXPECT_TRUE(marking.was_asked("{} of {} discarded"));
+}
+
+TEST_F(Said, WhatIsWrongWithARowOfARegister) {
+  speak(&marking);
+  const auto registers =
+      book.read([](store::Reading& reading) { return reading.registers(); }).value();
+  const auto refused = [&](const auto& row) {
+    const auto put = book.write([&](store::Writing& writing) { return writing.put(row); });
+    EXPECT_FALSE(put);
+    return put ? std::string("written") : put.error().text();
+  };
+  auto pot = registers.pots.at(0);
+  pot.litres = 0;
+  const auto flat = refused(pot);
+  EXPECT_NE(flat.find("⟦litres⟧ of 0"), std::string::npos) << flat;
+  EXPECT_NE(flat.find("⟦a number above 0⟧"), std::string::npos) << flat;
+  pot.name = registers.pots.at(1).name;
+  refused(pot);
+  EXPECT_TRUE(marking.was_asked("there is a pot '{}' already"));
+  auto plant = registers.plants.at(0);
+  plant.id = {};
+  plant.seed_parent = book::coded(registers.plants, first.father)->id;
+  refused(plant);
+  EXPECT_TRUE(marking.was_asked("{} is a male plant and cannot be the seed parent"));
+}
+
+// The limit of a refrigerator is of every new book; a grower's own words are nobody's to translate.
+TEST_F(Said, WhyPollenGetsOldInTheReadersLanguageOrTheGrowersWords) {
+  const auto source = [&] {
+    const auto lines =
+        ask([](auto& reading, const auto& registers) -> Result<std::vector<PollenLine>> {
+          return pollen_lines(reading, registers);
+        });
+    return lines.at(0).years_source;
+  };
+  EXPECT_EQ(source(), "common practice, no source: not frozen, better fresh");
+  speak(&marking);
+  EXPECT_EQ(source(), "⟦common practice, no source: not frozen, better fresh⟧");
+  ASSERT_TRUE(book.write([](store::Writing& writing) {
+    return writing.put(book::PollenStore{{}, "refrigerator", {book::Range{1, 2}, "my own tests"}});
+  }));
+  EXPECT_EQ(source(), "my own tests");
 }
 
 } // namespace

@@ -32,6 +32,12 @@ TEST(Wrap, BreaksAWordThatIsTooLong) {
   EXPECT_EQ(lines, (std::vector<std::string>{"abcd", "efgh", "ij", "kl"}));
 }
 
+TEST(Wrap, BreaksAWordThatIsTooLongAfterItsHyphen) {
+  EXPECT_EQ(wrapped("2026-12", 6, letters), (std::vector<std::string>{"2026-", "12"}));
+  EXPECT_EQ(wrapped("2026-12", 7, letters), (std::vector<std::string>{"2026-12"}));
+  EXPECT_EQ(wrapped("-abcdef", 3, letters), (std::vector<std::string>{"-", "abc", "def"}));
+}
+
 TEST(Wrap, NeverTakesALetterApart) {
   // e with a combining acute accent stays whole.
   for (const auto& line : wrapped("e\u0301e\u0301e\u0301e\u0301", 3, letters))
