@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+// Names as people write them: with a blank too many, small letters for large, a letter wrong. Such
+// a name is the same thing again, not a further one.
+
+#include "core/base/fault.h"
+#include "core/base/phrase.h"
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace coneline::book {
+
+/// Without blanks at its ends, and with one where several stood.
+std::string squeezed(std::string_view name);
+
+/// Whether two names differ in nothing but blanks and the case of their letters (A to Z).
+bool read_alike(std::string_view one, std::string_view other);
+
+/// How many letters must be put in, taken out or changed to make the one of the other, blanks and
+/// case aside; counted in bytes.
+std::size_t letters_apart(std::string_view one, std::string_view other);
+
+/// The row whose name is nearest, where it is near enough to be meant: one letter in four wrong, at
+/// most three. Null where none is.
+template <class Row>
+const Row* nearest(const std::vector<Row>& rows, std::string_view name) {
+  constexpr std::size_t most = 3;
+  const auto near = std::min(most, name.size() / 4);
+  const Row* found = nullptr;
+  auto best = near + 1;
+  for (const auto& row : rows)
+    if (const auto apart = letters_apart(row.name, name); apart < best) {
+      best = apart;
+      found = &row;
+    }
+  return found;
+}
+
+/// The name squeezed, for the row `own` or, without one, a further row. Fails where another row has
+/// a name that reads alike but is written otherwise; whether the very name is taken is for the
+/// store to say.
+template <class Row, class RowId = decltype(Row::id)>
+Result<std::string> name_for(const std::vector<Row>& rows, std::string_view given, RowId own = {}) {
+  auto name = squeezed(given);
+  for (const auto& row : rows)
+    if (row.id != own && row.name != name && read_alike(row.name, name))
+      return refuse(fault(phrase("'{}' stands in the book as '{}'", name, row.name),
+                          "Write it as the book does, or choose another name."));
+  return name;
+}
+
+} // namespace coneline::book
