@@ -3,8 +3,8 @@
 // Names as people write them: with a blank too many, small letters for large, a letter wrong. Such
 // a name is the same thing again, not a further one.
 
-#include "core/base/fault.h"
 #include "core/base/phrase.h"
+#include "core/book/registers.h"
 
 #include <algorithm>
 #include <string>
@@ -50,6 +50,22 @@ Result<std::string> name_for(const std::vector<Row>& rows, std::string_view give
       return refuse(fault(phrase("'{}' stands in the book as '{}'", name, row.name),
                           "Write it as the book does, or choose another name."));
   return name;
+}
+
+/// The row of this name, blanks aside. Fails with the name that is nearest, where one is near.
+/// `kind` is the register's word: "taxon".
+template <class Row>
+Result<const Row*> row_said(const std::vector<Row>& rows, const std::string& said,
+                            std::string_view kind) {
+  for (const auto& name : {said, squeezed(said)})
+    if (const auto* row = named(rows, name))
+      return row;
+  const auto* near = nearest(rows, said);
+  return refuse(fault(
+      phrase("there is no {} '{}'", kind, said),
+      near == nullptr
+          ? std::string("Enter it first.")
+          : phrase("The book has '{}': write that, or enter the new one first.", near->name)));
 }
 
 } // namespace coneline::book
