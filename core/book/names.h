@@ -3,6 +3,7 @@
 // Names as people write them: with a blank too many, small letters for large, a letter wrong. Such
 // a name is the same thing again, not a further one.
 
+#include "core/base/near_words.h"
 #include "core/base/phrase.h"
 #include "core/book/registers.h"
 
@@ -16,23 +17,33 @@ namespace coneline::book {
 /// Without blanks at its ends, and with one where several stood.
 std::string squeezed(std::string_view name);
 
+/// Squeezed and in small letters (A to Z), as names are compared.
+std::string in_small_letters(std::string_view name);
+
 /// Whether two names differ in nothing but blanks and the case of their letters (A to Z).
 bool read_alike(std::string_view one, std::string_view other);
 
-/// How many letters must be put in, taken out or changed to make the one of the other, blanks and
-/// case aside; counted in bytes.
-std::size_t letters_apart(std::string_view one, std::string_view other);
+/// The row of this name, else the first whose name reads alike; null where there is none.
+template <class Row>
+const Row* alike(const std::vector<Row>& rows, std::string_view name) {
+  if (const auto* row = named(rows, name))
+    return row;
+  const auto found =
+      std::ranges::find_if(rows, [&](const Row& row) { return read_alike(row.name, name); });
+  return found == rows.end() ? nullptr : &*found;
+}
 
 /// The row whose name is nearest, where it is near enough to be meant: one letter in four wrong, at
 /// most three. Null where none is.
 template <class Row>
 const Row* nearest(const std::vector<Row>& rows, std::string_view name) {
   constexpr std::size_t most = 3;
-  const auto near = std::min(most, name.size() / 4);
+  const auto small = in_small_letters(name);
+  const auto near = std::min(most, small.size() / 4);
   const Row* found = nullptr;
   auto best = near + 1;
   for (const auto& row : rows)
-    if (const auto apart = letters_apart(row.name, name); apart < best) {
+    if (const auto apart = letters_between(in_small_letters(row.name), small); apart < best) {
       best = apart;
       found = &row;
     }
