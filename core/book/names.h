@@ -75,7 +75,7 @@ Result<const Row*> row_said(const std::vector<Row>& rows, const std::string& sai
   return refuse(fault(
       phrase("there is no {} '{}'", kind, said),
       near == nullptr
-          ? std::string("Enter it first.")
+          ? phrase("Enter it first.")
           : phrase("The book has '{}': write that, or enter the new one first.", near->name)));
 }
 

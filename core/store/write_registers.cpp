@@ -143,9 +143,9 @@ Result<void> ripens(std::string_view what,
 }
 
 Result<void> sound(const book::Taxon& taxon) {
-  if (auto does = ripens("a ripening", taxon.ripening); !does)
+  if (auto does = ripens(phrase("a ripening"), taxon.ripening); !does)
     return does;
-  return ripens("an after-ripening", taxon.after_ripening);
+  return ripens(phrase("an after-ripening"), taxon.after_ripening);
 }
 
 Result<void> sound(const book::Pot& pot) {
