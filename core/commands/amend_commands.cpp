@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// amend taxon, place, pot, mix, route: what was entered is put right. Only what is given changes.
+// amend taxon, place, pot, mix, route: what was entered is put right, and only what is given
+// changes. amended: what stood before.
 #include "core/base/number.h"
 #include "core/commands/commands.h"
 #include "core/commands/first_fault.h"
 #include "core/commands/number_options.h"
 #include "core/commands/register_values.h"
+#include "core/commands/table.h"
 #include "core/commands/verb_command.h"
 #include "core/work/amend.h"
 
@@ -288,6 +290,42 @@ struct AmendRouteOptions {
   }
 };
 
+/// "plant P1716: sex 'male' instead of 'female'"; of other rows the note says it all.
+std::string told(const book::Entry& entry, const Registers& registers) {
+  const auto* correction = std::get_if<book::Correction>(&entry.detail);
+  if (correction == nullptr || correction->changes.empty())
+    return entry.note;
+  std::string text;
+  for (const auto& [plant, field, stood, stands] : correction->changes)
+    text +=
+        fmt::format("{}{} '{}' instead of '{}'", text.empty() ? "" : "; ", field, stands, stood);
+  return fmt::format("plant {}: {}{}{}",
+                     registers.plant(correction->changes.front().plant).code.text(), text,
+                     entry.note.empty() ? "" : ". ", entry.note);
+}
+
+Result<Answer> amended(const BookOption& option) {
+  auto book = option.open(store::Access::read);
+  if (!book)
+    return refuse(book.error());
+  return book->read([](store::Reading& reading) {
+    const auto registers = reading.registers();
+    Answer answer;
+    answer.json = {{"amended", Json::array()}};
+    Table table({"entry", "day", "who", "what"});
+    for (const auto& entry : reading.standing_entries(book::Verb::correct)) {
+      const auto what = told(entry, registers);
+      answer.json["amended"].push_back({{"entry", entry.id.value},
+                                        {"date", entry.date.iso()},
+                                        {"who", entry.who},
+                                        {"what", what}});
+      table.row({std::to_string(entry.id.value), entry.date.iso(), entry.who, what});
+    }
+    answer.table = answer.json["amended"].empty() ? "Nothing was amended yet.\n" : table.text();
+    return answer;
+  });
+}
+
 } // namespace
 
 void add_amends(CommandLine& line) {
@@ -296,6 +334,11 @@ void add_amends(CommandLine& line) {
   add_verb<AmendPotOptions>(line, "amend", "pot", "A pot or seed tray");
   add_verb<AmendMixOptions>(line, "amend", "mix", "A potting mix and its parts");
   add_verb<AmendRouteOptions>(line, "amend", "route", "The steps a taxon goes through");
+
+  const auto look = std::make_shared<BookOption>();
+  auto& command = line.add("amended", "What was amended in the registers, and what stood before",
+                           [look] { return amended(*look); });
+  look->add_to(command);
 }
 
 } // namespace coneline::commands

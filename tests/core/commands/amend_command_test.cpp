@@ -136,6 +136,26 @@ TEST_F(AmendCommand, WhatStoodBeforeGoesOutAndComesIn) {
   EXPECT_EQ(RunsCommands::run({"check", "--book", other}), 0) << out_.str();
 }
 
+TEST_F(AmendCommand, WhatStoodBeforeIsTold) {
+  EXPECT_EQ(done({"amended"})["amended"], Json::array());
+  EXPECT_EQ(run({"amended"}), 0);
+  EXPECT_NE(out_.str().find("Nothing was amended"), std::string::npos) << out_.str();
+  told(
+      {"pot", "1 L", "--litres", "1.2", "--on", "2026-01-02", "--who", "Ana", "--note", "weighed"});
+  const auto mother = nursery_.plant("Grey Lady", book::Sex::female);
+  const auto code =
+      nursery_.ask([&](store::Reading& r) { return r.registers().plant(mother).code.text(); });
+  done({"correct", code, "--name", "Grey Dame", "--on", "2026-01-03"});
+  const auto all = done({"amended"})["amended"];
+  ASSERT_EQ(all.size(), 2U);
+  EXPECT_EQ(all[0]["what"], "pot '1 L': litres '1.2' instead of '1'. weighed");
+  EXPECT_EQ(all[0]["who"], "Ana");
+  EXPECT_EQ(all[0]["date"], "2026-01-02");
+  EXPECT_EQ(all[1]["what"], "plant " + code + ": name 'Grey Dame' instead of 'Grey Lady'");
+  EXPECT_EQ(run({"amended"}), 0);
+  EXPECT_NE(out_.str().find("litres '1.2' instead of '1'"), std::string::npos) << out_.str();
+}
+
 TEST_F(AmendCommand, EnteringAgainNamesIt) {
   const std::vector<std::pair<Words, std::string>> again{
       {{"pot", "1 L", "--litres", "1", "--length", "110"}, "coneline amend pot '1 L'"},
