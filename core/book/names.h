@@ -73,7 +73,7 @@ Result<const Row*> row_said(const std::vector<Row>& rows, const std::string& sai
       return row;
   const auto* near = nearest(rows, said);
   return refuse(fault(
-      phrase("there is no {} '{}'", kind, said),
+      phrase("there is no {} '{}'", phrase_of(kind), said),
       near == nullptr
           ? phrase("Enter it first.")
           : phrase("The book has '{}': write that, or enter the new one first.", near->name)));

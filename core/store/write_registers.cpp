@@ -420,9 +420,14 @@ Result<void> Writing::is_not_its_own_ancestor(const book::Plant& plant) {
 Result<book::PollenStoreId> Writing::put(const book::PollenStore& store) {
   if (store.name.empty())
     return refuse(fault("a pollen store without a name", "Give it a name."));
-  if (store.years.value)
-    if (auto range = book::Range::of(store.years.value->low, store.years.value->high); !range)
+  if (store.years.value) {
+    const auto& [low, high] = *store.years.value;
+    if (auto range = book::Range::of(low, high); !range)
       return refuse(range.error());
+    if (high > book::longest_months / 12)
+      return refuse(fault(phrase("pollen that lasts {} to {} years", low, high),
+                          "Give years from low to high, at most 100."));
+  }
   const auto there =
       tables().ask("SELECT id FROM pollen_store WHERE name = :name").with(store.name).number();
   return book::PollenStoreId{RowToWrite(tables(), "pollen_store")

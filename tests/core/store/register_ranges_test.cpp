@@ -231,6 +231,8 @@ TEST_F(RegisterRanges, APollenStoreHasANameAndARangeOfYears) {
   };
   EXPECT_EQ(store("", {}), "a pollen store without a name");
   EXPECT_EQ(store("freezer", book::Range{3, 2}), "a range from 3 down to 2");
+  EXPECT_EQ(store("freezer", book::Range{2, 101}), "pollen that lasts 2 to 101 years");
+  EXPECT_EQ(store("freezer", book::Range{2, 100}), "written");
   EXPECT_EQ(store("freezer", book::Range{2, 3}), "written");
   const auto before = size();
   EXPECT_EQ(store("freezer", book::Range{2, 4}), "written"); // that one, brought up to date
