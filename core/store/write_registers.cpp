@@ -85,8 +85,7 @@ Result<void> is_new_name(Tables& tables, const std::string& table, const std::st
   const auto other =
       tables.ask(fmt::format("SELECT id FROM {} WHERE name = :name", table)).with(name).number();
   if (other && *other != id)
-    return refuse(fault(phrase("there is a {} '{}' already", table, name),
-                        "Choose another name, or change that one."));
+    return refuse(fault(phrase("there is a {} '{}' already", table, name), "Choose another name."));
   return {};
 }
 
@@ -157,12 +156,10 @@ Result<void> sound(const book::Pot& pot) {
     return is;
   if (pot.cells < 1)
     return refuse(out_of_range("cells", pot.cells, "1 for a pot, more for a tray"));
-  if (auto is = is_whole("cells", pot.cells, 1); !is)
-    return is;
   if (pot.shape == book::Shape::round && pot.length_mm != pot.width_mm)
     return refuse(fault(phrase("a round pot of {} × {} mm", pot.length_mm, pot.width_mm),
                         "Give its diameter twice."));
-  return {};
+  return is_whole("cells", pot.cells, 1);
 }
 
 /// Their names and parts, which is what another mix may lead to.

@@ -106,13 +106,16 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
     entry.lot = batch->id;
     entry.place = *place;
     entry.detail = keeping;
-    return entered(writing, entry,
-                   phrase("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"),
-                          wanted.batch.text(), wanted.store,
-                          keeping.until_from
-                              ? phrase(", to look at from {}", keeping.until_from->said())
-                              : std::string()),
-                   doubts(wanted.celsius));
+    auto done = entered(writing, entry,
+                        phrase("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"),
+                               wanted.batch.text(), keeping.store,
+                               keeping.until_from
+                                   ? phrase(", to look at from {}", keeping.until_from->said())
+                                   : std::string()));
+    if (done)
+      for (auto& doubt : doubts(wanted.celsius))
+        done->cautions.push_back(std::move(doubt));
+    return done;
   });
 }
 
