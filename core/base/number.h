@@ -10,6 +10,10 @@
 
 namespace coneline {
 
+/// A whole number that counts nothing alive (days, cells, a turn) lies between this and its
+/// opposite, in a book and in its files alike.
+inline constexpr std::int64_t most_whole = 1'000'000;
+
 /// A whole number in digits with an optional minus. Refuses blanks, decimals, a plus, an empty
 /// text.
 Result<std::int64_t> parse_whole(std::string_view text);

@@ -41,7 +41,7 @@ enum class Verb {
   test_pollen,
   discard_pollen,
   plan_move, ///< of a parent plant
-  correct,   ///< a plant's register row
+  correct,   ///< a row of a register; of a plant's with its fields, of another's in the note
   put_off,
   dismiss,
   want_label,

@@ -3,6 +3,8 @@
 // A figure that the grower reckons with, asked once and kept: what a plant is worth, what a sown
 // seed costs.
 
+#include "core/base/fault.h"
+
 #include <string>
 
 namespace coneline::book {
@@ -31,5 +33,9 @@ inline constexpr const char* staggered = "pots stand staggered";
 /// A share, 0 to 1: of seasons in which nothing is to run short.
 inline constexpr const char* plan_assurance = "assurance of the season plan";
 } // namespace figure
+
+/// Fails where the value is outside the range of the figure of that name, and says the range with
+/// its unit. Of a figure that is none of the above any finite number is sound.
+Result<void> is_sound(const Figure& figure);
 
 } // namespace coneline::book

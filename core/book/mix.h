@@ -2,6 +2,7 @@
 #pragma once
 // What pots are filled with, by volume.
 
+#include "core/base/fault.h"
 #include "core/book/id.h"
 
 #include <string>
@@ -22,5 +23,9 @@ struct Mix {
   std::string source;
   std::vector<MixPart> parts; ///< at least one
 };
+
+/// Fails where the mix contains itself, through whatever of the other mixes, where its parts sum to
+/// nothing, or where shrink or loss is out of its range. Of `mixes` those of other names are asked.
+Result<void> can_be_mixed(const Mix& mix, const std::vector<Mix>& mixes);
 
 } // namespace coneline::book

@@ -21,6 +21,9 @@ struct RouteStep {
   std::string source;
 };
 
+/// No stay in a pot, no germination and no ripening lasts longer: a hundred years.
+inline constexpr double longest_months = 1200;
+
 struct Route {
   RouteId id;
   TaxonId taxon;
@@ -29,5 +32,9 @@ struct Route {
   std::string source;
   std::vector<RouteStep> steps; ///< at least the tray; after the last one a plant is ready
 };
+
+/// Fails unless there are steps, each with months from low to high that end and with a share that
+/// survives it, and germination ends. `taxon` is its name, for what is said.
+Result<void> leads_to_an_end(const Route& route, const std::string& taxon);
 
 } // namespace coneline::book

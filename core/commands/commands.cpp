@@ -7,6 +7,7 @@
 namespace coneline::commands {
 
 void add_core_commands(CommandLine& line) {
+  add_amends(line);
   add_book_file(line);
   add_check(line);
   add_forecast(line);
@@ -47,6 +48,7 @@ void add_core_commands(CommandLine& line) {
   add_trays(line);
   add_why(line);
   add_tell(line);
+  line.about_group("amend", "Put right what was entered; what stood before is kept");
   line.about_group("enter", "Enter what lots refer to: taxa, plants, places, pots, mixes, pollen");
   line.about_group("report", "Reports to print or to hand on");
   line.about_group("round", "Walk past the trays, scanning and counting");

@@ -9,6 +9,7 @@ namespace coneline::commands {
 /// Adds every command of this room.
 void add_core_commands(CommandLine& line);
 
+void add_amends(CommandLine& line);
 void add_check(CommandLine& line);
 void add_forecast(CommandLine& line);
 void add_copies(CommandLine& line);

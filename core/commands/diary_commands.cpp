@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The diary's verbs: check-scales, watch-male-cone, collect-pollen, test-pollen, discard-pollen,
 // correct, plan-move, want-label.
+#include "core/book/names.h"
 #include "core/commands/commands.h"
 #include "core/commands/first_fault.h"
 #include "core/commands/parent_options.h"
@@ -184,16 +185,16 @@ struct CorrectOptions {
     row.taxon_certainty = sure->value_or(row.taxon_certainty);
     row.sex = gender->value_or(row.sex);
     if (taxon) {
-      const auto* found = book::named(registers.taxa, *taxon);
-      if (found == nullptr)
-        return refuse(fault(fmt::format("there is no taxon '{}'", *taxon), "Enter it first."));
-      row.taxon = found->id;
+      const auto found = book::row_said(registers.taxa, *taxon, "taxon");
+      if (!found)
+        return refuse(found.error());
+      row.taxon = (*found)->id;
     }
     if (place) {
-      const auto* found = book::named(registers.places, *place);
-      if (found == nullptr)
-        return refuse(fault(fmt::format("there is no place '{}'", *place), "Enter it first."));
-      row.place = found->id;
+      const auto found = book::row_said(registers.places, *place, "place");
+      if (!found)
+        return refuse(found.error());
+      row.place = (*found)->id;
     }
     if (acquired) {
       auto day = Date::parse(*acquired);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A new book, and what its registers hold: taxa, places, pots, mixes, routes, plants, pollen lots,
 // cones.
-#include "core/base/number.h"
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/first_fault.h"
 #include "core/commands/parent_options.h"
+#include "core/commands/register_values.h"
 
 #include <fmt/format.h>
 
@@ -29,13 +29,16 @@ struct NewOptions {
 Result<Answer> new_book(const NewOptions& options) {
   // The series tells this book's labels from another's; chance is enough, since two books seldom
   // meet.
+  if (book::squeezed(options.name).empty())
+    return refuse(fault("no name", "Write what the nursery is called."));
   std::random_device dice;
   const int drawn = std::uniform_int_distribution(first_series, last_series)(dice);
   auto half = book::read_word<book::Hemisphere>(options.hemisphere);
   if (!half)
     return refuse(half.error());
-  auto book = store::Book::make(
-      options.path, {options.name, options.series.value_or(drawn), false, Date::today(), *half});
+  auto book =
+      store::Book::make(options.path, {book::squeezed(options.name), options.series.value_or(drawn),
+                                       false, Date::today(), *half});
   if (!book)
     return refuse(book.error());
   const auto title = book->read([](store::Reading& reading) { return reading.title(); });
@@ -46,31 +49,6 @@ Result<Answer> new_book(const NewOptions& options) {
   given.table = fmt::format("A new book for {} in {}; its codes begin with the series {}.\n",
                             title->name, options.path, title->series);
   return given;
-}
-
-Result<std::pair<std::string, double>> name_and_number(const std::string& text) {
-  const auto equals = text.rfind('=');
-  if (equals == std::string::npos)
-    return refuse(usage_fault(fmt::format("'{}' is not of the form name=number", text),
-                              "Write it such as bark=4."));
-  auto number = parse_real(text.substr(equals + 1));
-  if (!number)
-    return refuse(number.error());
-  return std::pair(text.substr(0, equals), *number);
-}
-
-/// "6-12" or "12", months.
-Result<std::optional<book::Range>> range_given(const std::string& text) {
-  if (text.empty())
-    return std::nullopt;
-  const auto dash = text.find('-');
-  auto low = parse_real(text.substr(0, dash));
-  auto high = dash == std::string::npos ? low : parse_real(text.substr(dash + 1));
-  if (const auto wrong = first_fault(low, high))
-    return refuse(*wrong);
-  return book::Range::of(*low, *high).map([](const book::Range& range) {
-    return std::optional(range);
-  });
 }
 
 struct TaxonOptions {
@@ -98,24 +76,25 @@ struct TaxonOptions {
     command.add_option("--source", source, "Where these values come from");
   }
   Result<std::string> run(store::Writing& writing) const {
+    const auto called = further_name(writing.registers().taxa, name, "taxon");
     auto colour = book::read_word<book::LeafColour>(leaf);
     auto cloth = book::read_word<book::Light>(light);
     auto cold = book::read_word<book::Frost>(frost);
     auto floats = book::read_word<book::FloatTest>(float_test);
     auto ripe = range_given(ripening);
     auto after = range_given(after_ripening);
-    if (const auto wrong = first_fault(colour, cloth, cold, floats, ripe, after))
+    if (const auto wrong = first_fault(called, colour, cloth, cold, floats, ripe, after))
       return refuse(*wrong);
     return writing
         .put(book::Taxon{{},
-                         name,
+                         *called,
                          {*colour, source},
                          {*cloth, source},
                          {*cold, source},
                          {*floats, source},
                          {*ripe, source},
                          {*after, source}})
-        .map([&](auto) { return name; });
+        .map([&](auto) { return *called; });
   }
 };
 
@@ -142,16 +121,18 @@ struct PlaceOptions {
     auto sort = book::read_word<book::PlaceKind>(kind);
     auto cloth = book::read_word<book::Light>(light);
     auto code = writing.next_code(Kind::place);
-    if (const auto wrong = first_fault(sort, cloth, code))
+    const auto called = further_name(registers.places, name, "place");
+    if (const auto wrong = first_fault(called, sort, cloth, code, is_in_millimetres(length),
+                                       is_in_millimetres(width)))
       return refuse(*wrong);
     std::optional<book::PlaceId> outer;
     if (within) {
-      const auto* found = book::named(registers.places, *within);
-      if (found == nullptr)
-        return refuse(fault(fmt::format("there is no place '{}'", *within), "Enter it first."));
-      outer = found->id;
+      const auto found = book::row_said(registers.places, *within, "place");
+      if (!found)
+        return refuse(found.error());
+      outer = (*found)->id;
     }
-    return writing.put(book::Place{{}, *code, name, *sort, outer, length, width, *cloth, walk})
+    return writing.put(book::Place{{}, *code, *called, *sort, outer, length, width, *cloth, walk})
         .map([&](auto) { return code->text(); });
   }
 };
@@ -175,12 +156,13 @@ struct PotRegisterOptions {
     command.add_option("--source", source, "Measured, or where the figures come from");
   }
   Result<std::string> run(store::Writing& writing) const {
+    const auto called = further_name(writing.registers().pots, name, "pot");
     auto form = book::read_word<book::Shape>(shape);
-    if (!form)
-      return refuse(form.error());
+    if (const auto wrong = first_fault(called, form))
+      return refuse(*wrong);
     return writing
-        .put(book::Pot{{}, name, litres, *form, length, width.value_or(length), cells, source})
-        .map([&](auto) { return name; });
+        .put(book::Pot{{}, *called, litres, *form, length, width.value_or(length), cells, source})
+        .map([&](auto) { return *called; });
   }
 };
 
@@ -200,14 +182,17 @@ struct MixRegisterOptions {
     command.add_option("--source", source, "Measured, or where the figures come from");
   }
   Result<std::string> run(store::Writing& writing) const {
-    book::Mix mix{{}, name, shrink, loss, source, {}};
+    const auto called = further_name(writing.registers().mixes, name, "mix");
+    if (!called)
+      return refuse(called.error());
+    book::Mix mix{{}, *called, shrink, loss, source, {}};
     for (const auto& text : parts) {
-      auto part = name_and_number(text);
+      auto part = part_given(text);
       if (!part)
         return refuse(part.error());
-      mix.parts.push_back({part->first, part->second});
+      mix.parts.push_back(*part);
     }
-    return writing.put(mix).map([&](auto) { return name; });
+    return writing.put(mix).map([&](auto) { return *called; });
   }
 };
 
@@ -232,48 +217,24 @@ struct RouteOptions {
     command.add_option("--source", source, "Where these values come from");
   }
 
-  Result<book::RouteStep> step_given(const book::Registers& registers,
-                                     const std::string& text) const {
-    std::vector<std::string> fields{""};
-    for (const char c : text)
-      if (c == ':')
-        fields.emplace_back();
-      else
-        fields.back() += c;
-    if (fields.size() != 5)
-      return refuse(usage_fault(fmt::format("'{}' has {} parts", text, fields.size()),
-                                "A step is pot:mix:months:survival:light."));
-    const auto* pot = book::named(registers.pots, fields[0]);
-    const auto* mix = book::named(registers.mixes, fields[1]);
-    if (pot == nullptr || mix == nullptr)
-      return refuse(fault(fmt::format("there is no {} '{}'", pot == nullptr ? "pot" : "mix",
-                                      fields[pot == nullptr ? 0 : 1]),
-                          "Enter it first."));
-    auto stay = range_given(fields[2]);
-    auto survival = parse_real(fields[3]);
-    auto cloth = book::read_word<book::Light>(fields[4]);
-    if (const auto wrong = first_fault(stay, survival, cloth))
-      return refuse(*wrong);
-    return book::RouteStep{pot->id,   mix->id, stay->value_or(book::Range{}),
-                           *survival, *cloth,  source};
-  }
-
   Result<std::string> run(store::Writing& writing) const {
     const auto registers = writing.registers();
-    const auto* found = book::named(registers.taxa, taxon);
-    if (found == nullptr)
-      return refuse(fault(fmt::format("there is no taxon '{}'", taxon), "Enter it first."));
+    const auto found = book::row_said(registers.taxa, taxon, "taxon");
     auto span = range_given(months);
-    if (!span)
-      return refuse(span.error());
-    book::Route route{{}, found->id, germination, span->value_or(book::Range{}), source, {}};
+    if (const auto wrong = first_fault(found, span))
+      return refuse(*wrong);
+    const auto& name = (*found)->name;
+    if (registers.route((*found)->id) != nullptr)
+      return refuse(fault(fmt::format("'{}' has a route already", name),
+                          fmt::format("Change that one: coneline amend route '{}'.", name)));
+    book::Route route{{}, (*found)->id, germination, span->value_or(book::Range{}), source, {}};
     for (const auto& text : steps) {
-      auto step = step_given(registers, text);
+      auto step = step_given(registers, text, source);
       if (!step)
         return refuse(step.error());
       route.steps.push_back(*step);
     }
-    return writing.put(route).map([&](auto) { return "a route for " + taxon; });
+    return writing.put(route).map([&](auto) { return "a route for " + name; });
   }
 };
 
@@ -303,25 +264,23 @@ struct PlantOptions {
   }
   Result<std::string> run(store::Writing& writing) const {
     const auto registers = writing.registers();
-    const auto* found = book::named(registers.taxa, taxon);
-    if (found == nullptr)
-      return refuse(fault(fmt::format("there is no taxon '{}'", taxon), "Enter it first."));
+    const auto found = book::row_said(registers.taxa, taxon, "taxon");
     book::Plant plant;
     auto code = writing.next_code(Kind::plant);
     auto gender = book::read_word<book::Sex>(sex);
     auto sure = book::read_word<book::Certainty>(certainty);
-    if (const auto wrong = first_fault(code, gender, sure))
+    if (const auto wrong = first_fault(found, code, gender, sure))
       return refuse(*wrong);
-    plant = {{}, *code, name, found->id, *sure, *gender, origin, {}, {}, {}, {}};
+    plant = {{}, *code, book::squeezed(name), (*found)->id, *sure, *gender, origin, {}, {}, {}, {}};
     auto day = some_date(acquired, "--acquired");
     if (!day)
       return refuse(day.error());
     plant.acquired = *day;
     if (!place.empty()) {
-      const auto* at = book::named(registers.places, place);
-      if (at == nullptr)
-        return refuse(fault(fmt::format("there is no place '{}'", place), "Enter it first."));
-      plant.place = at->id;
+      const auto at = book::row_said(registers.places, place, "place");
+      if (!at)
+        return refuse(at.error());
+      plant.place = (*at)->id;
     }
     for (const auto& text : papers) {
       const auto equals = text.find('=');

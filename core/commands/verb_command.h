@@ -10,17 +10,18 @@
 
 namespace coneline::commands {
 
-/// Adds the command; `Options` has a member `define(Command&)` for its own options and
-/// `run(store::Book&, work::Noted) -> Result<work::Done>`.
-template <class Options>
-void add_verb(CommandLine& line, const std::string& name, const std::string& help) {
+/// Adds the command with `add`, which takes what runs it and returns it; `Options` has a member
+/// `define(Command&)` for its own options and `run(store::Book&, work::Noted) ->
+/// Result<work::Done>`.
+template <class Options, class Add>
+void add_verb_by(Add add) {
   struct All {
     BookOption book;
     NotedOptions noted;
     Options own;
   };
   auto options = std::make_shared<All>();
-  auto& command = line.add(name, help, [options]() -> Result<Answer> {
+  Command& command = add([options]() -> Result<Answer> {
     auto noted = options->noted.noted();
     if (!noted)
       return refuse(noted.error());
@@ -34,6 +35,19 @@ void add_verb(CommandLine& line, const std::string& name, const std::string& hel
   options->book.add_to(command);
   options->noted.add_to(command);
   options->own.define(command);
+}
+
+template <class Options>
+void add_verb(CommandLine& line, const std::string& name, const std::string& help) {
+  add_verb_by<Options>([&](auto run) -> Command& { return line.add(name, help, std::move(run)); });
+}
+
+/// The same below a group.
+template <class Options>
+void add_verb(CommandLine& line, const std::string& group, const std::string& name,
+              const std::string& help) {
+  add_verb_by<Options>(
+      [&](auto run) -> Command& { return line.add(group, name, help, std::move(run)); });
 }
 
 } // namespace coneline::commands

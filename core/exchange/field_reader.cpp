@@ -27,10 +27,9 @@ Result<bool> read_yes_or_no(std::string_view text) {
 
 Result<int> read_int(std::string_view text) {
   return parse_whole(text).and_then([&](std::int64_t number) -> Result<int> {
-    constexpr std::int64_t most = 1'000'000;
-    if (number > most || number < -most)
-      return refuse(
-          fault(phrase("{} is far out of range", number), phrase("At most {} is expected.", most)));
+    if (number > most_whole || number < -most_whole)
+      return refuse(fault(phrase("{} is far out of range", number),
+                          phrase("At most {} is expected.", most_whole)));
     return static_cast<int>(number);
   });
 }

@@ -160,7 +160,7 @@ class StoreEntries {
         return say(
             phrase("{} has a row for this entry, which is '{}'", file, book::said(entry.verb)),
             phrase("Take it out; that file is for '{}'.", book::said(verb)), "verb");
-      if (rows == 0 && whole && verb == filed_under(entry.verb))
+      if (rows == 0 && whole && verb == filed_under(entry.verb) && !amends(entry))
         return say(phrase("{} has no row for this entry", file), "Add one.", "verb");
     }
     return one_row(each, parts) && one_method(parts.pollinations) && one_weight(parts.weighings);
@@ -205,6 +205,10 @@ class StoreEntries {
     default:
       return verb;
     }
+  }
+  /// A correction of another row than a plant's is told in the note alone.
+  static bool amends(const book::Entry& entry) {
+    return entry.verb == book::Verb::correct && !entry.note.empty();
   }
   /// Cutting open is noted as a test, like sorting.
   static bool is_cut(const book::Entry& entry) { return entry.verb == book::Verb::open; }

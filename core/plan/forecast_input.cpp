@@ -7,66 +7,32 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <numeric>
-#include <set>
 
 namespace coneline::plan {
 
 namespace {
 
+/// What stands in the book can be put right only there.
+Result<void> of_the_book(Result<void> sound) {
+  return sound.map_error([](Fault fault) {
+    fault.blame = Blame::book;
+    return fault;
+  });
+}
+
 Result<void> mixes_end(const book::Registers& registers) {
-  std::set<std::string> under_way;
-  const std::function<Result<void>(const book::Mix&)> follow =
-      [&](const book::Mix& mix) -> Result<void> {
-    if (!under_way.insert(mix.name).second)
-      return refuse(book_fault(phrase("the mix '{}' contains itself", mix.name),
-                               "Take it out of its own parts, or rename the part."));
-    for (const auto& part : mix.parts)
-      if (const auto* inner = book::named(registers.mixes, part.name))
-        if (auto ends = follow(*inner); !ends)
-          return ends;
-    under_way.erase(mix.name);
-    return {};
-  };
-  for (const auto& mix : registers.mixes) {
-    if (auto ends = follow(mix); !ends)
-      return ends;
-    const double sum =
-        std::accumulate(mix.parts.begin(), mix.parts.end(), 0.0,
-                        [](double all, const book::MixPart& part) { return all + part.share; });
-    if (!(sum > 0) || !std::isfinite(sum))
-      return refuse(book_fault(phrase("the parts of the mix '{}' sum to nothing", mix.name),
-                               "Give at least one part a share above 0."));
-    if (!(mix.shrink >= 0 && mix.shrink < 1) || !(mix.loss >= 0))
-      return refuse(book_fault(
-          phrase("the mix '{}' shrinks by {} and loses {}", mix.name, mix.shrink, mix.loss),
-          "A shrink is from 0 to below 1, a loss 0 or more."));
-  }
+  for (const auto& mix : registers.mixes)
+    if (auto can = of_the_book(book::can_be_mixed(mix, registers.mixes)); !can)
+      return can;
   return {};
 }
 
 Result<void> routes_end(const book::Registers& registers) {
-  constexpr double longest = 1200;
-  for (const auto& route : registers.routes) {
-    const auto& taxon = registers.taxon(route.taxon).name;
-    if (route.steps.empty())
-      return refuse(book_fault(phrase("the route of '{}' has no steps", taxon),
-                               "Enter at least the tray; after the last step a plant is ready."));
-    for (std::size_t step = 0; step < route.steps.size(); ++step) {
-      const auto& here = route.steps[step];
-      if (!(here.months.low >= 0 && here.months.low <= here.months.high &&
-            here.months.high <= longest))
-        return refuse(
-            book_fault(phrase("step {} of the route of '{}' lasts {} to {} months: it has no end",
-                              step + 1, taxon, here.months.low, here.months.high),
-                       "Give months from low to high, at most 1200."));
-      if (!(here.survival > 0 && here.survival <= 1))
-        return refuse(book_fault(phrase("step {} of the route of '{}' is survived by {}", step + 1,
-                                        taxon, here.survival),
-                                 "Give a share above 0, at most 1."));
-    }
-  }
+  for (const auto& route : registers.routes)
+    if (auto ends = of_the_book(book::leads_to_an_end(route, registers.taxon(route.taxon).name));
+        !ends)
+      return ends;
   return {};
 }
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/assumptions.h"
 
+#include "core/base/number.h"
 #include "core/plan/potting_months.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace coneline::report {
 
@@ -21,7 +22,7 @@ plan::Assumptions assumptions_in(const book::Registers& registers) {
   if (const auto months = kept(registers, book::figure::potting_months))
     assumed.potting = plan::months_of_number(*months);
   if (const auto months = kept(registers, book::figure::ready_stands); months && *months >= 0)
-    assumed.sold_after = static_cast<int>(*months);
+    assumed.sold_after = static_cast<int>(std::min(*months, static_cast<double>(most_whole)));
   assumed.settling = kept(registers, book::figure::settling).value_or(assumed.settling);
   assumed.wet_kilograms_a_litre =
       kept(registers, book::figure::wet_kilograms).value_or(assumed.wet_kilograms_a_litre);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/store/chain.h"
 #include "core/store/writing.h"
@@ -7,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <chrono>
+#include <cmath>
 
 namespace coneline::store {
 
@@ -175,8 +177,12 @@ struct WriteDetail {
   }
 };
 
+bool is_amount(double value) {
+  return std::isfinite(value) && value > 0;
+}
+
 Result<void> sound(const book::PollenNote& note) {
-  if (note.millilitres && !(*note.millilitres > 0))
+  if (note.millilitres && !is_amount(*note.millilitres))
     return refuse(
         fault(phrase("{} ml of pollen", *note.millilitres), "Give an amount above 0, or none."));
   if (note.counted.has_value() != note.germinated.has_value())
@@ -218,15 +224,22 @@ Result<void> sound(const book::Entry& entry) {
       return refuse(fault("a pollination without pollen",
                           "Name the pollen lot, or say that the father is not known."));
     for (const auto& pollen : pass->pollen)
-      if (pollen.millilitres && !(*pollen.millilitres > 0))
+      if (pollen.millilitres && !is_amount(*pollen.millilitres))
         return refuse(fault(phrase("{} ml of pollen", *pollen.millilitres),
                             "Give an amount above 0, or none."));
   }
   if (const auto* weighed = std::get_if<book::Weighing>(&entry.detail))
     for (const double grams : weighed->hundreds)
-      if (!(grams > 0) || !(weighed->grams > 0))
+      if (!is_amount(grams) || !is_amount(weighed->grams))
         return refuse(fault(phrase("100 seeds of {} g, all of it {} g", grams, weighed->grams),
                             "Give weights above 0."));
+  if (const auto* cleaned = std::get_if<book::Cleaning>(&entry.detail);
+      cleaned != nullptr && (cleaned->soak_days < 0 || cleaned->soak_days > most_whole))
+    return refuse(fault(phrase("{} days of soaking", cleaned->soak_days),
+                        phrase("Give 0 to {}.", most_whole)));
+  if (const auto* kept = std::get_if<book::Keeping>(&entry.detail);
+      kept != nullptr && kept->celsius && !std::isfinite(*kept->celsius))
+    return refuse(fault(phrase("seed kept at {} °C", *kept->celsius), "Give a number, or none."));
   if (entry.place && !entry.lot)
     return refuse(program_fault("a place without a lot to stand there"));
   if ((entry.verb == book::Verb::reverse) != entry.reverses.has_value())

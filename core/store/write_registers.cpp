@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/number.h"
 #include "core/base/phrase.h"
 #include "core/store/tables.h"
 #include "core/store/writing.h"
@@ -9,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 
 namespace coneline::store {
 
@@ -138,6 +140,33 @@ Result<void> is_share(std::string_view what, double value) {
   return {};
 }
 
+/// As far as a file may say it, so that what goes out of the book comes in again.
+Result<void> is_whole(std::string_view what, std::int64_t value, std::int64_t least) {
+  if (value < least || value > most_whole)
+    return refuse(out_of_range(what, static_cast<double>(value),
+                               phrase("a whole number from {} to {}", least, most_whole)));
+  return {};
+}
+
+Result<void> ripens(std::string_view what,
+                    const book::Sourced<std::optional<book::Range>>& months) {
+  if (!months.value)
+    return {};
+  if (auto range = book::Range::of(months.value->low, months.value->high); !range)
+    return refuse(range.error());
+  if (months.value->high > book::longest_months)
+    return refuse(fault(phrase("{} of {} to {} months", what, write_real(months.value->low),
+                               write_real(months.value->high)),
+                        "Give months from low to high, at most 1200."));
+  return {};
+}
+
+Result<void> sound(const book::Taxon& taxon) {
+  if (auto does = ripens(phrase("a ripening"), taxon.ripening); !does)
+    return does;
+  return ripens(phrase("an after-ripening"), taxon.after_ripening);
+}
+
 Result<void> sound(const book::Pot& pot) {
   if (auto is = is_above_zero(phrase("litres"), pot.litres); !is)
     return is;
@@ -150,7 +179,25 @@ Result<void> sound(const book::Pot& pot) {
   if (pot.shape == book::Shape::round && pot.length_mm != pot.width_mm)
     return refuse(fault(phrase("a round pot of {} × {} mm", pot.length_mm, pot.width_mm),
                         "Give its diameter twice."));
-  return {};
+  return is_whole("cells", pot.cells, 1);
+}
+
+/// Their names and parts, which is what another mix may lead to.
+std::vector<book::Mix> mixes_beside(Tables& tables, book::MixId id) {
+  std::vector<book::Mix> mixes;
+  tables
+      .ask("SELECT mix.id AS id, mix.name AS name, mix_part.name AS part, mix_part.share AS share "
+           "FROM mix JOIN mix_part ON mix_part.mix_id = mix.id WHERE mix.id <> :id "
+           "ORDER BY mix.id, mix_part.position")
+      .with(id)
+      .each([&](const Row& row) {
+        if (mixes.empty() || mixes.back().id.value != row.whole("id")) {
+          mixes.emplace_back().id = {row.whole("id")};
+          mixes.back().name = row.text("name");
+        }
+        mixes.back().parts.push_back({row.text("part"), row.real("share")});
+      });
+  return mixes;
 }
 
 Result<void> sound(const book::Mix& mix) {
@@ -171,7 +218,7 @@ Result<void> sound(const book::Mix& mix) {
   return {};
 }
 
-Result<void> sound(const book::Route& route) {
+Result<void> sound(Tables& tables, const book::Route& route) {
   if (route.steps.empty())
     return refuse(fault("a route without steps", "Give at least the tray."));
   if (auto is = is_share(phrase("a germination"), route.germination); !is)
@@ -179,6 +226,25 @@ Result<void> sound(const book::Route& route) {
   for (const auto& step : route.steps)
     if (auto is = is_share(phrase("a survival"), step.survival); !is)
       return is;
+  std::string taxon;
+  tables.ask("SELECT name FROM taxon WHERE id = :id").with(route.taxon).each([&](const Row& row) {
+    taxon = row.text("name");
+  });
+  return book::leads_to_an_end(route, taxon);
+}
+
+/// No place stands within itself, through whatever others.
+Result<void> is_not_within_itself(Tables& tables, const book::Place& place) {
+  std::set<std::int64_t> passed;
+  auto outer = place.within ? std::optional(place.within->value) : std::nullopt;
+  while (place.id.stored() && outer && passed.insert(*outer).second) {
+    if (*outer == place.id.value)
+      return refuse(fault(phrase("the place {} would be within itself", place.code.text()),
+                          "A bay is within a bench, a bench within a house."));
+    outer = tables.ask("SELECT within_id FROM place WHERE id = :id AND within_id IS NOT NULL")
+                .with(*outer)
+                .number();
+  }
   return {};
 }
 
@@ -204,6 +270,8 @@ Result<void> Writing::put(const book::Title& title) {
 Result<book::TaxonId> Writing::put(const book::Taxon& taxon) {
   if (auto fresh = is_new_name(tables(), "taxon", taxon.name, taxon.id.value); !fresh)
     return refuse(fresh.error());
+  if (auto is = sound(taxon); !is)
+    return refuse(is.error());
   return book::TaxonId{RowToWrite(tables(), "taxon")
                            .set("name", taxon.name)
                            .set_sourced("leaf_colour", taxon.leaf_colour)
@@ -224,6 +292,10 @@ Result<book::PlaceId> Writing::put(const book::Place& place) {
   if (!(place.length_mm >= 0) || !(place.width_mm >= 0) || !std::isfinite(place.square_metres()))
     return refuse(
         fault(phrase("a place of {} × {} mm", place.length_mm, place.width_mm), "Give 0 or more."));
+  if (auto is = is_whole("a turn", place.walk, -most_whole); !is)
+    return refuse(is.error());
+  if (auto is = is_not_within_itself(tables(), place); !is)
+    return refuse(is.error());
   return book::PlaceId{RowToWrite(tables(), "place")
                            .set("number", *number)
                            .set("name", place.name)
@@ -257,6 +329,8 @@ Result<book::MixId> Writing::put(const book::Mix& mix) {
     return refuse(fresh.error());
   if (auto is = sound(mix); !is)
     return refuse(is.error());
+  if (auto can = book::can_be_mixed(mix, mixes_beside(tables(), mix.id)); !can)
+    return refuse(can.error());
   const book::MixId id{RowToWrite(tables(), "mix")
                            .set("name", mix.name)
                            .set("shrink", mix.shrink)
@@ -278,7 +352,7 @@ Result<book::MixId> Writing::put(const book::Mix& mix) {
 }
 
 Result<book::RouteId> Writing::put(const book::Route& route) {
-  if (auto is = sound(route); !is)
+  if (auto is = sound(tables(), route); !is)
     return refuse(is.error());
   const auto other =
       tables().ask("SELECT id FROM route WHERE taxon_id = :taxon").with(route.taxon).number();
@@ -367,9 +441,14 @@ Result<void> Writing::is_not_its_own_ancestor(const book::Plant& plant) {
 Result<book::PollenStoreId> Writing::put(const book::PollenStore& store) {
   if (store.name.empty())
     return refuse(fault("a pollen store without a name", "Give it a name."));
-  if (store.years.value)
-    if (auto range = book::Range::of(store.years.value->low, store.years.value->high); !range)
+  if (store.years.value) {
+    const auto& [low, high] = *store.years.value;
+    if (auto range = book::Range::of(low, high); !range)
       return refuse(range.error());
+    if (high > book::longest_months / 12)
+      return refuse(fault(phrase("pollen that lasts {} to {} years", low, high),
+                          "Give years from low to high, at most 100."));
+  }
   const auto there =
       tables().ask("SELECT id FROM pollen_store WHERE name = :name").with(store.name).number();
   return book::PollenStoreId{RowToWrite(tables(), "pollen_store")
@@ -461,9 +540,8 @@ Result<book::PurchaseId> Writing::put(const book::Purchase& purchase) {
 }
 
 Result<void> Writing::put(const book::Figure& figure) {
-  if (figure.name.empty() || !std::isfinite(figure.value))
-    return refuse(fault(phrase("the figure '{}' of {}", figure.name, figure.value),
-                        "Give a name and a number."));
+  if (auto is = book::is_sound(figure); !is)
+    return is;
   tables()
       .ask("INSERT INTO figure (name, value) VALUES (:name, :value) "
            "ON CONFLICT (name) DO UPDATE SET value = excluded.value")

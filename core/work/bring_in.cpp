@@ -2,6 +2,7 @@
 #include "core/work/bring_in.h"
 
 #include "core/base/phrase.h"
+#include "core/book/names.h"
 #include "core/work/known_or_new.h"
 #include "core/work/resolve.h"
 
@@ -354,7 +355,7 @@ class Bringing {
       return refuse(code.error());
     std::string note = earlier_list;
     if (const auto& taxon = known_.registers().taxon(female->taxon).name;
-        !line.taxon.empty() && line.taxon != taxon)
+        !line.taxon.empty() && !book::read_alike(line.taxon, taxon))
       note = joined(note, "taxon: " + line.taxon);
     auto cone = writing_.put(book::Cone{{}, *code, female->id, line.pollinated, note});
     if (!cone)

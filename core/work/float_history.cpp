@@ -2,6 +2,7 @@
 #include "core/work/float_history.h"
 
 #include "core/base/phrase.h"
+#include "core/book/names.h"
 #include "core/work/germination.h"
 #include "core/work/harvest_table.h"
 #include "core/work/resolve.h"
@@ -171,10 +172,10 @@ std::vector<FloatHistory> float_histories(store::Reading& reading, const book::R
 
 Result<FloatHistory> float_history(store::Reading& reading, const book::Registers& registers,
                                    const std::string& taxon, Date as_of) {
-  const auto* found = book::named(registers.taxa, taxon);
-  if (found == nullptr)
-    return refuse(fault(phrase("there is no taxon '{}'", taxon), "Check the name."));
-  return Histories(reading, registers, as_of, found->id).of(*found);
+  const auto found = book::row_said(registers.taxa, taxon, "taxon");
+  if (!found)
+    return refuse(found.error());
+  return Histories(reading, registers, as_of, (*found)->id).of(**found);
 }
 
 Result<Done> accept_float_test(store::Book& book, const std::string& taxon, Date as_of) {

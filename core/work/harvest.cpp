@@ -2,6 +2,7 @@
 #include "core/work/harvest.h"
 
 #include "core/base/phrase.h"
+#include "core/book/names.h"
 #include "core/stats/count_by_weight.h"
 #include "core/work/cautions.h"
 #include "core/work/resolve.h"
@@ -124,10 +125,10 @@ Result<Done> harvest(store::Book& book, const Harvest& wanted) {
 Result<Done> buy_in(store::Book& book, const BuyIn& wanted) {
   return book.write([&](store::Writing& writing) -> Result<Done> {
     const auto registers = writing.registers();
-    const auto* taxon = book::named(registers.taxa, wanted.taxon);
-    if (taxon == nullptr)
-      return refuse(
-          fault(phrase("there is no taxon '{}'", wanted.taxon), "Enter the taxon first."));
+    const auto found = book::row_said(registers.taxa, wanted.taxon, "taxon");
+    if (!found)
+      return refuse(found.error());
+    const auto* taxon = *found;
     auto place = place_coded(registers, wanted.place);
     if (!place)
       return refuse(place.error());

@@ -2,6 +2,8 @@
 #include "core/work/keep.h"
 
 #include "core/base/phrase.h"
+#include "core/base/quantity.h"
+#include "core/book/names.h"
 #include "core/work/resolve.h"
 #include "core/work/stores.h"
 
@@ -10,6 +12,14 @@
 namespace coneline::work {
 
 namespace {
+
+constexpr double coldest = -200;
+constexpr double warmest = 40;
+constexpr double hot = 32;
+
+double from_fahrenheit(double degrees) {
+  return from_units(UnitSystem::us, Quantity::celsius, degrees);
+}
 
 /// From the book's own seed of the taxon, or the taxon's after-ripening, counted from the harvest,
 /// where the grower gave no dates.
@@ -46,9 +56,32 @@ Result<void> in_order(const book::Keeping& keeping, Date day) {
   return {};
 }
 
+/// A store is somewhere, and no colder than liquid nitrogen nor warmer than a hot day.
+Result<void> can_be_kept_so(const std::string& store, const std::optional<double>& celsius) {
+  if (book::squeezed(store).empty())
+    return refuse(fault("seed put by, and not said where", "Say how it is kept: 'refrigerator'."));
+  if (celsius && !(*celsius >= coldest && *celsius <= warmest))
+    return refuse(fault(phrase("a store of {} °C", *celsius),
+                        phrase("Give degrees Celsius, {} to {}: {} °F are {} °C.", coldest, warmest,
+                               *celsius, decimal_said(from_fahrenheit(*celsius), 1))));
+  return {};
+}
+
+/// What may have been read in °F, where it is warm in °C and usual in °F.
+std::vector<std::string> doubts(const std::optional<double>& celsius) {
+  if (!celsius || *celsius <= hot)
+    return {};
+  return {
+      phrase("{} °C is hot for stored seed. If that was °F, it is {} °C: reverse this entry and "
+             "put the seed by anew.",
+             *celsius, decimal_said(from_fahrenheit(*celsius), 1))};
+}
+
 } // namespace
 
 Result<Done> keep(store::Book& book, const Keep& wanted) {
+  if (auto can = can_be_kept_so(wanted.store, wanted.celsius); !can)
+    return refuse(can.error());
   return book.write([&](store::Writing& writing) -> Result<Done> {
     auto batch = lot_of_kind(writing, wanted.batch, Kind::batch);
     if (!batch)
@@ -61,7 +94,8 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
       return refuse(
           fault(phrase("{} has no seed on {}", wanted.batch.text(), wanted.noted.on.said()),
                 "Check code and day."));
-    book::Keeping keeping{wanted.store, wanted.celsius, wanted.until_from, wanted.until_to};
+    book::Keeping keeping{book::squeezed(wanted.store), wanted.celsius, wanted.until_from,
+                          wanted.until_to};
     if (auto is = in_order(keeping, wanted.noted.on); !is)
       return refuse(is.error());
     fill_in_dates(writing, *batch, keeping, wanted.noted.on);
@@ -72,12 +106,16 @@ Result<Done> keep(store::Book& book, const Keep& wanted) {
     entry.lot = batch->id;
     entry.place = *place;
     entry.detail = keeping;
-    return entered(writing, entry,
-                   phrase("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"),
-                          wanted.batch.text(), wanted.store,
-                          keeping.until_from
-                              ? phrase(", to look at from {}", keeping.until_from->said())
-                              : std::string()));
+    auto done = entered(writing, entry,
+                        phrase("{} of {} put by: {}{}", counted(seeds, "seed", "seeds"),
+                               wanted.batch.text(), keeping.store,
+                               keeping.until_from
+                                   ? phrase(", to look at from {}", keeping.until_from->said())
+                                   : std::string()));
+    if (done)
+      for (auto& doubt : doubts(wanted.celsius))
+        done->cautions.push_back(std::move(doubt));
+    return done;
   });
 }
 

@@ -16,7 +16,8 @@ struct Keep {
   Noted noted;
 };
 
-/// Fails: no such batch, no seed left in it, an end before the day.
+/// Fails: no such batch, no seed left in it, an end before the day, no store named, one colder than
+/// -200 °C or warmer than 40 °C. Above 32 °C it asks whether °F were meant.
 Result<Done> keep(store::Book& book, const Keep& wanted);
 
 } // namespace coneline::work

@@ -3,6 +3,7 @@
 
 #include "core/base/phrase.h"
 #include "core/book/cross.h"
+#include "core/book/names.h"
 #include "core/work/find_code.h"
 #include "core/work/resolve.h"
 
@@ -39,16 +40,16 @@ Result<const Row*> by_code_or_name(store::Reading& reading, const book::Register
 Result<book::TaxonId> KnownOrNew::taxon(const std::string& name) {
   if (name.empty())
     return refuse(fault("no taxon", "Write the botanical name."));
-  if (const auto* known = book::named(registers_.taxa, name))
+  if (const auto* known = book::alike(registers_.taxa, name))
     return known->id;
   book::Taxon taxon;
-  taxon.name = name;
+  taxon.name = book::squeezed(name);
   auto id = writing_.put(taxon);
   if (!id)
     return id;
   taxon.id = *id;
   registers_.taxa.push_back(taxon);
-  news_.taxa.push_back(name);
+  news_.taxa.push_back(taxon.name);
   return id;
 }
 
@@ -120,31 +121,33 @@ Result<std::optional<book::PlaceId>> KnownOrNew::place(const std::string& said) 
     return refuse(known.error());
   if (*known != nullptr)
     return (*known)->id;
+  if (const auto* same = book::alike(registers_.places, said))
+    return same->id;
   auto code = writing_.next_code(Kind::place);
   if (!code)
     return refuse(code.error());
   book::Place place;
   place.code = *code;
-  place.name = said;
+  place.name = book::squeezed(said);
   auto id = writing_.put(place);
   if (!id)
     return refuse(id.error());
   place.id = *id;
   registers_.places.push_back(place);
-  news_.places.push_back(said);
+  news_.places.push_back(place.name);
   return *id;
 }
 
 Result<book::Pot> KnownOrNew::pot(const PotSaid& meant) {
   if (meant.name.empty())
     return refuse(fault("no tray or pot", "Write which one it is in, by its name."));
-  if (const auto* known = book::named(registers_.pots, meant.name))
+  if (const auto* known = book::alike(registers_.pots, meant.name))
     return *known;
   if (!meant.litres || !meant.width_mm)
     return refuse(fault(phrase("there is no tray or pot called '{}'", meant.name),
                         "Enter it first, or give its litres and its width in mm."));
   book::Pot pot;
-  pot.name = meant.name;
+  pot.name = book::squeezed(meant.name);
   pot.litres = *meant.litres;
   pot.shape = meant.shape;
   pot.length_mm = *meant.width_mm;

@@ -85,6 +85,8 @@ std::string tell(store::Reading& reading, const book::Entry& entry) {
   if (entry.verb == book::Verb::harvest && entry.movements.empty())
     add(phrase("no seed"));
   add(std::visit(TellDetail{}, entry.detail));
+  if (entry.verb == book::Verb::correct && entry.detail.index() == 0)
+    add(entry.note); // of a row that is no plant's; see amend.h
   if (entry.reverses)
     add(phrase("takes back entry {}", entry.reverses->value));
   return book::said(entry.verb) + text;

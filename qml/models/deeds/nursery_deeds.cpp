@@ -2,6 +2,7 @@
 // What a nursery is made of: places, kinds of trays and pots, mixes.
 #include "../wording.h"
 #include "common.h"
+#include "core/book/names.h"
 #include "core/work/cautions.h"
 
 #include <QRegularExpression>
@@ -14,6 +15,16 @@ namespace {
 
 work::Done done(const std::string& what) {
   return {{}, {}, phrase("{} is in the book", what), {}};
+}
+
+/// As the book keeps names; fails at the field where another row has one that reads alike.
+template <class Row>
+Result<void> name_well(Row& row, const std::vector<Row>& rows) {
+  auto name = book::name_for(rows, row.name);
+  if (!name)
+    return refuse(name.error().at({{}, 0, "name"}));
+  row.name = *name;
+  return {};
 }
 
 std::vector<FieldSpec> place_fields(const Subject& subject) {
@@ -40,7 +51,9 @@ Result<work::Done> run_place(store::Book& book, Answers& answers) {
   place.width_mm = answers.decimal("width", Quantity::millimetres).value_or(0);
   place.light = answers.one_of<book::Light>("light");
   place.walk = answers.whole("walk");
-  return answers.then([&] {
+  return answers.then([&]() -> Result<work::Done> {
+    if (auto named = name_well(place, answers.subject().registers().places); !named)
+      return refuse(named.error());
     return book.write([&](store::Writing& writing) -> Result<work::Done> {
       const auto code = writing.next_code(Kind::place);
       if (!code)
@@ -72,7 +85,9 @@ Result<work::Done> run_pot(store::Book& book, Answers& answers) {
                                                  : answers.measure("width", Quantity::millimetres);
   pot.cells = answers.whole("cells");
   pot.source = "measured"; // a record: the same in every language
-  return answers.then([&] {
+  return answers.then([&]() -> Result<work::Done> {
+    if (auto named = name_well(pot, answers.subject().registers().pots); !named)
+      return refuse(named.error());
     return book.write([&](store::Writing& writing) {
       return writing.put(pot).map([&](auto) { return done(pot.name); });
     });
@@ -109,7 +124,9 @@ Result<work::Done> run_mix(store::Book& book, Answers& answers) {
   if (!parts)
     return refuse(parts.error().at({{}, 0, "parts"}));
   mix.parts = *parts;
-  return answers.then([&] {
+  return answers.then([&]() -> Result<work::Done> {
+    if (auto named = name_well(mix, answers.subject().registers().mixes); !named)
+      return refuse(named.error());
     return book.write([&](store::Writing& writing) {
       return writing.put(mix).map([&](auto) { return done(mix.name); });
     });

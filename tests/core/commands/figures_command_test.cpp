@@ -29,6 +29,61 @@ TEST_F(FiguresCommand, AreShownAndSetByName) {
   EXPECT_EQ(done({"figures"})["worth of a plant"], 2500);
 }
 
+TEST_F(FiguresCommand, HaveARangeEachAndSayItWithItsUnit) {
+  struct Wrong {
+    const char* name;
+    const char* value;
+    const char* says;
+  };
+  for (const auto& [name, value, says] : std::vector<Wrong>{
+           {"months a ready plant stands", "1e300", "whole months, from 0 to 1200"},
+           {"months a ready plant stands", "2.5", "whole months, from 0 to 1200"},
+           {"assurance of the season plan", "5", "above 0 and below 1"},
+           {"assurance of the season plan", "1", "above 0 and below 1"},
+           {"share of the mix that settles", "3", "from 0 to below 1"},
+           {"share of the mix that settles", "1", "from 0 to below 1"},
+           {"chance of one more seed below which a tray is done", "7", "above 0 and below 1"},
+           {"kilograms of a watered litre", "0", "kg, above 0 and below 10"},
+           {"millimetres between pots", "10001", "mm, from 0 to 10000"},
+           {"pots stand staggered", "2", "1 for staggered"},
+           {"worth of a plant", "1e10", "your own money"},
+           {"months of potting", "0", "at least one month"},
+           {"months of potting", "4096", "1 to 4095"},
+           {"months of potting", "2.5", "1 to 4095"}}) {
+    EXPECT_EQ(run({"figures", name, value}), 1) << name << ' ' << value;
+    EXPECT_NE(err_.str().find(says), std::string::npos) << err_.str();
+    EXPECT_NE(err_.str().find(name), std::string::npos) << err_.str();
+    EXPECT_TRUE(done({"figures"})[name].is_null()) << name;
+  }
+  EXPECT_EQ(run({"figures", "worth of a plant", "much"}), 2);
+  EXPECT_EQ(run({"figures", "worth of a plant", "inf"}), 2);
+  EXPECT_EQ(
+      done({"figures", "share of the mix that settles", "0"})["share of the mix that settles"], 0);
+  EXPECT_EQ(done({"figures", "months a ready plant stands", "1200"})["months a ready plant stands"],
+            1200);
+}
+
+TEST_F(FiguresCommand, TakeMonthsByTheirNumbers) {
+  const auto kept = [&](const char* months) {
+    return done({"figures", "months of potting", months})["months of potting"];
+  };
+  EXPECT_EQ(kept("1-12"), 4095);
+  EXPECT_EQ(kept("3-10"), 1020);
+  EXPECT_EQ(run({"figures"}), 0);
+  EXPECT_NE(out_.str().find("months 3-10"), std::string::npos) << out_.str();
+  EXPECT_EQ(kept("2,3"), 6);
+  EXPECT_EQ(kept("11-2"), 0b1100'0000'0011);
+  EXPECT_EQ(run({"figures"}), 0);
+  EXPECT_NE(out_.str().find("months 1-2,11-12"), std::string::npos) << out_.str();
+  EXPECT_EQ(kept("3-4,9-9"), 0b1'0000'1100);
+  EXPECT_EQ(kept("6"), 6) << "as it is kept: February and March";
+  for (const auto* wrong : {"0-3", "3-13", "3-", "2,,3", "spring-fall"}) {
+    EXPECT_EQ(run({"figures", "months of potting", wrong}), 2) << wrong;
+    EXPECT_NE(err_.str().find("1 to 12"), std::string::npos) << err_.str();
+  }
+  EXPECT_EQ(done({"figures"})["months of potting"], 6);
+}
+
 TEST_F(FiguresCommand, PollenStoresHemisphereAndConesAreEntered) {
   done({"enter", "pollen-store", "deep freezer", "--years", "2-3", "--source", "own"});
   done({"enter", "pollen-store", "paper bag", "--source", "own"});

@@ -56,6 +56,15 @@ TEST_F(EnterCommand, RefusesInWordsAndWritesNothing) {
       {{"place", "B", "--kind", "field"}, 1, "field"},
       {{"place", "B", "--within", "no such house"}, 1, "there is no place 'no such house'"},
       {{"place", "B", "--length", "-1"}, 1, "-1 × 0 mm"},
+      {{"place", "B", "--length", "4"}, 1, "4 m are 4000"},
+      {{"place", "B", "--walk", "2147483647"}, 1, "a turn of 2147483647"},
+      {{"pot", "P", "--litres", "1", "--length", "100", "--cells", "2147483647"},
+       1,
+       "cells of 2147483647"},
+      {{"pot", "1 l", "--litres", "1", "--length", "100"}, 1, "stands in the book as '1 L'"},
+      {{"pot", "   ", "--litres", "1", "--length", "100"}, 1, "a pot without a name"},
+      {{"mix", "M", "--part", "M=1"}, 1, "the mix 'M' contains itself"},
+      {{"taxon", "X", "--ripening", "1e300-1e301"}, 1, "at most 1200"},
       {{"pot", "P", "--litres", "0", "--length", "100"}, 1, "litres of 0"},
       {{"pot", "P", "--litres", "1", "--length", "100", "--shape", "oval"}, 1, "oval"},
       {{"pot", "P", "--length", "100"}, 2, "litres"},
@@ -75,7 +84,12 @@ TEST_F(EnterCommand, RefusesInWordsAndWritesNothing) {
         "no such pot:b:1:1:sun"},
        1,
        "there is no pot 'no such pot'"},
+      {{"route", "Cycas revoluta", "--germination", "0.6", "--germination-months", "1-9", "--step",
+        "1 L:cycad mix:6-1e9:0.9:sun"},
+       1,
+       "it has no end"},
       {{"plant", "no such taxon"}, 1, "no such taxon"},
+      {{"plant", "Cycas revolta"}, 1, "The book has 'Cycas revoluta'"},
       {{"plant", "Cycas revoluta", "--sex", "both"}, 1, "both"},
       {{"plant", "Cycas revoluta", "--acquired", "2019-02-30"}, 1, "2019-02-30"},
       {{"plant", "Cycas revoluta", "--place", "nowhere"}, 1, "nowhere"},
@@ -101,6 +115,10 @@ TEST_F(EnterCommand, ABookIsMadeOnceAndNeverOverAnother) {
   };
   EXPECT_NE(make({"--name", "N", "--series", "9"}), 0) << "a series has two digits";
   EXPECT_NE(make({"--name", "N", "--hemisphere", "east"}), 0);
+  for (const auto* blank : {"", "   "}) {
+    EXPECT_EQ(make({"--name", blank}), 1);
+    EXPECT_NE(err_.str().find("no name"), std::string::npos) << err_.str();
+  }
   EXPECT_FALSE(std::filesystem::exists(path));
   ASSERT_EQ(make({"--name", "N", "--series", "42", "--hemisphere", "southern"}), 0) << err_.str();
   EXPECT_NE(out_.str().find("42"), std::string::npos);

@@ -51,6 +51,15 @@ TEST_F(TakeInEdges, NewNamesNearAKnownOneAreToBeLookedAt) {
   EXPECT_EQ(taken.left_out, (std::vector<std::string>{"colour"}));
 }
 
+TEST_F(TakeInEdges, NamesThatReadAlikeAreThoseOfTheBook) {
+  ASSERT_TRUE(seeds({{"Cycas revoluta", "North bed"}})->faults.none());
+  const auto taken =
+      seeds({{"cycas  REVOLUTA", "north Bed"}, {"Dioon  edule", "South wall"}}).value();
+  ASSERT_TRUE(taken.faults.none());
+  EXPECT_EQ(taken.taxa, (std::vector<std::string>{"Dioon edule"}));
+  EXPECT_EQ(taken.places, (std::vector<std::string>{"South wall"}));
+}
+
 TEST_F(TakeInEdges, NamesThatAreShortOrNumberedOrFarApartAreNot) {
   const auto taken = seeds({{"Zamia", "A b"},
                             {"Zamia", "A c"},

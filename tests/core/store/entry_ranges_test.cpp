@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace coneline::store {
 namespace {
 
@@ -51,6 +53,7 @@ TEST_F(EntryRanges, APollenNoteHasAmountsAboveZeroAndBothCounts) {
   EXPECT_EQ(note({}, 50, 50), "written");
   EXPECT_EQ(note(0, {}, {}), "0 ml of pollen");
   EXPECT_EQ(note(-1, {}, {}), "-1 ml of pollen");
+  EXPECT_EQ(note(HUGE_VAL, {}, {}), "inf ml of pollen");
   EXPECT_EQ(note({}, 50, {}), "a viability test counts grains and those that germinated");
   EXPECT_EQ(note({}, {}, 3), "a viability test counts grains and those that germinated");
   EXPECT_EQ(note({}, 0, 0), "0 germinated of 0 counted");
@@ -100,6 +103,7 @@ TEST_F(EntryRanges, APollinationHasPollenOrSaysThatNobodyKnows) {
   EXPECT_EQ(pass({{rows.pollen_lots[0].id, 0.5}, {{}, {}}}), "written");
   EXPECT_EQ(pass({}), "a pollination without pollen");
   EXPECT_EQ(pass({{rows.pollen_lots[0].id, 0.0}}), "0 ml of pollen");
+  EXPECT_EQ(pass({{rows.pollen_lots[0].id, HUGE_VAL}}), "inf ml of pollen");
 }
 
 TEST_F(EntryRanges, WeightsAreAboveZero) {
@@ -109,6 +113,16 @@ TEST_F(EntryRanges, WeightsAreAboveZero) {
   EXPECT_EQ(weigh({15.2, 14.9}, 30), "written");
   EXPECT_EQ(weigh({15.2, 0}, 30), "100 seeds of 0 g, all of it 30 g");
   EXPECT_EQ(weigh({15.2}, 0), "100 seeds of 15.2 g, all of it 0 g");
+  EXPECT_EQ(weigh({15.2}, HUGE_VAL), "100 seeds of 15.2 g, all of it inf g");
+}
+
+TEST_F(EntryRanges, SoakingAndStoresAreWithinWhatAFileMaySay) {
+  EXPECT_EQ(enter(Verb::clean, book::Cleaning{0}), "written");
+  EXPECT_EQ(enter(Verb::clean, book::Cleaning{1'000'000}), "written");
+  EXPECT_EQ(enter(Verb::clean, book::Cleaning{1'000'001}), "1000001 days of soaking");
+  EXPECT_EQ(enter(Verb::clean, book::Cleaning{-1}), "-1 days of soaking");
+  EXPECT_EQ(enter(Verb::store, book::Keeping{"box", -5.5, {}, {}}), "written");
+  EXPECT_EQ(enter(Verb::store, book::Keeping{"box", std::nan(""), {}, {}}), "seed kept at nan °C");
 }
 
 TEST_F(EntryRanges, APlaceNeedsALotAndAReversalWhatItReverses) {

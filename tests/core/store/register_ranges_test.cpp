@@ -61,6 +61,8 @@ TEST_F(RegisterRanges, APotHasMixRoomAndCells) {
   EXPECT_EQ(tray([](Pot& p) { p.length_mm = -1; }), "a length in mm of -1");
   EXPECT_EQ(tray([](Pot& p) { p.width_mm = HUGE_VAL; }), "a width in mm of inf");
   EXPECT_EQ(tray([](Pot& p) { p.cells = 0; }), "cells of 0");
+  EXPECT_EQ(tray([](Pot& p) { p.cells = 1'000'000; }), "written");
+  EXPECT_EQ(tray([](Pot& p) { p.cells = 1'000'001; }), "cells of 1000001");
   EXPECT_EQ(tray([](Pot& p) { p.shape = book::Shape::round; }), "a round pot of 400 × 300 mm");
   EXPECT_EQ(tray([](Pot& p) { p.name = "10 L"; }), "there is a pot '10 L' already");
   EXPECT_EQ(tray([](Pot& p) { p.name.clear(); }), "a pot without a name");
@@ -78,9 +80,48 @@ TEST_F(RegisterRanges, AMixHasPartsAndSharesOfVolume) {
     EXPECT_EQ(mix([&](Mix& m) { m.shrink = wrong; }).find("a shrink of"), 0U) << wrong;
   for (const double wrong : {-0.1, no_number})
     EXPECT_EQ(mix([&](Mix& m) { m.loss = wrong; }).find("a loss of"), 0U) << wrong;
+  EXPECT_EQ(mix([](Mix& m) {
+              m.parts = {{"sand", 1e308}, {"peat", 1e308}};
+            }),
+            "the parts of the mix 'gritty' sum to nothing");
   auto second = rows.mixes[0];
   second.id = {};
   EXPECT_EQ(put(second), "there is a mix 'gritty' already");
+}
+
+TEST_F(RegisterRanges, AMixDoesNotContainItselfByAnyWay) {
+  const auto put_mix = [&](std::string name, std::vector<book::MixPart> parts) {
+    return put(book::Mix{{}, std::move(name), 0, 0, "", std::move(parts)});
+  };
+  EXPECT_EQ(put_mix("loop", {{"sand", 1}, {"loop", 1}}), "the mix 'loop' contains itself");
+  EXPECT_EQ(put_mix("top", {{"base", 1}, {"gritty", 1}}), "written") << "base is no mix yet";
+  EXPECT_EQ(put_mix("base", {{"middle", 1}}), "written");
+  EXPECT_EQ(put_mix("middle", {{"top", 1}}), "the mix 'middle' contains itself");
+  EXPECT_EQ(put_mix("middle", {{"gritty", 1}, {"sand", 1}}), "written") << "gritty twice below top";
+  EXPECT_EQ(changed(rows.mixes[0],
+                    [](book::Mix& m) {
+                      m.parts.push_back({"top", 1});
+                    }),
+            "the mix 'gritty' contains itself");
+}
+
+TEST_F(RegisterRanges, ARipeningEnds) {
+  const auto taxon = [&](auto change) { return changed(rows.taxa[0], change); };
+  using Taxon = book::Taxon;
+  EXPECT_EQ(taxon([](Taxon& t) { t.ripening.value = book::Range{0, 1200}; }), "written");
+  EXPECT_EQ(taxon([](Taxon& t) { t.ripening.value.reset(); }), "written");
+  EXPECT_EQ(taxon([](Taxon& t) {
+              t.ripening.value = book::Range{1e300, 1e301};
+            }),
+            "a ripening of 1e+300 to 1e+301 months");
+  EXPECT_EQ(taxon([](Taxon& t) {
+              t.after_ripening.value = book::Range{0, 1200.5};
+            }),
+            "an after-ripening of 0 to 1200.5 months");
+  EXPECT_EQ(taxon([](Taxon& t) {
+              t.ripening.value = book::Range{9, 6};
+            }),
+            "a range from 9 down to 6");
 }
 
 TEST_F(RegisterRanges, ARouteHasStepsAndSharesAndATaxonHasOne) {
@@ -93,6 +134,19 @@ TEST_F(RegisterRanges, ARouteHasStepsAndSharesAndATaxonHasOne) {
     EXPECT_EQ(route([&](Route& r) { r.steps[1].survival = wrong; }).find("a survival of"), 0U);
   }
   EXPECT_EQ(route([](Route& r) { r.id = {}; }), "this taxon has a route already");
+  EXPECT_EQ(route([](Route& r) { r.steps[1].months = {6, 1200}; }), "written");
+  EXPECT_EQ(route([](Route& r) {
+              r.steps[1].months = {6, 1e9};
+            }),
+            "step 2 of the route of 'Cycas revoluta' lasts 6 to 1000000000 months: it has no end");
+  EXPECT_EQ(route([](Route& r) {
+              r.steps[0].months = {12, 6};
+            }),
+            "step 1 of the route of 'Cycas revoluta' lasts 12 to 6 months: it has no end");
+  EXPECT_EQ(route([](Route& r) {
+              r.germination_months = {1, 1201};
+            }),
+            "germination of 'Cycas revoluta' lasts 1 to 1201 months: it has no end");
 }
 
 TEST_F(RegisterRanges, APlaceHasANameACodeOfItsOwnAndMeasuresFromZero) {
@@ -103,6 +157,12 @@ TEST_F(RegisterRanges, APlaceHasANameACodeOfItsOwnAndMeasuresFromZero) {
   EXPECT_EQ(bench([](Place& p) { p.length_mm = -1; }), "a place of -1 × 1200 mm");
   EXPECT_EQ(bench([](Place& p) { p.width_mm = no_number; }), "a place of 3000 × nan mm");
   EXPECT_EQ(bench([](Place& p) { p.width_mm = HUGE_VAL; }), "a place of 3000 × inf mm");
+  EXPECT_EQ(bench([](Place& p) { p.walk = -1'000'000; }), "written");
+  EXPECT_EQ(bench([](Place& p) { p.walk = 1'000'001; }), "a turn of 1000001");
+  EXPECT_EQ(bench([](Place& p) { p.within = p.id; }),
+            "the place " + rows.places[1].code.text() + " would be within itself");
+  EXPECT_EQ(changed(rows.places[0], [&](Place& p) { p.within = rows.places[1].id; }),
+            "the place " + rows.places[0].code.text() + " would be within itself");
   EXPECT_NE(bench([&](Place& p) { p.code = rows.places[0].code; }).find("stands on another place"),
             std::string::npos);
   const auto elsewhere = Code::of(Kind::place, 18, 9).value();
@@ -171,6 +231,8 @@ TEST_F(RegisterRanges, APollenStoreHasANameAndARangeOfYears) {
   };
   EXPECT_EQ(store("", {}), "a pollen store without a name");
   EXPECT_EQ(store("freezer", book::Range{3, 2}), "a range from 3 down to 2");
+  EXPECT_EQ(store("freezer", book::Range{2, 101}), "pollen that lasts 2 to 101 years");
+  EXPECT_EQ(store("freezer", book::Range{2, 100}), "written");
   EXPECT_EQ(store("freezer", book::Range{2, 3}), "written");
   const auto before = size();
   EXPECT_EQ(store("freezer", book::Range{2, 4}), "written"); // that one, brought up to date
@@ -185,6 +247,8 @@ TEST_F(RegisterRanges, AFigureHasANameAndANumber) {
   EXPECT_EQ(put(book::Figure{"worth", 19}), "written");
   ASSERT_EQ(registers().figures.size(), 1U);
   EXPECT_EQ(registers().figures[0].value, 19);
+  EXPECT_EQ(put(book::Figure{book::figure::plan_assurance, 5}),
+            "the figure 'assurance of the season plan' of 5");
 }
 
 TEST_F(RegisterRanges, ALotIsABatchOrStandsInAPot) {

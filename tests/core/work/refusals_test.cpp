@@ -20,6 +20,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace coneline::work {
 namespace {
 
@@ -116,6 +118,31 @@ TEST_F(Refusals, OfPlacesPotsAndMixesThatAreNotThere) {
   const auto said = relocate(*empty, Relocate{{first.batch}, nowhere, on()});
   ASSERT_FALSE(said);
   EXPECT_NE(said.error().text().find("The book has: none yet."), std::string::npos);
+}
+
+TEST_F(Refusals, OfStoresNowhereAndHotterThanSeedBears) {
+  const auto kept = [&](const std::string& store, std::optional<double> celsius) {
+    return keep(book, {first.batch, store, celsius, {}, {}, {}, on()});
+  };
+  for (const auto* nowhere : {"", "  "})
+    refused("not said where", [&] { return kept(nowhere, {}); });
+  refused("a store of 41 °C", [&] { return kept("refrigerator", 41); });
+  refused("41 °F are 5.0 °C", [&] { return kept("refrigerator", 41); });
+  refused("a store of -201 °C", [&] { return kept("nitrogen", -201); });
+  refused("a store of nan °C", [&] { return kept("box", std::nan("")); });
+  const auto asked = [&](double celsius) {
+    const auto done = kept(" refrigerator ", celsius);
+    EXPECT_TRUE(done) << celsius;
+    std::string all;
+    for (const auto& caution : done ? done->cautions : std::vector<std::string>{})
+      all += caution;
+    return all;
+  };
+  EXPECT_EQ(asked(5).find("°F"), std::string::npos);
+  EXPECT_EQ(asked(32).find("°F"), std::string::npos);
+  EXPECT_NE(asked(38).find("it is 3.3 °C"), std::string::npos) << asked(38);
+  const auto entry = book.read([](store::Reading& r) { return r.entries().back(); }).value();
+  EXPECT_EQ(std::get<book::Keeping>(entry.detail).store, "refrigerator");
 }
 
 TEST_F(Refusals, OfCountsAndDaysThatCannotBe) {
