@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/binary_program.h"
 
+#include "core/base/phrase.h"
+
 #include <algorithm>
 #include <coin/Cbc_C_Interface.h>
 #include <memory>
-#include <stdexcept>
 
 namespace coneline::plan {
 
@@ -75,7 +76,12 @@ std::optional<Chosen> nothing_to_choose(const BinaryProgram& program) {
 
 } // namespace
 
-std::optional<Chosen> choose(const BinaryProgram& program, double seconds) {
+Fault none_found_within(double seconds) {
+  return fault(phrase("no proposal was found within {:g} seconds; there may be one", seconds),
+               "Pin or forbid some crosses, so that fewer are left to choose from.");
+}
+
+Result<std::optional<Chosen>> choose(const BinaryProgram& program, double seconds) {
   if (program.values.empty())
     return nothing_to_choose(program);
   if (contradicts_itself(program))
@@ -88,13 +94,13 @@ std::optional<Chosen> choose(const BinaryProgram& program, double seconds) {
   Cbc_setAllowableGap(model.get(), 0);
   Cbc_setAllowableFractionGap(model.get(), 0);
   Cbc_solve(model.get());
-  if (Cbc_isProvenInfeasible(model.get()) != 0)
-    return std::nullopt;
-  if (Cbc_isAbandoned(model.get()) != 0)
-    throw std::runtime_error("the solver of the proposal gave up");
+  const bool nothing_does = Cbc_isProvenInfeasible(model.get()) != 0 ||
+                            Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0;
   const double* solution = Cbc_bestSolution(model.get());
-  if (solution == nullptr)
+  if (solution == nullptr && nothing_does)
     return std::nullopt;
+  if (solution == nullptr || Cbc_isAbandoned(model.get()) != 0)
+    return refuse(none_found_within(seconds));
   Chosen chosen;
   for (std::size_t at = 0; at < program.values.size(); ++at) {
     chosen.chosen.push_back(solution[at] > 0.5);
