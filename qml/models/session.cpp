@@ -63,6 +63,10 @@ Session::Session(Date today, QObject* parent)
     : QObject(parent), today_(today),
       stations_({"key", "word", "onHand", "thickness", "due"}, this) {
   tell_stations();
+  Workers::all().tell_faults_by([self = QPointer<Session>(this)](const Fault& fault) {
+    if (self)
+      self->set_fault(fault);
+  });
   constexpr int between_looks = 100; // ms
   watch_.setInterval(between_looks);
   connect(&watch_, &QTimer::timeout, this, [this] {
