@@ -235,6 +235,12 @@ bool Session::take(Result<store::Book> book) {
   set_outcome({});
   read_anew();
   recall_last();
+  if (const auto& not_copied = book_->not_copied()) { // who counts on its copies has to know
+    auto told = *not_copied;
+    told.what = phrase("the book is open, but the copy that was due could not be made: {}",
+                       not_copied->what);
+    set_fault(told);
+  }
   return true;
 }
 
