@@ -61,7 +61,7 @@ class Ledger {
   /// A ledger that starts empty.
   Ledger();
 
-  /// Tells of a lot: its kind and where it begins. `is_new` lots have no history to recall.
+  /// Tells of a lot: its kind and where it begins. Of a new lot there is none to recall.
   enum class History { none, recall };
   void know(LotId lot, Kind kind, Origin origin, History history);
   [[nodiscard]] bool knows(LotId lot) const { return lots_.contains(lot); }

@@ -27,7 +27,7 @@ constexpr double later_is_better = 1e-5;
 
 using Term = IntegerProgram::Term;
 
-/// The program of one good. With `may_lack` what is missing is what is made least.
+/// The program of one good: what it costs is made least, or what is missing.
 class Lots {
  public:
   enum class Asks { least_cost, least_lacking };
