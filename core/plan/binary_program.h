@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // Choosing among things so that a sum of values is greatest and each limit is kept: a linear
-// program whose variables are 0 or 1, solved by branch and cut (COIN-OR CBC), with its bound.
+// program whose variables are 0 or 1 (integer_program.h), with its bound.
 
 #include "core/base/fault.h"
 
@@ -31,9 +31,8 @@ struct BinaryProgram {
 
 struct Chosen {
   std::vector<bool> chosen;
-  double value = 0; ///< the sum of the chosen values
-  double bound =
-      0; ///< no choice has a greater sum; equal to `value`, but for rounding, when proven
+  double value = 0;    ///< the sum of the chosen values
+  double bound = 0;    ///< no choice has a greater sum; equal to `value` when proven
   bool proven = false; ///< no choice within the limits is better
 };
 

@@ -45,7 +45,7 @@ class Lots {
   }
 
   [[nodiscard]] Result<std::optional<Solved>> solve() const {
-    return program_.least_cost(most_seconds, near_enough);
+    return program_.least_cost(most_seconds, {.share = near_enough});
   }
 
   [[nodiscard]] Buying read(const Solved& solved) const {
