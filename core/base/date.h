@@ -22,7 +22,8 @@ class Date {
   /// Reads exactly YYYY-MM-DD. Everything else, also other ISO 8601 forms, is refused with the
   /// value named.
   static Result<Date> parse(std::string_view text);
-  /// From days since 1970-01-01; used for what the program itself has computed.
+  /// From days since 1970-01-01; used for what the program itself has computed. This and what
+  /// is reckoned from a day below may leave 1900 to 2199; `parse` reads no such day back.
   static Date from_days(int days);
   /// The computer's own day, local time.
   static Date today();

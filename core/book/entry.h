@@ -72,14 +72,14 @@ struct Pollination {
 };
 /// Small seed counted by weight: the count of the entry follows from these.
 struct Weighing {
-  std::vector<double> hundreds; ///< grams of 100 seeds each
-  double grams = 0;             ///< of all the seed
+  std::vector<double> hundreds; ///< grams of 100 seeds each, above 0
+  double grams = 0;             ///< of all the seed, above 0
 };
 struct Cleaning {
-  int soak_days = 0;
+  int soak_days = 0; ///< 0 or more
 };
 struct Sorting {
-  SeedTest test = SeedTest::floating;
+  SeedTest test = SeedTest::floating; ///< cutting for seed that was opened
 };
 /// Seed put by, to ripen on or to wait.
 struct Keeping {
@@ -90,7 +90,7 @@ struct Keeping {
 };
 struct Sale {
   std::string buyer;
-  std::optional<std::int64_t> cents; ///< for all of it, whole cents
+  std::optional<std::int64_t> cents; ///< for all of it, whole cents, 0 or more
 };
 
 using Detail = std::variant<std::monostate, Pollination, Weighing, Cleaning, Sorting, Keeping, Sale,

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 
 namespace coneline::book {
 
@@ -67,10 +68,6 @@ std::int64_t Ledger::balance(Account account) {
   return timeline(account).now();
 }
 
-std::int64_t Ledger::balance_on(Account account, Date date) {
-  return timeline(account).on(date);
-}
-
 Result<void> Ledger::sound(const Movement& movement) const {
   const auto& [from, to, count] = movement;
   if (count.none())
@@ -120,7 +117,8 @@ Fault Ledger::below_zero(Account account, Date date, Change lowest, std::int64_t
 }
 
 Result<void> Ledger::take(Date date, std::span<const Movement> movements) {
-  std::unordered_map<Account, std::int64_t> changes;
+  std::map<Account, std::int64_t>
+      changes; // in their order, so that the same one is named each time
   for (const auto& [from, to, count] : movements) {
     changes[from] -= count.value();
     changes[to] += count.value();

@@ -61,18 +61,18 @@ class Ledger {
   /// A ledger that starts empty.
   Ledger();
 
-  /// Tells of a lot: its kind and where it begins. `is_new` lots have no history to recall.
+  /// Tells of a lot: its kind and where it begins. Of a new lot there is none to recall.
   enum class History { none, recall };
   void know(LotId lot, Kind kind, Origin origin, History history);
   [[nodiscard]] bool knows(LotId lot) const { return lots_.contains(lot); }
 
-  /// Takes all movements in, or none. The fault says which account, by how much, and on which day.
+  /// Takes all movements in, or none. The fault says which account, by how much, and on which day;
+  /// of several the one of the first lot.
   Result<void> admit(Date date, std::span<const Movement> movements);
   /// The same for the mirror of movements admitted before: they go back the way they came.
   Result<void> admit_reversal(Date date, std::span<const Movement> mirrored);
 
   [[nodiscard]] std::int64_t balance(Account account);
-  [[nodiscard]] std::int64_t balance_on(Account account, Date date);
 
  private:
   struct Known {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 // Choosing among things so that a sum of values is greatest and each limit is kept: a linear
-// program whose variables are 0 or 1, solved by branch and cut (COIN-OR CBC), with its bound.
+// program whose variables are 0 or 1 (integer_program.h), with its bound.
+
+#include "core/base/fault.h"
 
 #include <cstddef>
 #include <limits>
@@ -29,14 +31,16 @@ struct BinaryProgram {
 
 struct Chosen {
   std::vector<bool> chosen;
-  double value = 0; ///< the sum of the chosen values
-  double bound =
-      0; ///< no choice has a greater sum; equal to `value`, but for rounding, when proven
+  double value = 0;    ///< the sum of the chosen values
+  double bound = 0;    ///< no choice has a greater sum; equal to `value` when proven
   bool proven = false; ///< no choice within the limits is better
 };
 
-/// Nothing where no choice keeps the limits, or none was found within the time. Throws
-/// std::runtime_error where the solver gives up.
-std::optional<Chosen> choose(const BinaryProgram& program, double seconds = 10);
+/// That the time ran out, which says nothing of whether there is a choice.
+Fault none_found_within(double seconds);
+
+/// Nothing where no choice keeps the limits; `none_found_within` where the time ran out or the
+/// solver gave up.
+Result<std::optional<Chosen>> choose(const BinaryProgram& program, double seconds = 10);
 
 } // namespace coneline::plan

@@ -27,7 +27,7 @@ constexpr double later_is_better = 1e-5;
 
 using Term = IntegerProgram::Term;
 
-/// The program of one good. With `may_lack` what is missing is what is made least.
+/// The program of one good: what it costs is made least, or what is missing.
 class Lots {
  public:
   enum class Asks { least_cost, least_lacking };
@@ -45,7 +45,7 @@ class Lots {
   }
 
   [[nodiscard]] Result<std::optional<Solved>> solve() const {
-    return program_.least_cost(most_seconds, near_enough);
+    return program_.least_cost(most_seconds, {.share = near_enough});
   }
 
   [[nodiscard]] Buying read(const Solved& solved) const {

@@ -40,7 +40,7 @@ class Propose {
     auto best = wish_.aim == Aim::most_plants ? most_plants(std::move(program))
                                               : by_kinship(std::move(program));
     if (best && best->chosen.empty())
-      return refuse(too_little());
+      return refuse(best->proven ? too_little() : none_found_within(wish_.seconds));
     return best;
   }
 
@@ -171,9 +171,9 @@ class Propose {
       program.values[at] = plants_of(possible_[at]);
     if (wish_.crosses)
       program.limits.push_back(count_limit(0, *wish_.crosses));
-    const auto best = choose(program, wish_.seconds);
+    const auto best = best_of(program);
     if (!best)
-      return refuse(too_little());
+      return refuse(best.error());
     return proposal(among_equals(program, *best, freshness()), phrase("plants"), 1);
   }
 
@@ -197,9 +197,9 @@ class Propose {
                                ? (1 - weight) * plants_of(possible_[at]) / most_plants -
                                      weight * possible_[at].mean_kinship / highest
                                : -possible_[at].mean_kinship;
-    const auto best = choose(program, wish_.seconds);
+    const auto best = best_of(program);
     if (!best)
-      return refuse(too_little());
+      return refuse(best.error());
     if (wish_.aim == Aim::mixture)
       return proposal(among_equals(program, *best, freshness()),
                       phrase("mixture of plants and kinship"), 1);
@@ -209,12 +209,15 @@ class Propose {
 
   Result<double> how_many(BinaryProgram program) const {
     std::ranges::fill(program.values, 1.0);
-    const auto most = choose(program, wish_.seconds);
+    const auto most = best_of(program);
     if (!most)
-      return refuse(too_little());
+      return refuse(most.error());
+    const bool enough = wish_.crosses && *wish_.crosses <= most->value;
+    if (!enough && !most->proven)
+      return refuse(none_found_within(wish_.seconds)); // more may be possible
     if (!wish_.crosses)
       return most->value;
-    if (*wish_.crosses > most->value)
+    if (!enough)
       return refuse(fault(phrase("{} crosses are asked for, and {:g} can be made with the "
                                  "cones, the pollen and the room there are",
                                  *wish_.crosses, most->value),
@@ -235,6 +238,16 @@ class Propose {
                       measured(Quantity::square_metres, needed, 2), book::said(light),
                       measured(Quantity::square_metres, free_room(light), 2));
     return {};
+  }
+
+  /// That no choice keeps the limits is told otherwise than that none was found in the time.
+  Result<Chosen> best_of(const BinaryProgram& program) const {
+    auto best = choose(program, wish_.seconds);
+    if (!best)
+      return refuse(best.error());
+    if (!*best)
+      return refuse(too_little());
+    return **std::move(best);
   }
 
   Fault too_little() const {
@@ -263,8 +276,8 @@ class Propose {
     program.limits.push_back(std::move(equal));
     program.values = values;
     auto chosen = best;
-    if (const auto again = choose(program, wish_.seconds))
-      chosen.chosen = again->chosen;
+    if (const auto again = choose(program, wish_.seconds); again && *again)
+      chosen.chosen = (*again)->chosen; // else the one there is, which is as good in the aim
     return chosen;
   }
 

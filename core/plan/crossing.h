@@ -100,7 +100,7 @@ struct CrossingWish {
   double most_kinship = 0.125;
   std::vector<std::size_t> pinned; ///< places in the list of possible crosses; made whatever else
   std::vector<std::size_t> forbidden; ///< never made
-  double seconds = 10;
+  double seconds = 10;                ///< for each search; a proposal takes up to three
 };
 
 struct PollenTaken {
@@ -124,8 +124,9 @@ struct Proposal {
 };
 
 /// The exact best; of choices that are equal in the aim, the one with the freshest pollen, or for
-/// least kinship with most plants. Fails where the limits leave no choice; the fault says which and
-/// what to change.
+/// least kinship with most plants; where the time ran out first, the best found, not proven. Fails
+/// where the limits leave no choice; the fault says which and what to change. Where none was found
+/// in the time the fault says that instead, since there may be one.
 Result<Proposal> propose(const CrossingInput& input, const std::vector<PossibleCross>& possible,
                          const CrossingWish& wish);
 

@@ -42,7 +42,7 @@ void IntegerProgram::row(double low, double high, const std::vector<Term>& terms
   rows_.emplace_back(low, high);
 }
 
-Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double gap) const {
+Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, Gap gap) const {
   std::vector<CoinBigIndex> start{0};
   std::vector<int> row_of;
   std::vector<double> times;
@@ -75,8 +75,8 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double 
     if (columns_[at].takes == Takes::whole)
       Cbc_setInteger(model.get(), static_cast<int>(at));
   Cbc_setMaximumSeconds(model.get(), seconds);
-  Cbc_setAllowableGap(model.get(), 1e-6);
-  Cbc_setAllowableFractionGap(model.get(), gap);
+  Cbc_setAllowableGap(model.get(), gap.cost);
+  Cbc_setAllowableFractionGap(model.get(), gap.share);
   Cbc_solve(model.get());
   const bool nothing_does = Cbc_isProvenInfeasible(model.get()) != 0 ||
                             Cbc_isInitialSolveProvenPrimalInfeasible(model.get()) != 0;
@@ -90,14 +90,15 @@ Result<std::optional<Solved>> IntegerProgram::least_cost(double seconds, double 
   if (found == nullptr || Cbc_isAbandoned(model.get()) != 0)
     return refuse(fault(phrase("no plan was found within {:g} seconds", seconds),
                         "Plan fewer months or lots at a time, or allow more time."));
-  Solved solved{{found, found + columns_.size()}, 0, Cbc_getBestPossibleObjValue(model.get())};
+  Solved solved{
+      {found, found + columns_.size()}, 0, Cbc_getBestPossibleObjValue(model.get()), false};
   for (std::size_t at = 0; at < columns_.size(); ++at) {
     if (columns_[at].takes == Takes::whole)
       solved.values[at] = std::round(solved.values[at]);
     solved.cost += columns_[at].cost * solved.values[at];
   }
-  const bool best = solved_at_once || Cbc_isProvenOptimal(model.get()) != 0;
-  solved.bound = std::min(solved.cost, best ? Cbc_getObjValue(model.get()) : solved.bound);
+  solved.proven = solved_at_once || Cbc_isProvenOptimal(model.get()) != 0;
+  solved.bound = std::min(solved.cost, solved.proven ? Cbc_getObjValue(model.get()) : solved.bound);
   return solved;
 }
 

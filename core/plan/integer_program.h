@@ -15,7 +15,8 @@ namespace coneline::plan {
 struct Solved {
   std::vector<double> values; ///< by column; whole ones exactly whole
   double cost = 0;
-  double bound = 0; ///< no answer costs less
+  double bound = 0;    ///< no answer costs less
+  bool proven = false; ///< to be the best but for the gap that was good enough
   /// (cost - bound) / cost; 0 where the answer is proven to be the best.
   [[nodiscard]] double gap() const;
 };
@@ -37,9 +38,15 @@ class IntegerProgram {
 
   /// The least cost within so many seconds. Nothing when no numbers fulfil all rows; a fault when
   /// none were found in the time, or the solver gave up.
-  /// An answer within `gap` (a share) of the bound is good enough.
-  [[nodiscard]] Result<std::optional<Solved>> least_cost(double seconds = 20,
-                                                         double gap = 1e-6) const;
+  /// An answer within `gap` of the bound is good enough.
+  struct Gap {
+    double share = 1e-6;
+    double cost = 1e-6;
+  };
+  [[nodiscard]] Result<std::optional<Solved>> least_cost(double seconds, Gap gap) const;
+  [[nodiscard]] Result<std::optional<Solved>> least_cost(double seconds = 20) const {
+    return least_cost(seconds, {});
+  }
 
  private:
   struct Column {

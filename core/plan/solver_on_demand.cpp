@@ -64,9 +64,6 @@ void Cbc_setLogLevel(Cbc_Model* model, int logLevel) {
 void Cbc_setMaximumSeconds(Cbc_Model* model, double maxSeconds) {
   CONELINE_LOADED(Cbc_setMaximumSeconds)(model, maxSeconds);
 }
-void Cbc_setObjSense(Cbc_Model* model, double sense) {
-  CONELINE_LOADED(Cbc_setObjSense)(model, sense);
-}
 void Cbc_setParameter(Cbc_Model* model, const char* name, const char* value) {
   CONELINE_LOADED(Cbc_setParameter)(model, name, value);
 }

@@ -171,6 +171,8 @@ class Prover {
     balances_ = std::move(balances);
   }
 
+  /// Adds up what the proof tells. That it comes out follows from movements having both sides at
+  /// one origin; where one has not, this says by how much seed, and of which cone.
   void every_seed_is_accounted_for() {
     struct Sum {
       std::int64_t in = 0;

@@ -249,14 +249,13 @@ Result<void> sound(const book::Entry& entry) {
 
 } // namespace
 
-Result<void> Writing::know_lots(const book::Entry& entry) {
+void Writing::know_lots(const book::Entry& entry) {
   for (const auto& [from, to, count] : entry.movements)
     for (const auto& id : {from.lot, to.lot})
       if (!ledger_.knows(id)) {
         const auto known = lot(id);
         ledger_.know(id, known.code.kind(), known.origin, book::Ledger::History::recall);
       }
-  return {};
 }
 
 Result<void> Writing::is_mirror(const book::Entry& entry) {
@@ -282,8 +281,7 @@ Result<void> Writing::is_mirror(const book::Entry& entry) {
 Result<book::EntryId> Writing::enter(const book::Entry& entry) {
   if (auto is = sound(entry); !is)
     return refuse(is.error());
-  if (auto known = know_lots(entry); !known)
-    return refuse(known.error());
+  know_lots(entry);
   if (entry.reverses)
     if (auto is = is_mirror(entry); !is)
       return refuse(is.error());

@@ -82,7 +82,7 @@ class Writing : public Reading {
 
  private:
   Result<void> is_not_its_own_ancestor(const book::Plant& plant);
-  Result<void> know_lots(const book::Entry& entry);
+  void know_lots(const book::Entry& entry);
   Result<void> is_mirror(const book::Entry& entry);
   book::Ledger ledger_;
   std::unique_ptr<Chain> chain_;

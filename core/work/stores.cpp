@@ -13,7 +13,6 @@ namespace {
 struct BatchDays {
   Code code;
   std::optional<Date> harvested;
-  std::optional<Date> first_sown;
   std::string store;
 };
 

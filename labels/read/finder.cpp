@@ -145,7 +145,7 @@ std::optional<Finder> checked(const GrayView& dark, double x, int y, double modu
       {column + horizontal->offset, middle_y}, (vertical->module + horizontal->module) / 2, 1};
 }
 
-/// Adds to a square already met nearby, or as a new one. `recent` are those of the last rows.
+/// Adds to a square already met nearby, or as a new one.
 void gather(std::vector<Finder>& found, const Finder& met) {
   // Rows come from top to bottom, so what is near stands near the end.
   for (auto known = found.rbegin(); known != found.rend(); ++known) {

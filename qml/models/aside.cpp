@@ -68,7 +68,8 @@ Result<void> Aside::in_window(std::function<Result<void>()> act, const Course& c
     const std::lock_guard held(asked->lock);
     if (asked->dropped)
       return;
-    asked->answer = act();
+    if (const auto failed = Workers::attempt([&] { asked->answer = act(); }))
+      asked->answer = refuse(*failed);
     asked->answered.notify_one();
   });
   std::unique_lock held(asked->lock);

@@ -14,6 +14,7 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <type_traits>
 
 namespace coneline::window {
 
@@ -46,7 +47,9 @@ class Aside : public QObject {
         });
   }
 
-  /// The same for what takes nothing, such as a write through a book that it opens itself.
+  /// The same for what takes nothing, such as a write through a book that it opens itself. Where it
+  /// throws, that is told as a fault of the program, and `take` gets it, or an empty answer where
+  /// that is no Result.
   template <class Work, class Take>
   void run(Work work, Take take) {
     const int ticket = forget();
@@ -57,10 +60,16 @@ class Aside : public QObject {
         --running_;
         return;
       }
-      auto answer = std::make_shared<decltype(work())>(work());
-      Workers::all().on_window([self = std::move(self), newest = std::move(newest), ticket,
+      using Answer = decltype(work());
+      std::shared_ptr<Answer> answer;
+      const auto failed = Workers::attempt([&] { answer = std::make_shared<Answer>(work()); });
+      if (failed)
+        answer = std::make_shared<Answer>(answer_of<Answer>(*failed));
+      Workers::all().on_window([self = std::move(self), newest = std::move(newest), ticket, failed,
                                 answer = std::move(answer), take = std::move(take)]() mutable {
         --running_;
+        if (failed)
+          Workers::all().tell(*failed);
         if (self && newest->load() == ticket)
           take(std::move(*answer));
       });
@@ -98,6 +107,14 @@ class Aside : public QObject {
   static bool any_running() { return running_ > 0; }
 
  private:
+  template <class Answer>
+  static Answer answer_of(const Fault& failed) {
+    if constexpr (std::is_constructible_v<Answer, tl::unexpected<Fault>>)
+      return refuse(failed);
+    else
+      return {};
+  }
+
   template <class Ask>
   static auto answered(const std::filesystem::path& path, Ask& ask, int opened) {
     using Answer = decltype(std::declval<store::Book&>().read(ask));

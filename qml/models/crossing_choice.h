@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Which crosses could be made, the proposal, and what the grower fixed about it.
+// Which crosses could be made, the proposal, and what the grower fixed about it. The proposal is
+// reckoned aside from the window's thread; until it is there, the one before is shown, with what
+// was fixed meanwhile.
 
+#include "aside.h"
 #include "core/report/crossing_input.h"
 #include "session.h"
 
+#include <optional>
 #include <set>
 
 namespace coneline::window {
@@ -26,6 +30,7 @@ class CrossingChoice : public QObject {
   Q_PROPERTY(QString fault READ fault NOTIFY told)
   Q_PROPERTY(QStringList remarks READ remarks NOTIFY told)
   Q_PROPERTY(bool fixed READ fixed NOTIFY told)
+  Q_PROPERTY(bool reckoning READ reckoning NOTIFY told)
 
  public:
   explicit CrossingChoice(QObject* parent = nullptr);
@@ -41,32 +46,49 @@ class CrossingChoice : public QObject {
   [[nodiscard]] QStringList summary() const { return summary_; }
   [[nodiscard]] QString fault() const { return fault_; }
   [[nodiscard]] QStringList remarks() const { return remarks_; }
-  [[nodiscard]] bool fixed() const { return !pinned_.empty() || !forbidden_.empty(); }
+  [[nodiscard]] bool fixed() const { return !fixed_.pinned.empty() || !fixed_.forbidden.empty(); }
+  [[nodiscard]] bool reckoning() const { return reckoning_; }
 
  signals:
   void asked();
   void told();
 
  private:
+  /// Crosses by key, since the list may change.
+  struct Fixed {
+    std::set<QString> pinned;
+    std::set<QString> forbidden;
+  };
+  struct Answer {
+    plan::CrossingInput input;
+    std::vector<plan::PossibleCross> possible;
+    Result<plan::Proposal> proposal;
+  };
+
   void read();
-  [[nodiscard]] plan::CrossingWish wish() const;
-  void tell(const Result<plan::Proposal>& proposal, const plan::CrossingWish& wish);
+  void take(Result<Answer> answer);
+  void show();
+  void show_rows();
   void summarise(const plan::Proposal& proposal);
-  [[nodiscard]] QString key_of(const plan::PossibleCross& cross) const;
+  [[nodiscard]] plan::CrossingWish wish() const;
+  [[nodiscard]] static QString key_of(const plan::CrossingInput& input,
+                                      const plan::PossibleCross& cross);
+  static void fix(plan::CrossingWish& wish, const Fixed& fixed, const plan::CrossingInput& input,
+                  const std::vector<plan::PossibleCross>& possible);
 
   Session* session_ = nullptr;
+  Aside* aside_ = new Aside(this);
   QString aim_;
   bool every_female_ = false;
   bool hybrids_ = false;
   bool any_room_ = false;
-  std::set<QString> pinned_; ///< by key, since the list may change
-  std::set<QString> forbidden_;
-  plan::CrossingInput input_;
-  std::vector<plan::PossibleCross> possible_;
+  Fixed fixed_;
+  std::optional<Answer> answer_; ///< the last there was
   Rows rows_;
   QStringList summary_;
   QString fault_;
   QStringList remarks_;
+  bool reckoning_ = false;
 };
 
 } // namespace coneline::window

@@ -64,6 +64,10 @@ Session::Session(Date today, QObject* parent)
     : QObject(parent), today_(today),
       stations_({"key", "word", "onHand", "thickness", "due"}, this) {
   tell_stations();
+  Workers::all().tell_faults_by([self = QPointer<Session>(this)](const Fault& fault) {
+    if (self)
+      self->set_fault(fault);
+  });
   constexpr int between_looks = 100; // ms
   watch_.setInterval(between_looks);
   connect(&watch_, &QTimer::timeout, this, [this] {
@@ -232,6 +236,12 @@ bool Session::take(Result<store::Book> book) {
   set_outcome({});
   read_anew();
   recall_last();
+  if (const auto& not_copied = book_->not_copied()) { // who counts on its copies has to know
+    auto told = *not_copied;
+    told.what = phrase("the book is open, but the copy that was due could not be made: {}",
+                       not_copied->what);
+    set_fault(told);
+  }
   return true;
 }
 

@@ -22,7 +22,6 @@ class Speech : public QObject {
   Q_PROPERTY(int textSize READ text_size WRITE set_text_size NOTIFY textSizeChanged)
   Q_PROPERTY(QString volumeUnit READ volume_unit NOTIFY changed)
   Q_PROPERTY(QString lengthUnit READ length_unit NOTIFY changed)
-  Q_PROPERTY(QString areaUnit READ area_unit NOTIFY changed)
   Q_PROPERTY(QString temperatureUnit READ temperature_unit NOTIFY changed)
 
  public:

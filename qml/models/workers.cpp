@@ -1,12 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "workers.h"
 
+#include "core/base/phrase.h"
+
 #include <QCoreApplication>
 #include <QEvent>
 
 #include <algorithm>
+#include <exception>
 
 namespace coneline::window {
+
+namespace {
+
+Fault thrown(const char* what) {
+  return program_fault(phrase("a fault of the program: {}", what),
+                       "What was being done was not finished; the book holds what was entered "
+                       "before. Try again, and where it comes back, close the program and open it "
+                       "anew.");
+}
+
+} // namespace
 
 Workers& Workers::all() {
   static Workers workers;
@@ -46,7 +60,8 @@ void Workers::serve() {
       begun_.pop_front();
       ++busy_;
       held.unlock();
-      work();
+      if (const auto failed = attempt(work))
+        on_window([failed = *failed] { all().tell(failed); });
     } // what it held is let go of before it counts as done
     held.lock();
     --busy_;
@@ -72,8 +87,29 @@ bool Workers::event(QEvent* event) {
     take = std::move(told_.front());
     told_.pop_front();
   }
-  take();
+  if (const auto failed = attempt(take))
+    tell(*failed);
   return true;
+}
+
+std::optional<Fault> Workers::attempt(const std::function<void()>& act) {
+  try {
+    act();
+    return std::nullopt;
+  } catch (const std::exception& error) {
+    return thrown(error.what());
+  } catch (...) { // libraries throw what is no std::exception, such as the solver
+    return thrown("?");
+  }
+}
+
+void Workers::tell_faults_by(std::function<void(const Fault&)> tell) {
+  tell_ = std::move(tell);
+}
+
+void Workers::tell(const Fault& fault) const {
+  if (tell_)
+    tell_(fault);
 }
 
 void Workers::wait() {

@@ -23,7 +23,9 @@ TEST(TwoPrograms, WriteOneBookWithoutLossOrHarm) {
   for (const auto program : programs)
     EXPECT_EQ(ended(program), 0) << "an entry was refused";
   EXPECT_EQ(proven_entries(path), 1 + 2 * each);
-  for (const auto& copy : store::copies_of(path))
+  const auto copies = store::copies_of(path);
+  EXPECT_FALSE(copies.empty());
+  for (const auto& copy : copies)
     EXPECT_TRUE(store::look_into(copy).good) << copy.path;
   fmt::print("two programs, {} openings and entries each: all there\n", each);
 }

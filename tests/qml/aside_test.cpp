@@ -18,6 +18,7 @@
 #include <gtest/gtest.h>
 
 #include <optional>
+#include <stdexcept>
 #include <thread>
 
 namespace coneline::window {
@@ -226,6 +227,61 @@ TEST_F(AsideFromTheWindow, WhatTheWindowIsAskedForIsDoneThereOrNotAtAll) {
   EXPECT_FALSE(*answer);
   QCoreApplication::sendPostedEvents();
   EXPECT_FALSE(acted) << "nobody waits for it any more";
+}
+
+TEST_F(AsideFromTheWindow, AnExceptionIsAFaultOfTheProgramThatTheBarTells) {
+  const auto bar = [&] {
+    shown.settle();
+    auto* told = shown.find("barFault");
+    const auto text = told == nullptr ? QString() : told->property("text").toString();
+    session.forgetFault();
+    return text.toStdString();
+  };
+  Aside aside(nullptr);
+  std::optional<Result<int>> answer;
+  aside.run([]() -> Result<int> { throw std::runtime_error("invented here"); },
+            [&](Result<int> given) { answer = std::move(given); });
+  EXPECT_NE(bar().find("invented here"), std::string::npos);
+  ASSERT_TRUE(answer.has_value());
+  ASSERT_FALSE(*answer);
+  EXPECT_EQ(answer->error().blame, Blame::program);
+
+  std::optional<std::vector<int>> list; // which has no room for a fault
+  aside.run([]() -> std::vector<int> { throw std::runtime_error("a list"); },
+            [&](std::vector<int> given) { list = std::move(given); });
+  EXPECT_NE(bar().find("a list"), std::string::npos);
+  EXPECT_EQ(list, std::vector<int>());
+
+  bool failed = false;
+  ASSERT_TRUE(session.work_long(
+      "A work goes on …", Touches::open_book, std::make_shared<Course>(),
+      []() -> Result<void> { throw 1; }, // as the solver's errors, no std::exception
+      [&](const Result<void>& done) { failed = !done; }));
+  EXPECT_NE(bar().find("fault of the program"), std::string::npos);
+  EXPECT_TRUE(failed);
+  EXPECT_EQ(session.underway(), "");
+  EXPECT_TRUE(enter_taxon(session, "Invented zamia")) << "the book is written to again";
+
+  Workers::all().begin([] { throw std::runtime_error("a thread"); });
+  Workers::all().wait();
+  EXPECT_NE(bar().find("a thread"), std::string::npos);
+
+  const Course course;
+  bool acted = false;
+  std::optional<Result<void>> done;
+  Workers::all().begin([&] {
+    done = Aside::in_window(
+        [&]() -> Result<void> {
+          acted = true;
+          throw std::runtime_error("the window");
+        },
+        course);
+  });
+  ASSERT_TRUE(QTest::qWaitFor([&] { return acted; }));
+  Workers::all().wait();
+  ASSERT_TRUE(done.has_value());
+  ASSERT_FALSE(*done);
+  EXPECT_NE(done->error().what.find("the window"), std::string::npos);
 }
 
 TEST_F(AsideFromTheWindow, ASeasonThatComesInIsNoBookBefore) {

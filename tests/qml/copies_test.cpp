@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Going back to a copy and undoing it, at the real window.
+#include "core/store/copies.h"
 #include "qml/models/book_copies.h"
 #include "tests/core/store/first_cone.h"
 #include "tests/qml/held.h"
@@ -58,6 +59,24 @@ TEST_F(CopiesAtTheWindow, GoesBackAndUndoesItInAnOpenBook) {
   }
   shown.tap("undoRestore");
   EXPECT_EQ(taxa(shown), 2U);
+}
+
+TEST_F(CopiesAtTheWindow, ACopyThatCouldNotBeMadeIsToldWhereTheBookOpens) {
+  const auto folder = store::copies_folder(path);
+  std::filesystem::remove_all(folder);
+  std::ofstream(folder) << "mine";
+  ShownWindow shown(With::no_book, {1280, 800});
+  ASSERT_TRUE(shown.session().openBook(QString::fromStdString(path.string())));
+  shown.settle();
+  EXPECT_EQ(taxa(shown), 2U) << "the book is open all the same";
+  ASSERT_NE(shown.find("barFault"), nullptr);
+  const auto told = shown.find("barFault")->property("text").toString();
+  EXPECT_TRUE(told.contains("copy that was due could not be made")) << told.toStdString();
+  EXPECT_TRUE(told.contains(QString::fromStdString(folder.filename().string())))
+      << told.toStdString();
+  std::filesystem::remove(folder);
+  ASSERT_TRUE(shown.session().openBook(QString::fromStdString(path.string())));
+  EXPECT_EQ(shown.session().fault(), "") << "it could be made";
 }
 
 TEST_F(CopiesAtTheWindow, TheWindowStaysAliveWhileItGoesBack) {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Choosing crosses and saving papers at the real window.
+#include "qml/models/crossing_choice.h"
+#include "tests/qml/held.h"
 #include "tests/qml/shown_window.h"
 
 #include <QFile>
@@ -52,6 +54,49 @@ TEST(Crossing, AProposalIsEditedAndTakenBack) {
   EXPECT_TRUE(is_checked("forbid-"));
   shown.tap("freeAll");
   EXPECT_FALSE(is_checked("forbid-"));
+}
+
+TEST(Crossing, TheWindowDoesNotWaitForTheProposal) {
+  constexpr int moment = 60; // ms
+  ShownWindow shown(With::demo_season, wide);
+  shown.set("page", "crosses");
+  shown.tap("everyFemale");
+  shown.tap("anyRoom");
+  EXPECT_EQ(shown.find("crossesReckoning"), nullptr);
+  auto* pin = first_pin(shown);
+  ASSERT_NE(pin, nullptr);
+  const auto name = pin->objectName();
+  {
+    const Held held;
+    ASSERT_TRUE(QMetaObject::invokeMethod(pin, "clicked"));
+    QTest::qWait(moment);
+    EXPECT_NE(shown.find("crossesReckoning"), nullptr);
+    ASSERT_NE(shown.find(name), nullptr) << "what was shown before stays";
+    EXPECT_TRUE(shown.find(name)->property("checked").toBool()) << "what is fixed is seen at once";
+  }
+  shown.settle();
+  EXPECT_EQ(shown.find("crossesReckoning"), nullptr);
+  ASSERT_NE(shown.find(name), nullptr);
+  EXPECT_TRUE(shown.find(name)->property("checked").toBool());
+}
+
+TEST(Crossing, OfABookThatWasClosedNothingIsProposed) {
+  ShownWindow shown(With::demo_season, wide);
+  CrossingChoice choice;
+  choice.set_session(&shown.session());
+  shown.settle();
+  EXPECT_FALSE(choice.remarks().isEmpty());
+  {
+    const Held held;
+    shown.session().read_anew();
+    EXPECT_TRUE(choice.reckoning());
+    shown.session().close();
+    EXPECT_FALSE(choice.reckoning());
+  }
+  shown.settle();
+  EXPECT_FALSE(choice.reckoning());
+  EXPECT_TRUE(choice.remarks().isEmpty());
+  EXPECT_EQ(choice.rows()->rowCount(), 0);
 }
 
 TEST(PapersAtTheWindow, AreSavedForTheirOwnerAlone) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/qml/sound_page.h"
 
+#include "qml/input/tap.h"
+
 #include <QAccessible>
 #include <gtest/gtest.h>
 
@@ -18,7 +20,7 @@ std::string described(const QQuickItem* item) {
 }
 
 bool is_control(const QQuickItem* item) {
-  return item->inherits("coneline::window::Tap") || item->inherits("QQuickTextInput");
+  return qobject_cast<const Tap*>(item) != nullptr || item->inherits("QQuickTextInput");
 }
 
 /// What is seen of an item, in the window: lists and pages that scroll cut off the rest.

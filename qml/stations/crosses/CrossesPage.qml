@@ -84,6 +84,24 @@ Item {
                     onClicked: choice.freeAll()
                 }
             }
+            // Always so high, so that the list stays where it is.
+            Item {
+                x: 24
+                width: parent.width - 48
+                height: underway.implicitHeight
+
+                Say {
+                    id: underway
+
+                    objectName: "crossesReckoning"
+                    width: parent.width
+                    visible: choice.reckoning
+                    text: qsTr("Reckoning …")
+                    font.pixelSize: Look.tiny
+                    color: Look.quiet
+                    Accessible.role: Accessible.AlertMessage
+                }
+            }
             Say {
                 objectName: "crossesFault"
                 x: 24

@@ -62,6 +62,21 @@ TEST_F(LedgerTest, SaysByHowMuchAndWhen) {
   EXPECT_EQ(ledger.balance({tray, State::sown}), 0);
 }
 
+TEST_F(LedgerTest, NamesTheFirstLotOfSeveralThatLack) {
+  std::vector<Movement> movements;
+  for (std::int64_t id = 40; id > 20; --id) {
+    const LotId lot{id};
+    ledger.know(lot, Kind::batch, ConeId{1}, Ledger::History::none);
+    ASSERT_TRUE(move(0, {lot, State::cone}, {lot, State::unsorted}, 1));
+    movements.push_back(
+        {{lot, State::unsorted}, {lot, State::lost_in_cleaning}, Count::sure(id == 40 ? 1 : 2)});
+  }
+  const auto refused = ledger.admit(day(1), movements);
+  ASSERT_FALSE(refused);
+  EXPECT_EQ(refused.error().what,
+            "lot 21 has 1 'unsorted' on 2026-01-02, and 2 are asked for: 1 too many");
+}
+
 TEST_F(LedgerTest, NothingIsSownBeforeItsConeIsHarvested) {
   ASSERT_TRUE(move(10, {batch, State::cone}, {batch, State::unsorted}, 10));
   EXPECT_FALSE(move(9, {batch, State::unsorted}, {tray, State::sown}, 1));

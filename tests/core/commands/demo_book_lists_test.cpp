@@ -143,6 +143,7 @@ TEST_F(DemoLists, GerminationIsReportedInEachForm) {
   const auto counts = read.json();
   for (const auto& group : counts["groups"])
     again += group["sown"].get<std::size_t>();
+  EXPECT_GT(sown, 0U);
   EXPECT_EQ(again, sown);
   auto nowhere = report;
   nowhere.insert(nowhere.end(), {"--out", own_.at("no/such/report.html").string()});

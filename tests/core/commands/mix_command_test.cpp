@@ -8,7 +8,7 @@ namespace {
 
 const std::string worked = "mix --pots 100 --litres 2 --parts bark=4,peat=3,sand=3";
 
-TEST(MixCommand, GivesTheDocumentOfTheContract) {
+TEST(MixCommand, GivesItsJsonDocument) {
   const auto json = run_command(worked + " --json").json();
   EXPECT_EQ(json.size(), 2U);
   EXPECT_DOUBLE_EQ(json["finished_litres"].get<double>(), 200);

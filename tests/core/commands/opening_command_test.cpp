@@ -8,7 +8,7 @@ namespace {
 
 const std::string worked = "opening --seeds 300 --filled-at-least 15";
 
-TEST(OpeningCommand, GivesTheDocumentOfTheContract) {
+TEST(OpeningCommand, GivesItsJsonDocument) {
   EXPECT_EQ(run_command(worked + " --assurance 0.95 --json").json(), Json::parse(R"({"open":54})"));
   EXPECT_EQ(run_command(worked + " --json").json(), Json::parse(R"({"open":54})"));
 }

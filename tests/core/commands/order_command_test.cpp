@@ -70,6 +70,7 @@ TEST_F(OrderCommand, CountsWhatIsInStore) {
   ASSERT_EQ(order(file, {"--on-hand", "peat=100000", "--json"}), 0) << err_.str();
   const auto answer = json();
   EXPECT_LT(answer["cents"], whole);
+  ASSERT_FALSE(answer["orders"].empty());
   for (const auto& line : answer["orders"])
     EXPECT_NE(line["good"], "peat");
   EXPECT_EQ(order(file, {"--on-hand", "bark=10"}), 2);

@@ -102,6 +102,7 @@ TEST_F(PlanRecords, PinsHoldALotWhereItIs) {
   ASSERT_EQ(plan({"placing", "--seconds", "2"}), 0) << err_.str();
   const auto placing = json();
   EXPECT_LE(placing["bound"], placing["cost"].get<double>() + 1e-6);
+  ASSERT_FALSE(placing["taken"].empty());
   for (const auto& [place, taken] : placing["taken"].items())
     for (const auto& share : taken)
       EXPECT_LE(share, 1 + 1e-6) << place;

@@ -9,7 +9,7 @@ namespace {
 const std::string worked = "sorting --sank 180 --floated 60 --opened-sank 10:9 "
                            "--opened-floated 10:0";
 
-TEST(SortingCommand, GivesTheDocumentOfTheContract) {
+TEST(SortingCommand, GivesItsJsonDocument) {
   const auto ran = run_command(worked + " --json");
   ASSERT_EQ(ran.status, 0);
   EXPECT_EQ(ran.err, "");

@@ -6,7 +6,7 @@
 namespace coneline::commands {
 namespace {
 
-TEST(SowingCommand, GivesTheDocumentOfTheContract) {
+TEST(SowingCommand, GivesItsJsonDocument) {
   EXPECT_EQ(run_command("sowing --plants 100 --stages 0.75,0.8,0.9 --json").json(),
             Json::parse(R"({"expected":186,"assured":207})"));
   EXPECT_EQ(run_command("sowing --plants 100 --stages 0.6 --assurance 0.9 --json").json(),

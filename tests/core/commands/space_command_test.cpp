@@ -9,7 +9,7 @@ namespace {
 const std::string bench = "space --length 3048 --width 3048 --pot 152.4";
 
 // A real 10 x 10 ft bench with 6-inch pots.
-TEST(SpaceCommand, GivesTheDocumentOfTheContract) {
+TEST(SpaceCommand, GivesItsJsonDocument) {
   const auto square = run_command(bench + " --json").json();
   EXPECT_EQ(square.size(), 2U);
   EXPECT_EQ(square["pots"], 400);

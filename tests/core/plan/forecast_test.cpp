@@ -105,7 +105,7 @@ TEST(Forecast, OfOneTrayWithFixedParametersIsTheExactBinomial) {
 }
 
 TEST(Forecast, ItsMeanIsTheConvolvedExpectation) {
-  // CONELINE_EXACT_RUNS makes it sharper; tests/measured/plan.md has a table of 40,000 runs.
+  // CONELINE_EXACT_RUNS makes it sharper; tests/measured/what_if.md has a table of more.
   const auto* asked = std::getenv("CONELINE_EXACT_RUNS");
   const int runs = asked != nullptr ? std::atoi(asked) : 4000;
   auto input = invented_lots(60, 36);

@@ -46,6 +46,7 @@ TEST(TargetEdges, WhereEverySeedBecomesAPlantAsManySeedsAreSown) {
 TEST(TargetEdges, InAMonthTooLateNoNumberOfSeedsDoes) {
   const auto plan = plan_target(all_live(), hundred("2026-02-28"), runs).value();
   EXPECT_FALSE(plan.latest);
+  ASSERT_FALSE(plan.sowings.empty());
   for (const auto& sowing : plan.sowings) {
     EXPECT_FALSE(sowing.seeds);
     EXPECT_EQ(sowing.share, 0);

@@ -356,6 +356,8 @@ TEST_F(SaidTest, WhatIsSaidOfPossibleCrosses) {
   ASSERT_TRUE(input) << input.error().text();
   const auto possible = plan::possible_crosses(*input);
   ASSERT_TRUE(possible) << possible.error().text();
+  ASSERT_FALSE(input->females.empty());
+  ASSERT_FALSE(crossing_rules().empty());
   for (const auto& remark : input->remarks)
     expect_said(remark, "remark");
   for (const auto& rule : crossing_rules())

@@ -15,7 +15,7 @@ namespace {
 using Plants = std::vector<Parents>;
 
 // The values of the textbook, Falconer & Mackay, Introduction to Quantitative Genetics, 4th ed.
-// 1996, chapter 5 (from memory; also those of the issue this was built from).
+// 1996, chapter 5 (from memory).
 class Textbook : public testing::Test {
  protected:
   // 0 1 founders; 2 3 full sibs of 0 x 1; 4 founder; 5 of 0 x 4, half sib of 2; 6 7 founders;

@@ -163,6 +163,7 @@ TEST(WhyMore, KeepsOutTheTraysThatCannotBeToldApart) {
   EXPECT_EQ(found.trays_together, 20U);
   EXPECT_NE(of(found, Condition::seed_parent).told.find("3 trays stay out"), std::string::npos)
       << of(found, Condition::seed_parent).told;
+  ASSERT_FALSE(of(found, Condition::seed_parent).levels.empty());
   for (const auto& level : of(found, Condition::seed_parent).levels)
     EXPECT_EQ(level.together.has_value(), !level.reference && level.level != "Kiln") << level.level;
 }

@@ -138,7 +138,9 @@ TEST_F(ReadPictures, RefusesWhatIsNoPicture) {
   }
   const std::vector<std::string> files{folder_.filePath("absent.png").toStdString(),
                                        folder_.path().toStdString(), "/dev/zero"};
-  for (const auto& result : read_pictures(files))
+  const auto results = read_pictures(files);
+  ASSERT_EQ(results.size(), files.size());
+  for (const auto& result : results)
     EXPECT_TRUE(result.error) << result.file;
 }
 

@@ -33,6 +33,7 @@ TEST_F(Choices, SayTheNamesOfWhatIsReadyAndAreChosenByThem) {
   EXPECT_EQ(name_said(layouts[1]), "«cross and date»");
   EXPECT_EQ(layout_named({}, "cross and date")->name, "cross and date");
   EXPECT_FALSE(layout_named({}, "«cross and date»"));
+  ASSERT_FALSE(stocks_of({}).empty());
   for (const auto& stock : stocks_of({})) {
     EXPECT_EQ(name_said(stock), "«" + stock.name + "»");
     EXPECT_EQ(stock_named({}, stock.name)->name, stock.name);
@@ -52,6 +53,7 @@ TEST_F(Choices, LeaveWhatTheGrowerNamed) {
   EXPECT_EQ(std::ranges::count(layouts, "«everything»",
                                [](const auto& layout) { return name_said(layout); }),
             0);
+  ASSERT_EQ(stocks_of(records).size(), common_stocks().size());
   for (const auto& stock : stocks_of(records))
     EXPECT_EQ(name_said(stock), stock.name);
 }

@@ -9,6 +9,7 @@ namespace coneline::labels {
 namespace {
 
 TEST(Stock, CommonOnesFitTheirPages) {
+  ASSERT_FALSE(common_stocks().empty());
   for (const auto& stock : common_stocks()) {
     const auto sound = check(stock);
     EXPECT_TRUE(sound) << (sound ? "" : sound.error().text());
