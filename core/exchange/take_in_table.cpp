@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/take_in_table.h"
 
+#include "core/base/near_words.h"
 #include "core/base/phrase.h"
 #include "core/exchange/table_rows.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <numeric>
 
 namespace coneline::exchange {
 
@@ -32,22 +32,6 @@ Result<void> sound(const CsvTable& table, const TableMatch& match) {
                         "Match a column to 'kind', or say seed, tray, pot or parent for all rows.")
                       .at({table.file, 0, {}}));
   return {};
-}
-
-/// Letters to change, add or leave out to get from one to the other, as far as `most`.
-std::size_t letters_between(const std::string& a, const std::string& b) {
-  std::vector<std::size_t> row(b.size() + 1);
-  std::iota(row.begin(), row.end(), std::size_t{0});
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    auto corner = row[0];
-    row[0] = i;
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      const auto change = corner + (a[i - 1] == b[j - 1] ? 0 : 1);
-      corner = row[j];
-      row[j] = std::min({row[j] + 1, row[j - 1] + 1, change});
-    }
-  }
-  return row[b.size()];
 }
 
 /// New names that differ from others by a letter or two may be slips of the pen.
