@@ -172,6 +172,7 @@ Option Command::add_read(const std::string& name,
   template Option Command::add_option(const std::string&, __VA_ARGS__&, const std::string&)
 CONELINE_TARGET(std::string);
 CONELINE_TARGET(int);
+CONELINE_TARGET(unsigned);
 CONELINE_TARGET(std::int64_t);
 CONELINE_TARGET(std::uint64_t);
 CONELINE_TARGET(double);
@@ -180,8 +181,7 @@ CONELINE_TARGET(std::optional<int>);
 CONELINE_TARGET(std::optional<std::int64_t>);
 CONELINE_TARGET(std::optional<double>);
 CONELINE_TARGET(std::vector<std::string>);
-CONELINE_TARGET(std::vector<int>);
-CONELINE_TARGET(std::vector<std::int64_t>);
+CONELINE_TARGET(std::vector<std::uint64_t>);
 CONELINE_TARGET(std::vector<double>);
 #undef CONELINE_TARGET
 
