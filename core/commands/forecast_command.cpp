@@ -78,9 +78,10 @@ std::string ready_text(const plan::Forecast& forecast) {
 std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& input) {
   const auto& title = input.standing.registers.title;
   using plan::Shown;
-  std::string text =
-      fmt::format("{} months from {} in {} futures, {}\n", forecast.months().size(),
-                  input.standing.today.iso(), forecast.runs(), report::title_said(title));
+  std::string text = fmt::format(
+      "{} from {} in {}, {}\n", counted(std::ssize(forecast.months()), "month", "months"),
+      input.standing.today.iso(), counted(forecast.runs(), "future", "futures"),
+      report::title_said(title));
   for (const auto& told : report::crowding_told(forecast, input.standing.registers))
     text += told + "\n";
   text += ranges_text(forecast, Shown::into, "Plants into each pot");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/commands/with_nursery.h"
 
+#include <filesystem>
 #include <fstream>
 
 namespace coneline::commands {
@@ -64,6 +65,44 @@ TEST_F(ReportCommand, WritesASpreadsheet) {
       << err_.str();
   EXPECT_EQ(contents("report.xlsx").substr(0, 2), "PK");
   EXPECT_EQ(run({"report", "germination", "--format", "xlsx"}), 2);
+}
+
+TEST_F(ReportCommand, WritesNoOtherFormUnderAnEndingOfItsOwn) {
+  const auto refused = [&](const std::string& name) {
+    EXPECT_EQ(run({"report", "germination", "--out", nursery_.at(name).string()}), 2) << name;
+    EXPECT_FALSE(std::filesystem::exists(nursery_.at(name)));
+    return err_.str();
+  };
+  EXPECT_NE(refused("g.pdf").find("'coneline report pdf' makes one"), std::string::npos);
+  EXPECT_NE(refused("g.PDF").find("'coneline report pdf' makes one"), std::string::npos);
+  EXPECT_NE(refused("g.docx").find(".csv, .json, .html, .xlsx or .txt"), std::string::npos);
+  const auto text = nursery_.at("g.txt").string();
+  ASSERT_EQ(run({"report", "germination", "--out", text, "--as-of", "2025-07-01"}), 0);
+  EXPECT_EQ(contents("g.txt").substr(0, 21), "Germination per cross");
+  EXPECT_NE(out_.str().find("1 cross as of 2025-07-01 written"), std::string::npos) << out_.str();
+}
+
+TEST_F(ReportCommand, SaysWhatIsLeftOutWithoutALoggersReadings) {
+  const auto why = "days have no temperature";
+  ASSERT_EQ(run({"report", "germination", "--time", "degree-days", "--as-of", "2025-07-01"}), 0);
+  EXPECT_EQ(out_.str().find("No tray had been sown"), std::string::npos) << out_.str();
+  EXPECT_NE(out_.str().find("1 tray had been sown by then, and it is left out"), std::string::npos);
+  EXPECT_NE(out_.str().find("Left out: T"), std::string::npos) << out_.str();
+  EXPECT_NE(out_.str().find(why), std::string::npos);
+  EXPECT_NE(out_.str().find("temperature take-in"), std::string::npos);
+  const auto file = nursery_.at("counts.csv").string();
+  const std::vector<std::string> counts{"report",  "germination", "--time",   "degree-days",
+                                        "--as-of", "2025-07-01",  "--format", "counts"};
+  auto to_file = counts;
+  to_file.insert(to_file.end(), {"--out", file});
+  ASSERT_EQ(run(to_file), 0) << err_.str();
+  EXPECT_NE(out_.str().find(why), std::string::npos) << out_.str();
+  to_file.emplace_back("--json");
+  ASSERT_EQ(run(to_file), 0);
+  EXPECT_EQ(json()["left_out"].size(), 1U);
+  ASSERT_EQ(run(counts), 0);
+  EXPECT_EQ(out_.str(), "group,tray,sown,day,germinated,removed\n");
+  EXPECT_NE(err_.str().find(why), std::string::npos) << "rows have no place for it";
 }
 
 TEST_F(ReportCommand, DescribesItsColumnsWithoutABook) {
