@@ -91,8 +91,8 @@ std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& 
   text += ranges_text(forecast, Shown::square_metres, "Bench at the month's end, square metres");
   text += ranges_text(forecast, Shown::load, "Load where pots stand, kg a square metre");
   text += ready_text(forecast) + "\n";
-  for (const auto& lot : forecast.ways().left_out)
-    text += fmt::format("Left out: {} ({}): {}\n", lot.code.text(), lot.count, lot.why);
+  for (const auto& told : report::left_out_told(forecast.ways().left_out))
+    text += told + "\n";
   for (const auto& remark : forecast.ways().remarks)
     text += remark + "\n";
   for (const auto& rule : report::forecast_rules(input))

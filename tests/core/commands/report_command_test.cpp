@@ -125,6 +125,24 @@ TEST_F(ReportCommand, RefusesWhatItDoesNotKnow) {
   EXPECT_EQ(run({"report", "germination", "--confidence", "1"}), 2);
 }
 
+TEST_F(ReportCommand, OrderAndPlacingNameWhatHasNoRoute) {
+  const auto why = "its taxon has no route";
+  for (const std::string command : {"order", "placing", "forecast"}) {
+    const std::vector<std::string> asked{command, "--as-of", "2025-07-01", "--months",
+                                         "3",     "--runs",  "20"};
+    ASSERT_EQ(run(asked), 0) << command << '\n' << err_.str();
+    EXPECT_NE(out_.str().find("Left out: T"), std::string::npos) << command << out_.str();
+    EXPECT_NE(out_.str().find(why), std::string::npos) << command;
+    EXPECT_EQ(out_.str().find("Nothing has to be ordered.\n"), std::string::npos) << out_.str();
+    EXPECT_EQ(out_.str().find("Everything finds room.\n"), std::string::npos) << out_.str();
+    auto as_json = asked;
+    as_json.emplace_back("--json");
+    ASSERT_EQ(run(as_json), 0) << command;
+    ASSERT_EQ(json()["left_out"].size(), 1U) << command;
+    EXPECT_EQ(json()["left_out"][0]["why"], why);
+  }
+}
+
 TEST_F(ReportCommand, NeedsNameWhatHasNoRoute) {
   ASSERT_EQ(run({"needs", "--as-of", "2025-07-01", "--months", "3"}), 0) << err_.str();
   EXPECT_NE(out_.str().find("its taxon has no route"), std::string::npos);
