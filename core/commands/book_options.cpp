@@ -121,6 +121,21 @@ Result<std::optional<Code>> code_given(store::Book& book, const std::optional<st
   return *code;
 }
 
+Result<std::optional<book::State>> state_given(const Result<Code>& lot, const std::string& given,
+                                               std::string_view option) {
+  if (given.empty() || !lot)
+    return std::nullopt;
+  if (const auto state = book::read_word<book::State>(given))
+    return *state;
+  std::vector<std::string_view> words;
+  for (const auto& [state, word] : book::Words<book::State>::all)
+    if (book::standing(state) == book::Standing::on_hand && book::holds(lot->kind(), state))
+      words.push_back(word);
+  return refuse(
+      fault(fmt::format("{}: '{}' is no state of a {}", option, given, kind_word(lot->kind())),
+            fmt::format("Use one of: {}.", fmt::join(words, ", "))));
+}
+
 Answer answer(const work::Done& done) {
   Answer given;
   given.json = {{"told", done.told},

@@ -56,6 +56,11 @@ Result<std::optional<Set>> word_given(const std::string& given) {
   return *read;
 }
 
+/// What seed or plants of a lot are, when given; its fault names the states that a lot of its kind
+/// holds. Nothing where the lot itself is at fault.
+Result<std::optional<book::State>> state_given(const Result<Code>& lot, const std::string& given,
+                                               std::string_view option);
+
 /// What a verb did, as an answer.
 Answer answer(const work::Done& done);
 

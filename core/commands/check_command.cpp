@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
-#include "core/commands/table.h"
 #include "core/store/copies.h"
 #include "core/store/proof.h"
+#include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
@@ -41,18 +41,20 @@ Answer answer(const store::Proof& proof, const std::string& path) {
         "  {}, none below zero on any day\n"
         "  {} seeds and plants in = {} on hand + {} ended ({} unexplained)\n"
         "  {} back to {}\n",
-        path, counted(proof.movements, "movement", "movements"),
-        counted(proof.entries, "entry", "entries"), proof.movements == 1 ? "s" : "",
-        proof.reversals, counted(proof.links, "link of the chain holds", "links of the chain hold"),
+        path, work::counted(proof.movements, "movement", "movements"),
+        work::counted(proof.entries, "entry", "entries"), proof.movements == 1 ? "s" : "",
+        proof.reversals,
+        work::counted(proof.links, "link of the chain holds", "links of the chain hold"),
         proof.last_link.empty() ? "" : ", the last is " + proof.last_link,
-        counted(proof.accounts, "account", "accounts"), proof.seeds_in, proof.on_hand, proof.ended,
-        proof.unexplained, counted(proof.lots, "lot leads", "lots lead"),
-        counted(proof.origins, "cone or purchase", "cones and purchases"));
+        work::counted(proof.accounts, "account", "accounts"), proof.seeds_in, proof.on_hand,
+        proof.ended, proof.unexplained, work::counted(proof.lots, "lot leads", "lots lead"),
+        work::counted(proof.origins, "cone or purchase", "cones and purchases"));
     return given;
   }
   if (const auto copy = store::newest_good_copy(path))
     given.json["newest_good_copy"] = copy->path.string();
-  given.table = fmt::format("{}: {}\n", path, counted(std::ssize(proof.faults), "fault", "faults"));
+  given.table =
+      fmt::format("{}: {}\n", path, work::counted(std::ssize(proof.faults), "fault", "faults"));
   for (const auto& fault : proof.faults)
     given.table += "  " + fault + "\n";
   given.table += store::advice_for_damaged(path) + '\n';

@@ -10,6 +10,7 @@
 #include "core/report/forecast_report.h"
 #include "core/report/title_said.h"
 #include "core/report/whole_file.h"
+#include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
@@ -79,8 +80,8 @@ std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& 
   const auto& title = input.standing.registers.title;
   using plan::Shown;
   std::string text = fmt::format(
-      "{} from {} in {}, {}\n", counted(std::ssize(forecast.months()), "month", "months"),
-      input.standing.today.iso(), counted(forecast.runs(), "future", "futures"),
+      "{} from {} in {}, {}\n", work::counted(std::ssize(forecast.months()), "month", "months"),
+      input.standing.today.iso(), work::counted(forecast.runs(), "future", "futures"),
       report::title_said(title));
   for (const auto& told : report::crowding_told(forecast, input.standing.registers))
     text += told + "\n";

@@ -248,7 +248,7 @@ struct RecheckOptions {
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
     auto count = Count::of(dead);
-    auto which = word_given<book::State>(state);
+    auto which = state_given(code, state, "--state");
     auto day = some_date(next, "--next");
     if (const auto wrong = first_fault(code, count, which, day))
       return refuse(*wrong);
@@ -278,7 +278,7 @@ struct SowOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
-    auto state = word_given<book::State>(from);
+    auto state = state_given(code, from, "--from");
     auto count = Count::of(seeds);
     auto at = code_given(book, place);
     if (const auto wrong = first_fault(code, state, count, at))

@@ -2,8 +2,8 @@
 #include "core/base/number.h"
 #include "core/commands/commands.h"
 #include "core/commands/number_options.h"
-#include "core/commands/table.h"
 #include "core/stats/assured.h"
+#include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
@@ -44,8 +44,9 @@ Result<Answer> run(const SowingOptions& options) {
       "{} would give {} on average{}.\n"
       "Seeds are taken to fare independently; a bad cone is bad in all of "
       "its seeds.\n",
-      counted(sowing->assured, "seed", "seeds"), counted(options.plants, "plant", "plants"),
-      100 * options.assurance, counted(sowing->expected, "seed", "seeds"), options.plants,
+      work::counted(sowing->assured, "seed", "seeds"),
+      work::counted(options.plants, "plant", "plants"), 100 * options.assurance,
+      work::counted(sowing->expected, "seed", "seeds"), options.plants,
       sowing->assured > sowing->expected ? ", so too few in about every second season" : "");
   return answer;
 }

@@ -13,10 +13,6 @@ bool looks_like_number(std::string_view cell) {
 }
 } // namespace
 
-std::string counted(std::int64_t count, std::string_view one, std::string_view many) {
-  return fmt::format("{} {}", count, count == 1 ? one : many);
-}
-
 std::size_t width_of(std::string_view text) {
   std::size_t width = 0;
   for (std::size_t i = 0; i < text.size(); ++i) {

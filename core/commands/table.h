@@ -2,7 +2,6 @@
 #pragma once
 // A plain table for a terminal: a header, columns as wide as they need, numbers to the right.
 
-#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,9 +23,6 @@ class Table {
 
 /// A number with so many decimals; a dash where there is none.
 std::string shown(std::optional<double> value, int decimals);
-
-/// "1 seed", "3 seeds".
-std::string counted(std::int64_t count, std::string_view one, std::string_view many);
 
 /// Columns that a text takes in a terminal: code points, combining marks not counted.
 std::size_t width_of(std::string_view text);

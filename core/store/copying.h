@@ -23,6 +23,8 @@ Result<std::optional<std::filesystem::path>> copy_if_changed(soci::session& sess
 Result<void> is_named(const std::filesystem::path& path);
 /// Fails then too, and where something stands there.
 Result<void> is_free(const std::filesystem::path& path);
+/// Fails where the folder that the file is to stand in is not there.
+Result<void> has_folder(const std::filesystem::path& path);
 
 /// A name for what is not finished, of this program's own, so that two that write the same at the
 /// same moment stay apart.

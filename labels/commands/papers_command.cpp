@@ -2,9 +2,9 @@
 // coneline papers CODE --book FILE [--pdf FILE] [--out FILE]: the line back to the parents for a
 // permit office
 #include "core/commands/book_options.h"
-#include "core/commands/table.h"
 #include "core/report/papers.h"
 #include "core/report/whole_file.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/papers_pdf.h"
 #include "labels/print/without_display.h"
@@ -88,7 +88,7 @@ Result<commands::Answer> print(const Options& options) {
       return refuse(printed.error());
     answer.json["pages"] = printed->pages;
     answer.table += fmt::format("The papers of {}: {} in {}\n", papers->subject,
-                                commands::counted(printed->pages, "page", "pages"), options.pdf);
+                                work::counted(printed->pages, "page", "pages"), options.pdf);
   }
   answer.table += fmt::format("{} missing. Only the file's owner can read it. No legal "
                               "advice; the authority decides.\n",

@@ -2,9 +2,9 @@
 // coneline paper forecast | order | benches --out FILE.pdf: parts of the season plan on A4 paper
 #include "core/commands/order_options.h"
 #include "core/commands/placing_options.h"
-#include "core/commands/table.h"
 #include "core/report/forecast_paper.h"
 #include "core/report/placing_paper.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/plan_pdf.h"
 #include "labels/print/without_display.h"
@@ -24,7 +24,7 @@ Result<commands::Answer> print(const report::PlanPaper& paper, const std::string
     return refuse(pages.error());
   return commands::Answer{
       {{"file", out}, {"pages", *pages}},
-      fmt::format("{}: {} in {}.\n", paper.title, commands::counted(*pages, "page", "pages"), out)};
+      fmt::format("{}: {} in {}.\n", paper.title, work::counted(*pages, "page", "pages"), out)};
 }
 
 struct ForecastAsked {

@@ -2,9 +2,9 @@
 // coneline labels print --book FILE CODE… --out FILE.pdf
 #include "core/commands/book_options.h"
 #include "core/commands/first_fault.h"
-#include "core/commands/table.h"
 #include "core/report/label_words.h"
 #include "core/work/note_prints.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/print_labels.h"
 #include "labels/print/without_display.h"
@@ -104,8 +104,8 @@ Result<commands::Answer> print(const Options& options) {
                  {"pages", printed->pages}, {"shortened", printed->shortened},
                  {"bytes", printed->bytes}, {"stock", job->stock.name}};
   answer.table =
-      fmt::format("{} on {} in {} ({}).\n", commands::counted(printed->labels, "label", "labels"),
-                  commands::counted(printed->pages, "page", "pages"), options.out, job->stock.name);
+      fmt::format("{} on {} in {} ({}).\n", work::counted(printed->labels, "label", "labels"),
+                  work::counted(printed->pages, "page", "pages"), options.out, job->stock.name);
   if (printed->shortened > 0)
     answer.table +=
         fmt::format("On {} of them something had to be shortened to fit.\n", printed->shortened);

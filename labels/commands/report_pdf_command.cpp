@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // coneline report pdf --book FILE --out FILE.pdf: the germination report on paper
 #include "core/commands/report_options.h"
-#include "core/commands/table.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/report_pdf.h"
 #include "labels/print/without_display.h"
@@ -31,7 +31,7 @@ Result<commands::Answer> print(const Options& options) {
   const auto as_of = report->as_of.iso();
   answer.json = {{"file", options.out}, {"pages", printed->pages}, {"as_of", as_of}};
   answer.table = fmt::format("The germination report as of {}: {} in {}.\n", as_of,
-                             commands::counted(printed->pages, "page", "pages"), options.out);
+                             work::counted(printed->pages, "page", "pages"), options.out);
   return answer;
 }
 

@@ -91,6 +91,10 @@ TEST_F(VerbCommands, FromTheConeToTheTray) {
   done({"recheck", batch, "--dead", "2", "--state", "judged filled", "--next", "2025-08-01", "--on",
         "2025-07-01"});
   expect_refused({"recheck", batch, "--dead", "1", "--on", "2025-07-02"}, "Say which");
+  expect_refused({"recheck", batch, "--dead", "1", "--state", "leef", "--on", "2025-07-02"},
+                 "--state: 'leef' is no state of a batch. Use one of: unsorted, judged filled, "
+                 "judged empty");
+  expect_refused({"show", cone}, "'coneline tell " + cone + "' tells of it.");
   const auto sown = done({"sow", batch, "--seeds", "120", "--trays", "3", "--tray", "tray of 50",
                           "--mix", "cycad mix", "--place", bench_, "--on", "2025-09-01"});
   ASSERT_EQ(sown["made"].size(), 3U);
