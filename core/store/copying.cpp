@@ -265,10 +265,10 @@ Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
   return refuse(cannot_make(to, system_said()));
 }
 
-Result<void> make_private_file(const fs::path& path) {
+Result<void> make_private_file(const fs::path& path, const fs::path& becomes) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
-    return refuse(cannot_make(path, system_said()));
+    return refuse(cannot_make(becomes.empty() ? path : becomes, system_said()));
   ::close(file);
   return {};
 }
@@ -312,7 +312,7 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
   const auto unfinished = unfinished_name(to);
   remove_unfinished(unfinished); // of this program, so of an earlier try
   const auto time = changed(book);
-  auto made = make_private_file(unfinished);
+  auto made = make_private_file(unfinished, to);
   if (!made)
     return made;
   try {

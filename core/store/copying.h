@@ -54,8 +54,10 @@ Result<void> settle(const std::filesystem::path& path);
 Result<void> copy_bytes(const std::filesystem::path& from, const std::filesystem::path& to,
                         const Progress& progress = {});
 
-/// An empty file that only its owner may read; fails when it is there.
-Result<void> make_private_file(const std::filesystem::path& path);
+/// An empty file that only its owner may read; fails when it is there, and then names what it is to
+/// become.
+Result<void> make_private_file(const std::filesystem::path& path,
+                               const std::filesystem::path& becomes = {});
 
 /// The next running number in the folder of copies.
 std::int64_t next_number(const std::filesystem::path& book);
