@@ -3,6 +3,7 @@
 #include "core/commands/commands.h"
 #include "core/store/copies.h"
 #include "core/store/proof.h"
+#include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
@@ -35,19 +36,25 @@ Answer answer(const store::Proof& proof, const std::string& path) {
     given.table = fmt::format(
         "{}: proven\n"
         "  the file is whole, with all its guards\n"
-        "  {} movements in {} entries balance, {} of the entries reversals that mirror\n"
-        "  {} links of the chain hold{}\n"
-        "  {} accounts, none below zero on any day\n"
+        "  {} in {} balance{}, {} of the entries reversals that mirror\n"
+        "  {}{}\n"
+        "  {}, none below zero on any day\n"
         "  {} seeds and plants in = {} on hand + {} ended ({} unexplained)\n"
-        "  {} lots lead back to {} cones and purchases\n",
-        path, proof.movements, proof.entries, proof.reversals, proof.links,
-        proof.last_link.empty() ? "" : ", the last is " + proof.last_link, proof.accounts,
-        proof.seeds_in, proof.on_hand, proof.ended, proof.unexplained, proof.lots, proof.origins);
+        "  {} back to {}\n",
+        path, work::counted(proof.movements, "movement", "movements"),
+        work::counted(proof.entries, "entry", "entries"), proof.movements == 1 ? "s" : "",
+        proof.reversals,
+        work::counted(proof.links, "link of the chain holds", "links of the chain hold"),
+        proof.last_link.empty() ? "" : ", the last is " + proof.last_link,
+        work::counted(proof.accounts, "account", "accounts"), proof.seeds_in, proof.on_hand,
+        proof.ended, proof.unexplained, work::counted(proof.lots, "lot leads", "lots lead"),
+        work::counted(proof.origins, "cone or purchase", "cones and purchases"));
     return given;
   }
   if (const auto copy = store::newest_good_copy(path))
     given.json["newest_good_copy"] = copy->path.string();
-  given.table = fmt::format("{}: {} faults\n", path, proof.faults.size());
+  given.table =
+      fmt::format("{}: {}\n", path, work::counted(std::ssize(proof.faults), "fault", "faults"));
   for (const auto& fault : proof.faults)
     given.table += "  " + fault + "\n";
   given.table += store::advice_for_damaged(path) + '\n';

@@ -8,6 +8,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <iosfwd>
 #include <optional>
 #include <string>
 #include <vector>
@@ -50,11 +51,13 @@ class Option {
 
 class Command {
  public:
-  explicit Command(CLI::App& command) : command_(&command) {}
+  Command(CLI::App& command, std::ostream& messages) : command_(&command), messages_(&messages) {}
 
   /// An option "--name" or "-n,--name", or without dashes a word by its place, that fills `target`,
   /// which outlives the command line. A target is a text, a number or a list of them, or one of
-  /// those that stays empty where the option is left out.
+  /// those that stays empty where the option is left out. Numbers are read as everywhere in the
+  /// program: digits and a point, nothing guessed (010 is ten, 0x10 no number); anything else, or
+  /// one that the target cannot hold, makes the command line wrong.
   template <class Target>
   Option add_option(const std::string& name, Target& target, const std::string& help);
   /// True where it is given.
@@ -63,8 +66,12 @@ class Command {
   Option add_read(const std::string& name, std::function<Result<void>(const std::string&)> read,
                   const std::string& help);
 
+  /// Takes lines for the person waiting, as CommandLine::messages does.
+  [[nodiscard]] std::ostream& messages() const { return *messages_; }
+
  private:
   CLI::App* command_;
+  std::ostream* messages_;
 };
 
 } // namespace coneline::commands

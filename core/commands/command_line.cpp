@@ -2,6 +2,7 @@
 #include "core/commands/command_line.h"
 
 #include "core/commands/command_words.h"
+#include "core/commands/unknown_word.h"
 
 #include <CLI/CLI.hpp>
 
@@ -40,7 +41,7 @@ Command& CommandLine::add_to(CLI::App& parent, const std::string& name, const st
   auto* command = parent.add_subcommand(name, help);
   command->add_flag("--json", json_, "One JSON document instead of a table");
   command->callback([this, run = std::move(run)] { chosen_ = run; });
-  return commands_.emplace_back(*command);
+  return commands_.emplace_back(*command, err_);
 }
 
 CommandLine::~CommandLine() = default;
@@ -67,6 +68,19 @@ CommandWords CommandLine::words() const {
   return words_of(*app_);
 }
 
+std::string CommandLine::unknown_told() const {
+  const auto* at = app_.get();
+  for (auto called = at->get_name();; called += " " + at->get_name()) {
+    for (const auto& word : at->remaining())
+      if (word != "--")
+        return commands::unknown_told(called, words_of(*at), word);
+    const auto below = at->get_subcommands(); // those that were given
+    if (below.empty())
+      return {};
+    at = below.front();
+  }
+}
+
 std::optional<int> CommandLine::run(std::vector<std::string> arguments) {
   if (arguments.empty())
     return std::nullopt;
@@ -74,13 +88,18 @@ std::optional<int> CommandLine::run(std::vector<std::string> arguments) {
   try {
     app_->parse(std::move(arguments));
   } catch (const CLI::ParseError& error) {
-    return app_->exit(error, out_, err_) == 0 ? done : command_line_wrong;
+    // A word that is not known is said before what else is missing because of it.
+    const auto unknown = error.get_exit_code() == 0 ? std::string() : unknown_told();
+    if (unknown.empty())
+      return app_->exit(error, out_, err_) == 0 ? done : command_line_wrong;
+    err_ << unknown << '\n';
+    return command_line_wrong;
   }
   try {
     return say(chosen_());
   } catch (const std::exception& error) {
     err_ << "A fault of the program: " << error.what()
-         << ". The book is as it was before this command.\n";
+         << ". In the book it is done in full or not at all: look there before doing it again.\n";
     return program_at_fault;
   }
 }
@@ -91,7 +110,8 @@ int CommandLine::say(const Result<Answer>& result) {
     return status_of(result.error().blame);
   }
   if (json_)
-    out_ << result->json.dump(2) << '\n';
+    // A file's name may hold bytes that are no UTF-8; they are replaced.
+    out_ << result->json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
   else
     out_ << result->table;
   out_.flush();

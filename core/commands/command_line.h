@@ -53,6 +53,8 @@ class CommandLine {
   Command& add_to(CLI::App& parent, const std::string& name, const std::string& help,
                   std::function<Result<Answer>()> run);
   int say(const Result<Answer>& result);
+  /// What is wrong with the first word that no command takes; empty where there is none.
+  [[nodiscard]] std::string unknown_told() const;
 
   std::ostream& out_;
   std::ostream& err_;

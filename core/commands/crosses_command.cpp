@@ -40,13 +40,12 @@ Result<std::map<book::Light, double>> room_given(const std::vector<std::string>&
     const auto equals = text.find('=');
     const auto light = book::read_word<book::Light>(text.substr(0, equals));
     if (!light)
-      return refuse(light.error().at({"", 0, "--room"}));
+      return refuse(of_option("--room", light.error()));
     const auto square_metres =
         parse_real(equals == std::string::npos ? "" : text.substr(equals + 1));
     if (!square_metres || *square_metres < 0)
-      return refuse(fault(fmt::format("'{}' names no square metres", text),
-                          "Write it as 'part shade=12.5', or 'any'.")
-                        .at({"", 0, "--room"}));
+      return refuse(of_option("--room", fault(fmt::format("'{}' names no square metres", text),
+                                              "Write it as 'part shade=12.5', or 'any'.")));
     room[*light] = *square_metres;
   }
   return room;
@@ -67,18 +66,17 @@ Result<std::vector<std::size_t>> named(store::Book& book, const plan::CrossingIn
   for (const auto& text : texts) {
     const auto equals = text.find('=');
     if (equals == std::string::npos)
-      return refuse(fault(fmt::format("'{}' names no cross", text),
-                          "Write it as CONE=POLLEN, such as C171K=L172I.")
-                        .at({"", 0, std::string(option)}));
+      return refuse(of_option(option, fault(fmt::format("'{}' names no cross", text),
+                                            "Write it as CONE=POLLEN, such as C171K=L172I.")));
     const auto female = code_given(book, text.substr(0, equals));
     if (!female)
-      return refuse(female.error().at({"", 0, std::string(option)}));
+      return refuse(of_option(option, female.error()));
     const auto pollen = code_given(book, text.substr(equals + 1));
     if (!pollen)
-      return refuse(pollen.error().at({"", 0, std::string(option)}));
+      return refuse(of_option(option, pollen.error()));
     const auto place = report::cross_meant(input, possible, *female, *pollen);
     if (!place)
-      return refuse(place.error().at({"", 0, std::string(option)}));
+      return refuse(of_option(option, place.error()));
     places.push_back(*place);
   }
   return places;
@@ -173,7 +171,7 @@ Result<plan::CrossingInput> input_of(store::Book& book, const Asked& asked, Date
   for (const auto& typed : asked.females) {
     const auto code = code_given(book, typed);
     if (!code)
-      return refuse(code.error().at({"", 0, "--female"}));
+      return refuse(of_option("--female", code.error()));
     wanted.females.push_back(*code);
   }
   auto input =
@@ -186,7 +184,7 @@ Result<Answer> run_crosses(const Asked& asked) {
        {std::pair(asked.millilitres, "--millilitres"), std::pair(asked.seeds, "--seeds")})
     if (value && !(*value > 0))
       return refuse(
-          fault(fmt::format("{:g}", *value), "Give a number above 0.").at({"", 0, option}));
+          of_option(option, fault(fmt::format("{:g}", *value), "Give a number above 0.")));
   const auto today = date_or_today(asked.as_of, "--as-of");
   if (!today)
     return refuse(today.error());

@@ -52,8 +52,9 @@ Result<Answer> due(const DueOptions& options) {
     return refuse(day.error());
   if (options.as != "todo" && options.as != "event")
     return refuse(usage_fault(fmt::format("--as {}", options.as), "Give todo or event."));
-  if (options.ahead < 0)
-    return refuse(usage_fault(fmt::format("--ahead {}", options.ahead), "Give 0 days or more."));
+  if (options.ahead < 0 || options.ahead > work::most_days_ahead)
+    return refuse(usage_fault(fmt::format("--ahead {}", options.ahead),
+                              fmt::format("Give 0 to {} days.", work::most_days_ahead)));
   auto book = options.book.open(store::Access::read);
   if (!book)
     return refuse(book.error());

@@ -10,6 +10,7 @@
 #include "core/report/forecast_report.h"
 #include "core/report/title_said.h"
 #include "core/report/whole_file.h"
+#include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
@@ -78,9 +79,10 @@ std::string ready_text(const plan::Forecast& forecast) {
 std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& input) {
   const auto& title = input.standing.registers.title;
   using plan::Shown;
-  std::string text =
-      fmt::format("{} months from {} in {} futures, {}\n", forecast.months().size(),
-                  input.standing.today.iso(), forecast.runs(), report::title_said(title));
+  std::string text = fmt::format(
+      "{} from {} in {}, {}\n", work::counted(std::ssize(forecast.months()), "month", "months"),
+      input.standing.today.iso(), work::counted(forecast.runs(), "future", "futures"),
+      report::title_said(title));
   for (const auto& told : report::crowding_told(forecast, input.standing.registers))
     text += told + "\n";
   text += ranges_text(forecast, Shown::into, "Plants into each pot");
@@ -90,8 +92,8 @@ std::string table_of(const plan::Forecast& forecast, const plan::ForecastInput& 
   text += ranges_text(forecast, Shown::square_metres, "Bench at the month's end, square metres");
   text += ranges_text(forecast, Shown::load, "Load where pots stand, kg a square metre");
   text += ready_text(forecast) + "\n";
-  for (const auto& lot : forecast.ways().left_out)
-    text += fmt::format("Left out: {} ({}): {}\n", lot.code.text(), lot.count, lot.why);
+  for (const auto& told : report::left_out_told(forecast.ways().left_out))
+    text += told + "\n";
   for (const auto& remark : forecast.ways().remarks)
     text += remark + "\n";
   for (const auto& rule : report::forecast_rules(input))

@@ -140,6 +140,8 @@ void ForecastOptions::add_present_to(Command& command, int default_months) {
 }
 
 Result<plan::ForecastInput> ForecastOptions::input() const {
+  if (auto are = plan::are_months_to_plan(months); !are)
+    return refuse(are.error());
   const auto today = date_or_today(as_of, "--as-of");
   if (!today)
     return refuse(today.error());

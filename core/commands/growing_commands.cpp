@@ -63,7 +63,7 @@ struct PotOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, from);
-    auto which = word_given<book::State>(state);
+    auto which = state_given(code, state, "--state");
     auto group = code_given(book, into);
     auto at = code_given(book, place);
     auto number = Count::of(count.value_or(0));
@@ -125,7 +125,7 @@ struct LeaveOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, lot);
-    auto which = word_given<book::State>(state);
+    auto which = state_given(code, state, "--state");
     auto number = Count::of(count);
     if (const auto wrong = first_fault(code, which, number))
       return refuse(*wrong);
@@ -147,7 +147,7 @@ struct RecountOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, lot);
-    auto which = word_given<book::State>(state);
+    auto which = state_given(code, state, "--state");
     auto number = Count::of(counted);
     if (const auto wrong = first_fault(code, which, number))
       return refuse(*wrong);

@@ -123,7 +123,8 @@ Result<Answer> show(store::Reading& reading, const book::Registers& registers, c
     return lot_answer(reading, registers, *lot);
   }
   return refuse(fault(fmt::format("{} is a {}; 'show' answers for batches, trays and pot groups",
-                                  code.text(), kind_word(code.kind()))));
+                                  code.text(), kind_word(code.kind())),
+                      fmt::format("'coneline tell {}' tells of it.", code.text())));
 }
 
 } // namespace

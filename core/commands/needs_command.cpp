@@ -4,6 +4,7 @@
 #include "core/commands/book_options.h"
 #include "core/commands/commands.h"
 #include "core/commands/table.h"
+#include "core/report/forecast_report.h"
 #include "core/report/needs_input.h"
 #include "core/report/needs_report.h"
 #include "core/report/title_said.h"
@@ -97,8 +98,8 @@ std::string table_of(const plan::Needs& needs, const book::Title& title) {
   text += fmt::format("\n{:.1f} plants and seedlings here, {:.1f} to come up: {:.1f} growing, "
                       "{:.1f} ready, {:.1f} lost at the end.\n",
                       sums.here, sums.come_up, sums.growing, sums.ready, sums.lost);
-  for (const auto& lot : needs.left_out)
-    text += fmt::format("Left out: {} ({}): {}\n", lot.code.text(), lot.count, lot.why);
+  for (const auto& told : report::left_out_told(needs.left_out))
+    text += told + "\n";
   for (const auto& remark : needs.remarks)
     text += remark + "\n";
   for (const auto& rule : report::needs_rules())

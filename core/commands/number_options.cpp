@@ -33,25 +33,14 @@ Option whole_option(Command& command, const std::string& name, std::int64_t& tar
   return command.add_read(name, read, help).value_called("NUMBER");
 }
 
-namespace {
-template <class Target>
-Option add_real(Command& command, const std::string& name, Target& target,
-                const std::string& help) {
-  const auto read = [&target](const std::string& text) {
-    return parse_real(text).map([&](double value) { target = value; });
-  };
-  return command.add_read(name, read, help).value_called("NUMBER");
-}
-} // namespace
-
 Option real_option(Command& command, const std::string& name, double& target,
                    const std::string& help) {
-  return add_real(command, name, target, help);
+  return command.add_option(name, target, help).value_called("NUMBER");
 }
 
 Option real_option(Command& command, const std::string& name, std::optional<double>& target,
                    const std::string& help) {
-  return add_real(command, name, target, help);
+  return command.add_option(name, target, help).value_called("NUMBER");
 }
 
 Option pair_option(Command& command, const std::string& name,

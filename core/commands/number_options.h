@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-// Options that take numbers, read as everywhere in the program: digits and a point, nothing guessed
-// (010 is ten, 0x10 no number). Text that is no number is a wrong command line; a number that
-// cannot be is for the calculation to refuse.
+// Options of the calculators, whose help calls a number NUMBER. Text that is no number is a wrong
+// command line; a number that cannot be is for the calculation to refuse.
 
 #include "core/commands/command_line.h"
 

@@ -5,6 +5,7 @@
 #include "core/commands/commands.h"
 #include "core/commands/order_options.h"
 #include "core/commands/table.h"
+#include "core/report/forecast_report.h"
 #include "core/report/title_said.h"
 #include "core/report/whole_file.h"
 
@@ -32,11 +33,13 @@ std::string table_of(const report::Ordered& ordered, const book::Title& title) {
                iso_month(line.for_month)});
   std::string text =
       fmt::format("Order list of {}\n{}", report::title_said(title),
-                  ordered.list.lines.empty() ? "Nothing has to be ordered.\n" : table.text());
+                  ordered.list.lines.empty() ? report::nothing_told(ordered) + "\n" : table.text());
   text += fmt::format("{} in all; no list costs less than {} (gap {:.2f} %). Nothing runs short "
                       "in {:.1f} of 100 futures.\n",
                       money_said(ordered.list.cents), money_said(ordered.list.bound),
                       100 * ordered.list.gap, 100 * ordered.held);
+  for (const auto& told : report::left_out_told(ordered.left_out))
+    text += told + "\n";
   return text;
 }
 

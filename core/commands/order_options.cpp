@@ -4,6 +4,7 @@
 #include "core/base/number.h"
 #include "core/report/assumptions.h"
 #include "core/report/offers_csv.h"
+#include "core/stats/probability.h"
 
 #include <fmt/format.h>
 
@@ -54,6 +55,10 @@ void OrderOptions::add_to(Command& command) {
 }
 
 Result<OrderAsked> OrderOptions::asked(std::ostream& messages) const {
+  // Before anything is read or drawn; one in the book is inside.
+  if (assurance)
+    if (const auto inside = stats::inside_0_and_1(*assurance, "the assurance"); !inside)
+      return refuse(inside.error());
   auto opened = plan.book.open(store::Access::read);
   if (!opened)
     return refuse(opened.error());

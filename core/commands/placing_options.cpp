@@ -56,6 +56,10 @@ void PlacingOptions::add_to(Command& command) {
 }
 
 Result<Placed> PlacingOptions::placed(std::ostream& messages) const {
+  // Before anything is read or drawn; one in the book is inside.
+  if (assurance && !(*assurance > 0 && *assurance < 1))
+    return refuse(usage_fault(fmt::format("an assurance of {:g}", *assurance),
+                              "Give a share above 0 and below 1."));
   auto book = plan.book.open(store::Access::read);
   if (!book)
     return refuse(book.error());
@@ -66,9 +70,6 @@ Result<Placed> PlacingOptions::placed(std::ostream& messages) const {
   if (!input)
     return refuse(input.error());
   const double share = assurance.value_or(report::assurance_in(input->standing.registers));
-  if (!(share > 0 && share < 1))
-    return refuse(usage_fault(fmt::format("an assurance of {:g}", share),
-                              "Give a share above 0 and below 1."));
   const auto forecast = plan::forecast_of(*input, plan.wanted(messages));
   if (!forecast)
     return refuse(forecast.error());

@@ -9,7 +9,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cctype>
+#include <filesystem>
 #include <memory>
+#include <ostream>
 
 namespace coneline::commands {
 
@@ -63,12 +67,23 @@ std::vector<std::string> row_of(const report::TrayReport& tray) {
           tray.told};
 }
 
+std::string left_out_text(const report::GerminationReport& report) {
+  std::string text;
+  for (const auto& tray : report.left_out)
+    text += fmt::format("Left out: {}: {}\n", tray.code.text(), tray.why);
+  return text;
+}
+
 std::string table_of(const report::GerminationReport& report) {
   std::string text = fmt::format("Germination per {}, {}, as of {}{}\n", report::by_word(report.by),
                                  report.title.name, report.as_of.iso(),
                                  report.title.invented ? " (invented data)" : "");
-  if (report.crosses.empty())
-    return text + "No tray had been sown by then.\n";
+  if (report.crosses.empty()) {
+    text += report::no_cross_told(report) + "\n" + left_out_text(report);
+    if (report.degree_days && !report.left_out.empty())
+      text += "'coneline temperature take-in' takes in what the logger of their place measured.\n";
+    return text;
+  }
   const auto unit = report.degree_days ? "degree-days" : "days";
   Table table({"cross / tray", "alike", "sown", "up",
                fmt::format("{:g} % range, %", 100 * report.confidence), "% up", "still to come",
@@ -87,18 +102,26 @@ std::string table_of(const report::GerminationReport& report) {
     text += sentence + "\n";
   if (report.degree_days)
     text += report::lacking_told(report) + "\n";
-  for (const auto& tray : report.left_out)
-    text += fmt::format("Left out: {}: {}\n", tray.code.text(), tray.why);
-  return text;
+  return text + left_out_text(report);
 }
 
-std::string format_of(const Options& options) {
+/// Without --format by the ending of --out, whose own form no other may stand in.
+Result<std::string> format_of(const Options& options) {
+  auto ending = std::filesystem::path(options.out).extension().string();
+  std::ranges::transform(ending, ending.begin(),
+                         [](unsigned char letter) { return std::tolower(letter); });
+  if (ending == ".pdf")
+    return refuse(usage_fault(fmt::format("'{}' would be no PDF", options.out),
+                              "'coneline report pdf' makes one."));
   if (!options.format.empty())
     return options.format;
-  const auto ending = std::filesystem::path(options.out).extension().string();
   if (ending == ".csv" || ending == ".json" || ending == ".html" || ending == ".xlsx")
     return ending.substr(1);
-  return "table";
+  if (ending.empty() || ending == ".txt")
+    return "table";
+  return refuse(usage_fault(fmt::format("no report is written as '{}'", ending),
+                            "End the file's name with .csv, .json, .html, .xlsx or .txt, or give "
+                            "--format as well."));
 }
 
 Answer dictionary() {
@@ -117,14 +140,35 @@ Answer dictionary() {
   return answer;
 }
 
-Result<Answer> germination(const Options& options) {
-  const auto format = format_of(options);
+/// What was written where, and what of it is missing in a file that has no line for that.
+Answer written_answer(const Options& options, const std::string& format,
+                      const report::GerminationReport& report) {
+  Answer answer{{{"file", options.out},
+                 {"format", format},
+                 {"as_of", report.as_of.iso()},
+                 {"left_out", Json::array()}},
+                fmt::format("{} {} as of {} written to {}\n", report.crosses.size(),
+                            report.crosses.size() == 1 ? "cross" : "crosses", report.as_of.iso(),
+                            options.out) +
+                    left_out_text(report)};
+  for (const auto& tray : report.left_out)
+    answer.json["left_out"].push_back({{"tray", tray.code.text()}, {"why", tray.why}});
+  return answer;
+}
+
+Result<Answer> germination(const Options& options, std::ostream& messages) {
+  const auto named = format_of(options);
+  if (!named)
+    return refuse(named.error());
+  const auto& format = *named;
   if (format == "xlsx" && options.out.empty())
     return refuse(usage_fault("a spreadsheet cannot be shown here", "Name its file with --out."));
   const auto report = options.report.report();
   if (!report)
     return refuse(report.error());
   if (options.out.empty()) {
+    if (format == "csv" || format == "counts")
+      messages << left_out_text(*report); // rows have no place for it
     const auto text = format == "table" ? Result<std::string>(table_of(*report))
                                         : report::germination_as(*report, format);
     return text.map([&](const std::string& shown) {
@@ -133,11 +177,7 @@ Result<Answer> germination(const Options& options) {
   }
   const auto written = format == "table" ? report::write_whole(options.out, table_of(*report))
                                          : report::write_germination(*report, format, options.out);
-  return written.map([&] {
-    return Answer{{{"file", options.out}, {"format", format}, {"as_of", report->as_of.iso()}},
-                  fmt::format("{} crosses as of {} written to {}\n", report->crosses.size(),
-                              report->as_of.iso(), options.out)};
-  });
+  return written.map([&] { return written_answer(options, format, *report); });
 }
 
 } // namespace
@@ -145,7 +185,7 @@ Result<Answer> germination(const Options& options) {
 void add_report(CommandLine& line) {
   auto options = std::make_shared<Options>();
   auto& command = line.add("report", "germination", "Germination per cross or season, with ranges",
-                           [options] { return germination(*options); });
+                           [options, &line] { return germination(*options, line.messages()); });
   options->report.add_to(command);
   command
       .add_option(

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/commands/report_options.h"
 
-#include <cmath>
-
 namespace coneline::commands {
 
 void ReportOptions::add_to(Command& command) {
@@ -30,8 +28,6 @@ Result<report::Asked> ReportOptions::asked() const {
   const auto day = date_or_today(as_of, "--as-of");
   if (!day)
     return refuse(day.error());
-  if (!std::isfinite(base))
-    return refuse(usage_fault("--base is no number", "Give degrees Celsius, such as 10."));
   report::Asked asked{*day, confidence, report::by_named(by).value(), season_begins, {}};
   if (time == "degree-days") {
     asked.degree_days.emplace();

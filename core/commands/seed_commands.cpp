@@ -159,13 +159,14 @@ struct SortOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
-    auto state = book::read_word<book::State>(from);
+    auto state = state_given(code, from, "--from");
     auto by = book::read_word<book::SeedTest>(test);
     auto good = Count::of(filled);
     auto bad = Count::of(empty);
     if (const auto wrong = first_fault(code, state, by, good, bad))
       return refuse(*wrong);
-    return work::sort(book, {*code, *state, *by, *good, *bad, std::move(noted)});
+    return work::sort(
+        book, {*code, state->value_or(book::State::unsorted), *by, *good, *bad, std::move(noted)});
   }
 };
 
@@ -184,12 +185,13 @@ struct OpenOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
-    auto state = book::read_word<book::State>(from);
+    auto state = state_given(code, from, "--from");
     auto cut = Count::of(opened);
     auto good = Count::of(filled);
     if (const auto wrong = first_fault(code, state, cut, good))
       return refuse(*wrong);
-    return work::open(book, {*code, *state, *cut, *good, std::move(noted)});
+    return work::open(
+        book, {*code, state->value_or(book::State::judged_filled), *cut, *good, std::move(noted)});
   }
 };
 
@@ -251,7 +253,7 @@ struct RecheckOptions {
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
     auto count = Count::of(dead);
-    auto which = word_given<book::State>(state);
+    auto which = state_given(code, state, "--state");
     auto day = some_date(next, "--next");
     if (const auto wrong = first_fault(code, count, which, day))
       return refuse(*wrong);
@@ -281,7 +283,7 @@ struct SowOptions {
   }
   Result<work::Done> run(store::Book& book, work::Noted noted) const {
     auto code = code_given(book, batch);
-    auto state = word_given<book::State>(from);
+    auto state = state_given(code, from, "--from");
     auto count = Count::of(seeds);
     auto at = code_given(book, place);
     if (const auto wrong = first_fault(code, state, count, at))

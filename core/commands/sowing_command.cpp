@@ -3,6 +3,7 @@
 #include "core/commands/commands.h"
 #include "core/commands/number_options.h"
 #include "core/stats/assured.h"
+#include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
@@ -39,11 +40,13 @@ Result<Answer> run(const SowingOptions& options) {
   answer.json["expected"] = sowing->expected;
   answer.json["assured"] = sowing->assured;
   answer.table = fmt::format(
-      "Sow {} seeds to have {} plants or more in {:.6g} of 100 seasons.\n"
-      "{} seeds would give {} on average{}.\n"
+      "Sow {} to have {} or more in {:.6g} of 100 seasons.\n"
+      "{} would give {} on average{}.\n"
       "Seeds are taken to fare independently; a bad cone is bad in all of "
       "its seeds.\n",
-      sowing->assured, options.plants, 100 * options.assurance, sowing->expected, options.plants,
+      work::counted(sowing->assured, "seed", "seeds"),
+      work::counted(options.plants, "plant", "plants"), 100 * options.assurance,
+      work::counted(sowing->expected, "seed", "seeds"), options.plants,
       sowing->assured > sowing->expected ? ", so too few in about every second season" : "");
   return answer;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // target: seed to sow, cones and pollinations for so many plants of a cross by a month.
 #include "core/base/month.h"
+#include "core/base/near_words.h"
 #include "core/commands/commands.h"
 #include "core/commands/forecast_options.h"
 #include "core/commands/number_options.h"
@@ -10,6 +11,9 @@
 #include "core/report/targets.h"
 
 #include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
 
 namespace coneline::commands {
 
@@ -28,30 +32,59 @@ struct Asked {
   std::int64_t passes = 3;
 };
 
-/// The taxon of a cross that is in the line or in store, or the one that was named.
-Result<book::TaxonId> taxon_of(const Asked& asked, const plan::ForecastInput& input) {
+struct CrossMeant {
+  std::string name;
+  book::TaxonId taxon;
+};
+
+std::vector<CrossMeant> crosses_in_line(const plan::NeedsInput& standing) {
+  std::vector<CrossMeant> crosses;
+  for (const auto& tray : standing.trays)
+    crosses.push_back({tray.cross, tray.taxon});
+  for (const auto& group : standing.groups)
+    crosses.push_back({group.cross, group.taxon});
+  return crosses;
+}
+
+/// A cross typed with the letter of its sign.
+std::string with_sign(std::string name) {
+  const std::string letter = " x ";
+  const std::string sign = " × ";
+  for (auto at = name.find(letter); at != std::string::npos; at = name.find(letter, at))
+    name.replace(at, letter.size(), sign);
+  return name;
+}
+
+/// A cross that is in the line, or one of the taxon that was named.
+Result<CrossMeant> cross_meant(const Asked& asked, const plan::ForecastInput& input) {
   const auto& standing = input.standing;
+  const auto crosses = crosses_in_line(standing);
+  auto known = std::ranges::find(crosses, asked.cross, &CrossMeant::name);
+  if (known == crosses.end())
+    known = std::ranges::find(crosses, with_sign(asked.cross), &CrossMeant::name);
   if (!asked.taxon.empty()) {
     const auto* taxon = book::named(standing.registers.taxa, asked.taxon);
     if (taxon == nullptr)
       return refuse(usage_fault(fmt::format("the book has no taxon '{}'", asked.taxon),
                                 "Write its name as the book has it."));
-    return taxon->id;
+    return CrossMeant{known == crosses.end() ? asked.cross : known->name, taxon->id};
   }
-  for (const auto& tray : standing.trays)
-    if (tray.cross == asked.cross)
-      return tray.taxon;
-  for (const auto& group : standing.groups)
-    if (group.cross == asked.cross)
-      return group.taxon;
-  return refuse(usage_fault(fmt::format("nothing of '{}' is in the line", asked.cross),
-                            "Write the cross as the book names it, or name its --taxon as well."));
+  if (known != crosses.end())
+    return *known;
+  std::set<std::string> names;
+  for (const auto& cross : crosses)
+    names.insert(cross.name);
+  const auto near = near_words(with_sign(asked.cross), {names.begin(), names.end()});
+  return refuse(fault(
+      fmt::format("nothing of '{}' is in the line", asked.cross),
+      near.empty() ? "Write the cross as the book names it, or name its --taxon as well."
+                   : fmt::format("Is '{}' meant? Else name its --taxon as well.", near.front())));
 }
 
 Result<plan::Target> target_of(const Asked& asked, const plan::ForecastInput& input) {
-  const auto taxon = taxon_of(asked, input);
-  if (!taxon)
-    return refuse(taxon.error());
+  const auto cross = cross_meant(asked, input);
+  if (!cross)
+    return refuse(cross.error());
   const auto* pot = book::named(input.standing.registers.pots, asked.pot);
   if (pot == nullptr)
     return refuse(usage_fault(fmt::format("the book has no pot '{}'", asked.pot),
@@ -60,7 +93,7 @@ Result<plan::Target> target_of(const Asked& asked, const plan::ForecastInput& in
   if (!by)
     return refuse(usage_fault(fmt::format("--by '{}' is no month", asked.by),
                               "Write a month such as 2029-10."));
-  return plan::Target{{}, asked.cross, *taxon, pot->id, asked.plants, *by, asked.assurance};
+  return plan::Target{{}, cross->name, cross->taxon, pot->id, asked.plants, *by, asked.assurance};
 }
 
 std::optional<std::string> iso(const std::optional<Date>& day) {
@@ -73,7 +106,7 @@ Json json_of(const std::optional<std::string>& text) {
 Json json_of(const report::TargetTold& told, const Asked& asked) {
   const auto& [plan, needed, cone] = told;
   Json json{
-      {"cross", asked.cross},
+      {"cross", plan.target.cross},
       {"pot", asked.pot},
       {"plants", asked.plants},
       {"by", asked.by},
@@ -119,8 +152,8 @@ std::string table_of(const report::TargetTold& told, const Asked& asked, Date to
       "{} plants of {} in '{}' by the end of {}, {:g} % sure\n"
       "Of what is in the line {:.0f} - {:.0f} - {:.0f} will be there (10 - 50 - 90 %); that alone "
       "reaches it in {:.0f} of 100 futures.\n",
-      asked.plants, asked.cross, asked.pot, plan::month_name(plan.target.by), 100 * asked.assurance,
-      plan.here.low, plan.here.middle, plan.here.high, 100 * plan.alone);
+      asked.plants, plan.target.cross, asked.pot, plan::month_name(plan.target.by),
+      100 * asked.assurance, plan.here.low, plan.here.middle, plan.here.high, 100 * plan.alone);
   if (!plan.latest)
     return text + "No sowing from today on reaches it: choose a later month, a smaller pot, fewer "
                   "plants or less assurance.\n";
@@ -286,7 +319,6 @@ Result<Answer> show_targets(const Asked& asked, std::ostream& messages) {
   for (const auto& one : *told) {
     const auto& target = one.plan.target;
     auto own = asked;
-    own.cross = target.cross;
     own.pot = registers.pot(target.pot).name;
     own.plants = target.plants;
     own.by = iso_month(target.by);

@@ -12,6 +12,7 @@
 #include "core/report/forecast_report.h"
 #include "core/report/title_said.h"
 #include "core/report/whole_file.h"
+#include "core/work/resolve.h"
 
 #include <fmt/format.h>
 
@@ -200,9 +201,11 @@ std::string lines(const std::vector<std::string>& texts, const char* before) {
 std::string table_of(const plan::Comparison& compared, const plan::ForecastInput& present,
                      const std::vector<std::string>& told) {
   const auto& title = present.standing.registers.title;
-  auto text = fmt::format("What if, {} months from {} in {} futures, {}\n",
-                          compared.present.months().size(), present.standing.today.iso(),
-                          compared.present.runs(), report::title_said(title));
+  auto text = fmt::format("What if, {} from {} in {}, {}\n",
+                          work::counted(std::ssize(compared.present.months()), "month", "months"),
+                          present.standing.today.iso(),
+                          work::counted(compared.present.runs(), "future", "futures"),
+                          report::title_said(title));
   text += lines(told, "  ");
   text += compared.most.empty() ? "Nothing changes by as much as a two-hundredth.\n"
                                 : "What changes most:\n" + lines(compared.most, "  ");

@@ -183,6 +183,14 @@ class Reader {
         .at({name_, row.line, column(place)});
   }
 
+  /// Where the date stands, with or without the time of day.
+  [[nodiscard]] std::size_t date_column() const { return columns_.date.value_or(columns_.time); }
+
+  /// The column to blame for a time that cannot be read: the date's, unless a date alone is read.
+  [[nodiscard]] std::size_t wrong_of_time(const LoggerRow& row) const {
+    return logger_time(row.cells[date_column()] + " 12:00") ? columns_.time : date_column();
+  }
+
   Result<void> read_rows() {
     const char point = decimal();
     const auto last = std::max({columns_.time, columns_.temperature, columns_.date.value_or(0)});
@@ -198,7 +206,7 @@ class Reader {
                                     : row.cells[columns_.time]);
       if (!time)
         return refuse(
-            cell_fault(row, columns_.time,
+            cell_fault(row, wrong_of_time(row),
                        "A date with a time of day is expected, such as 2026-03-09 14:05."));
       const std::string_view cell = columns_.temperature < row.cells.size()
                                         ? std::string_view(row.cells[columns_.temperature])
@@ -233,11 +241,11 @@ class Reader {
       return refuse(
           fault(phrase("the day stands first here and second on line {}", day_second->line),
                 "Write all dates one way.")
-              .at({name_, day_first->line, column(columns_.time)}));
+              .at({name_, day_first->line, column(date_column())}));
     if (day_first == raws_.end() && day_second == raws_.end())
       return refuse(fault("the file does not tell whether the day or the month comes first",
                           "State it with --date-order dmy or mdy.")
-                        .at({name_, raws_.front().line, column(columns_.time)}));
+                        .at({name_, raws_.front().line, column(date_column())}));
     return day_first != raws_.end() ? DateOrder::day_month_year : DateOrder::month_day_year;
   }
 
@@ -247,7 +255,7 @@ class Reader {
     for (const auto& raw : raws_) {
       const auto at = moment_of(raw.time, order);
       if (!at)
-        return refuse(at.error().at({name_, raw.line, column(columns_.time)}));
+        return refuse(at.error().at({name_, raw.line, column(date_column())}));
       file_.out_of_order += before && *at < *before ? 1 : 0;
       before = *at;
       if (!raw.value) {

@@ -106,11 +106,16 @@ StepHistory equivalent(std::int64_t alive, std::int64_t died, double season_weig
   return {static_cast<double>(alive) * each, static_cast<double>(died) * each};
 }
 
-Result<void> can_be_planned(const ForecastInput& input) {
-  const auto months = input.standing.months;
+Result<void> are_months_to_plan(int months) {
   if (months < 1 || months > 120)
     return refuse(
         usage_fault(phrase("a forecast of {} months", months), "Ask for 1 to 120 months."));
+  return {};
+}
+
+Result<void> can_be_planned(const ForecastInput& input) {
+  if (auto are = are_months_to_plan(input.standing.months); !are)
+    return are;
   if (auto hold = assumptions_hold(input.assumed); !hold)
     return hold;
   if (auto end = routes_end(input.standing.registers); !end)

@@ -113,6 +113,10 @@ struct ForecastInput {
 /// beta-binomial's variance. 20 plants at 60 are worth 15.25.
 StepHistory equivalent(std::int64_t alive, std::int64_t died, double season_weight);
 
+/// Refuses fewer than 1 and more than 120 months; can_be_planned asks it too, and whoever reads a
+/// book for a plan before that, since reading for a thousand years takes long.
+Result<void> are_months_to_plan(int months);
+
 /// Refuses what no plan can be made from, and says what to change: fewer than 1 or more than 120
 /// months, a route without steps or with a step that never ends, a year without a potting month, a
 /// mix that is its own part by any way or whose parts come to nothing, shares and weights out of

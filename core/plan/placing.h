@@ -39,6 +39,7 @@ struct PlacingInput {
   Date today;
   book::Registers registers;
   std::vector<Piece> pieces;
+  std::vector<LeftOut> left_out;         ///< lots whose way is not known: they stand as today
   std::map<Code, book::PlaceId> pins;    ///< by lot
   std::vector<book::PlaceLimits> limits; ///< of places that have any
   double gap_mm = 0;                     ///< between pots

@@ -97,6 +97,8 @@ PlanPaper with_words(const plan::Forecast& forecast, const plan::ForecastInput& 
                                    forecast.runs()));
   for (const auto& told : crowding_told(forecast, registers))
     paper.sentences.push_back(told);
+  for (auto& told : left_out_told(forecast.ways().left_out))
+    paper.sentences.push_back(std::move(told));
   for (const auto& remark : forecast.ways().remarks)
     paper.sentences.push_back(remark);
   for (const auto& rule : forecast_rules(input))

@@ -101,6 +101,20 @@ std::vector<Crowding> crowding(const plan::Forecast& forecast, const book::Regis
   return all;
 }
 
+std::vector<std::string> left_out_told(const std::vector<plan::LeftOut>& lots) {
+  std::vector<std::string> told;
+  for (const auto& lot : lots)
+    told.push_back(phrase("Left out: {} ({}): {}", lot.code.text(), lot.count, lot.why));
+  return told;
+}
+
+Json left_out_json(const std::vector<plan::LeftOut>& lots) {
+  Json json = Json::array();
+  for (const auto& lot : lots)
+    json.push_back({{"code", lot.code.text()}, {"count", lot.count}, {"why", lot.why}});
+  return json;
+}
+
 std::vector<std::string> forecast_rules(const plan::ForecastInput& input) {
   const auto& assumed = input.assumed;
   std::vector<std::string> rules{
@@ -161,7 +175,7 @@ Json forecast_json(const plan::Forecast& forecast, const plan::ForecastInput& in
             {"months", Json::array()},
             {"series", Json::array()},
             {"crowding", Json::array()},
-            {"left_out", Json::array()},
+            {"left_out", left_out_json(forecast.ways().left_out)},
             {"remarks", forecast.ways().remarks},
             {"rules", forecast_rules(input)}};
   for (const auto month : forecast.months())
@@ -189,8 +203,6 @@ Json forecast_json(const plan::Forecast& forecast, const plan::ForecastInput& in
          {"over_full", one.over},
          {"likely_full_from",
           one.likely_full ? Json(iso_month(forecast.months()[*one.likely_full])) : Json(nullptr)}});
-  for (const auto& lot : forecast.ways().left_out)
-    json["left_out"].push_back({{"code", lot.code.text()}, {"count", lot.count}, {"why", lot.why}});
   return json;
 }
 

@@ -33,6 +33,10 @@ std::string forecast_csv(const plan::Forecast& forecast, const book::Title& titl
 nlohmann::ordered_json forecast_json(const plan::Forecast& forecast,
                                      const plan::ForecastInput& input, std::uint64_t seed);
 
+/// The lots that a plan leaves out: "Left out: T1742Q (40): its taxon has no route".
+std::vector<std::string> left_out_told(const std::vector<plan::LeftOut>& lots);
+nlohmann::ordered_json left_out_json(const std::vector<plan::LeftOut>& lots);
+
 /// What a reader has to know, a sentence each; with what is assumed.
 std::vector<std::string> forecast_rules(const plan::ForecastInput& input);
 

@@ -289,7 +289,7 @@ std::string germination_html(const GerminationReport& report) {
     html += fmt::format("<p class=\"invented\">{}</p>\n",
                         escaped(phrase("Invented data: this nursery and its counts are made up.")));
   if (report.crosses.empty())
-    html += "<p>" + escaped(phrase("No tray had been sown by then.")) + "</p>\n";
+    html += "<p>" + escaped(no_cross_told(report)) + "</p>\n";
   else
     html += summary(report) + methods(report) + charts(report);
   for (const auto& cross : report.crosses)

@@ -131,6 +131,8 @@ std::vector<std::string> alike_told(const GerminationReport& report);
 /// reports.
 std::string alike_method_told();
 std::string band_told();
+/// Why a report has no cross: nothing was sown by then, or all of it is left out.
+std::string no_cross_told(const GerminationReport& report);
 /// Days that lack a temperature, in a report by degree-days; empty otherwise.
 std::string lacking_told(const GerminationReport& report);
 

@@ -5,6 +5,7 @@
 #include "core/base/month.h"
 #include "core/base/number.h"
 #include "core/base/phrase.h"
+#include "core/report/forecast_report.h"
 
 namespace coneline::report {
 
@@ -108,7 +109,7 @@ Json needs_json(const plan::Needs& needs, const book::Title& title) {
               {"growing", needs.sums.growing},
               {"ready", needs.sums.ready},
               {"lost", needs.sums.lost}}},
-            {"left_out", Json::array()},
+            {"left_out", left_out_json(needs.left_out)},
             {"remarks", needs.remarks},
             {"rules", needs_rules()}};
   for (const auto month : needs.months)
@@ -120,8 +121,6 @@ Json needs_json(const plan::Needs& needs, const book::Title& title) {
   for (const auto& cross : needs.ready)
     json["ready"].push_back(
         {{"cross", cross.cross}, {"taxon", cross.taxon}, {"plants", cross.plants}});
-  for (const auto& lot : needs.left_out)
-    json["left_out"].push_back({{"code", lot.code.text()}, {"count", lot.count}, {"why", lot.why}});
   return json;
 }
 

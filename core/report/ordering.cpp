@@ -4,6 +4,7 @@
 #include "core/base/money.h"
 #include "core/base/month.h"
 #include "core/base/phrase.h"
+#include "core/report/forecast_report.h"
 #include "core/work/cautions.h"
 
 #include <fmt/format.h>
@@ -49,7 +50,8 @@ Result<Ordered> ordered(const plan::Forecast& forecast, const std::vector<book::
   auto list = plan::order_list(needed, offers, today, forecast.months());
   if (!list)
     return refuse(list.error());
-  return Ordered{assurance, needs->held, std::move(*list), std::move(needed)};
+  return Ordered{assurance, needs->held, std::move(*list), std::move(needed),
+                 forecast.ways().left_out};
 }
 
 Result<std::vector<Ordered>> ordered_with(const plan::Forecast& forecast,
@@ -71,10 +73,20 @@ const std::vector<double>& usual_assurances() {
   return shares;
 }
 
+std::string nothing_told(const Ordered& ordered) {
+  return ordered.left_out.empty()
+             ? phrase("Nothing has to be ordered.")
+             : phrase("Nothing has to be ordered for the lots that can be planned.");
+}
+
 Json order_json(const Ordered& ordered) {
-  Json json{{"assurance", ordered.assurance}, {"held", ordered.held},
-            {"cents", ordered.list.cents},    {"bound_cents", ordered.list.bound},
-            {"gap", ordered.list.gap},        {"orders", Json::array()}};
+  Json json{{"assurance", ordered.assurance},
+            {"held", ordered.held},
+            {"cents", ordered.list.cents},
+            {"bound_cents", ordered.list.bound},
+            {"gap", ordered.list.gap},
+            {"orders", Json::array()},
+            {"left_out", left_out_json(ordered.left_out)}};
   for (const auto& line : ordered.list.lines)
     json["orders"].push_back({{"order_by", line.order_by.iso()},
                               {"good", line.good},
@@ -93,13 +105,15 @@ PlanPaper order_paper(const Ordered& ordered, const book::Title& title, Date tod
   constexpr double per_cent = 100;
   PlanPaper paper{phrase("Order list"), foot_of(title, today), {}, {}, {}};
   paper.sentences.push_back(ordered.list.lines.empty()
-                                ? phrase("Nothing has to be ordered.")
+                                ? nothing_told(ordered)
                                 : phrase("{} in all.", money_said(ordered.list.cents)));
   paper.sentences.push_back(
       phrase("No list costs less than {} (gap {:.2f} %). Nothing runs short in {:.1f} of 100 "
              "futures; {:g} were asked for.",
              money_said(ordered.list.bound), per_cent * ordered.list.gap, per_cent * ordered.held,
              per_cent * ordered.assurance));
+  for (auto& told : left_out_told(ordered.left_out))
+    paper.sentences.push_back(std::move(told));
   const auto readers = [](Quantity quantity, double kept) {
     return rounded(in_units(language().units(), quantity, kept));
   };

@@ -18,7 +18,11 @@ struct Ordered {
   double held = 0; ///< share of futures in which nothing runs short
   plan::OrderList list;
   std::vector<plan::GoodNeeded> goods; ///< what is needed of each, with how it is kept
+  std::vector<plan::LeftOut> left_out; ///< lots that need nothing of it, and why
 };
+
+/// Where the list is empty: that nothing is to be ordered, or nothing for what can be planned.
+std::string nothing_told(const Ordered& ordered);
 
 /// Fails as assured_needs and order_list do.
 Result<Ordered> ordered(const plan::Forecast& forecast, const std::vector<book::Offer>& offers,

@@ -163,6 +163,7 @@ plan::PlacingInput placing_input(const plan::ForecastInput& input, const plan::F
   placing.today = input.standing.today;
   placing.registers = registers;
   placing.pieces = gather.done();
+  placing.left_out = forecast.ways().left_out;
   placing.limits = records.limits;
   placing.gap_mm = figure_or(registers, book::figure::pot_gap, 0);
   placing.pattern = figure_or(registers, book::figure::staggered, 0) > 0 ? plan::Pattern::staggered

@@ -4,6 +4,7 @@
 #include "core/base/month.h"
 #include "core/base/phrase.h"
 #include "core/plan/fit.h"
+#include "core/report/forecast_report.h"
 #include "core/work/origin_said.h"
 
 #include <fmt/format.h>
@@ -110,7 +111,12 @@ PlanPaper placing_paper(const plan::PlacingInput& input, const plan::Placing& pl
   for (auto& told : no_room_told(input, placing))
     paper.sentences.push_back(std::move(told));
   if (placing.no_room.empty())
-    paper.sentences.push_back(phrase("Everything finds room."));
+    paper.sentences.push_back(input.left_out.empty()
+                                  ? phrase("Everything finds room.")
+                                  : phrase("Everything finds room; lots that are left out are "
+                                           "counted as they stand today."));
+  for (auto& told : left_out_told(input.left_out))
+    paper.sentences.push_back(std::move(told));
   paper.tables = {to_do(input, placing), room(input, placing), benches(input, placing)};
   paper.cautions = {
       phrase("Watered pots are heavy: lift 25 kg at most, close to the body, two for more."),
@@ -128,6 +134,7 @@ Json placing_json(const plan::PlacingInput& input, const plan::Placing& placing)
                         ? (placing.cost - placing.bound) / placing.cost
                         : 0},
             {"remarks", placing.remarks},
+            {"left_out", left_out_json(input.left_out)},
             {"to_do", Json::array()},
             {"no_room", Json::array()},
             {"benches", Json::array()},

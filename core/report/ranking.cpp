@@ -80,6 +80,14 @@ std::string band_told() {
       "right.");
 }
 
+std::string no_cross_told(const GerminationReport& report) {
+  if (report.left_out.empty())
+    return phrase("No tray had been sown by then.");
+  return phrase_n(std::ssize(report.left_out),
+                  "{} tray had been sown by then, and it is left out, see below.",
+                  "{} trays had been sown by then, and all are left out, see below.");
+}
+
 std::string lacking_told(const GerminationReport& report) {
   if (!report.degree_days)
     return "";
@@ -96,7 +104,7 @@ std::string lacking_told(const GerminationReport& report) {
     text += phrase(" {} days of {} trays have no temperature and count like the mean of the "
                    "tray's other days.",
                    lacking, trays);
-  else
+  else if (!report.crosses.empty())
     text += " " + phrase("No day lacks a temperature.");
   if (!report.left_out.empty())
     text += phrase_n(std::ssize(report.left_out), " {} tray is left out, see below.",

@@ -55,7 +55,7 @@ Result<CountByWeight> count_by_weight(std::span<const double> hundreds, double a
   count.of_hundred = *weight;
   const double seeds = 100 * all / weight->mean;
   if (seeds > most_seeds)
-    return refuse(fault(phrase("{:.0f} seeds by weight", seeds),
+    return refuse(fault(phrase("more than {:.0f} seeds by weight", most_seeds),
                         "Weigh all of it in the same unit as the hundreds."));
   const double t = quantile(boost::math::students_t(static_cast<double>(used - 1)), 0.975);
   const double error = weight->variation / 100 / std::sqrt(static_cast<double>(used));

@@ -68,7 +68,7 @@ Result<Book> Book::make(const std::filesystem::path& path, const book::Title& ti
   const auto unfinished = unfinished_name(path);
   remove_unfinished(unfinished);
   remove_abandoned(std::filesystem::absolute(path).parent_path(), path.filename().string() + ".");
-  if (auto made = make_private_file(unfinished); !made)
+  if (auto made = make_private_file(unfinished, path); !made)
     return refuse(made.error());
   auto file = std::make_unique<File>(unfinished);
   try {

@@ -186,7 +186,12 @@ std::string advice_to_restore(const Copy& copy) {
 }
 
 Result<void> make_due_copy(const fs::path& book) {
-  return Book::open(book, Access::write).map([](const Book&) {});
+  const auto opened = Book::open(book, Access::write);
+  if (!opened)
+    return refuse(opened.error());
+  if (const auto& why = opened->not_copied())
+    return refuse(*why);
+  return {};
 }
 
 Result<Restored> restore(const fs::path& book, const std::optional<fs::path>& wanted,

@@ -58,7 +58,7 @@ std::string advice_for_damaged(const std::filesystem::path& book);
 std::string advice_to_restore(const Copy& copy);
 
 /// Opens a book to write and lets go of it, so that the copy that is due is made now and not when
-/// it is opened next. Fails as that opening would.
+/// it is opened next. Fails as that opening would, and where the copy could not be made.
 Result<void> make_due_copy(const std::filesystem::path& book);
 
 struct Restored {

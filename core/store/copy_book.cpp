@@ -18,6 +18,8 @@ Result<void> may_become(const fs::path& to) {
     return refuse(fault("no name for the copy", "Give the file to write."));
   if (fs::exists(fs::symlink_status(to, error)))
     return refuse(fault(phrase("'{}' is there already", to.string()), "Give another name."));
+  if (auto has = has_folder(to); !has)
+    return has;
   if (!copies_of(to).empty())
     return refuse(fault(phrase("'{}' has copies of another book beside it", to.string()),
                         "Give another name, or another folder."));

@@ -46,6 +46,11 @@ Fault cannot_write(const fs::path& path, const std::error_code& why) {
   return of_the_disk(phrase("'{}' cannot be written: {}", path.string(), why.message()));
 }
 
+Fault cannot_read(const fs::path& path, const std::error_code& why) {
+  return book_fault(phrase("'{}' cannot be read: {}", path.string(), why.message()),
+                    "See to the disk it is on. The book itself is as it was.");
+}
+
 /// What the system said of its last call.
 std::error_code system_said() {
   return {errno, std::generic_category()};
@@ -185,10 +190,12 @@ Result<void> copy_content(const fs::path& from, const fs::path& to, const Progre
     const auto read = ::read(in.get(), bytes.data(), bytes.size());
     if (read < 0 && errno == EINTR)
       continue;
+    if (read < 0)
+      return refuse(cannot_read(from, system_said()));
     if (read == 0)
       return {};
     const auto count = static_cast<std::size_t>(read);
-    if (read < 0 || !write_all(out.get(), bytes, count))
+    if (!write_all(out.get(), bytes, count))
       return refuse(cannot_write(to, system_said()));
     done += count;
     if (progress && !progress(std::min(done, of), of))
@@ -211,6 +218,15 @@ Result<void> is_free(const fs::path& path) {
   if (fs::exists(fs::symlink_status(path, error)))
     return refuse(book_fault(phrase("'{}' is there already", path.string()),
                              "Choose another name, or open it."));
+  return has_folder(path);
+}
+
+Result<void> has_folder(const fs::path& path) {
+  std::error_code error;
+  const auto folder = fs::absolute(path).parent_path();
+  if (!fs::is_directory(folder, error))
+    return refuse(book_fault(phrase("there is no folder '{}'", folder.string()),
+                             "Make it first, or choose another."));
   return {};
 }
 
@@ -249,10 +265,10 @@ Result<void> give_name(const fs::path& unfinished, const fs::path& to) {
   return refuse(cannot_make(to, system_said()));
 }
 
-Result<void> make_private_file(const fs::path& path) {
+Result<void> make_private_file(const fs::path& path, const fs::path& becomes) {
   const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, S_IRUSR | S_IWUSR);
   if (file < 0)
-    return refuse(cannot_make(path, system_said()));
+    return refuse(cannot_make(becomes.empty() ? path : becomes, system_said()));
   ::close(file);
   return {};
 }
@@ -296,7 +312,7 @@ Result<void> checked_copy(soci::session& session, const fs::path& book, const fs
   const auto unfinished = unfinished_name(to);
   remove_unfinished(unfinished); // of this program, so of an earlier try
   const auto time = changed(book);
-  auto made = make_private_file(unfinished);
+  auto made = make_private_file(unfinished, to);
   if (!made)
     return made;
   try {

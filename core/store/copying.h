@@ -23,6 +23,8 @@ Result<std::optional<std::filesystem::path>> copy_if_changed(soci::session& sess
 Result<void> is_named(const std::filesystem::path& path);
 /// Fails then too, and where something stands there.
 Result<void> is_free(const std::filesystem::path& path);
+/// Fails where the folder that the file is to stand in is not there.
+Result<void> has_folder(const std::filesystem::path& path);
 
 /// A name for what is not finished, of this program's own, so that two that write the same at the
 /// same moment stay apart.
@@ -52,8 +54,10 @@ Result<void> settle(const std::filesystem::path& path);
 Result<void> copy_bytes(const std::filesystem::path& from, const std::filesystem::path& to,
                         const Progress& progress = {});
 
-/// An empty file that only its owner may read; fails when it is there.
-Result<void> make_private_file(const std::filesystem::path& path);
+/// An empty file that only its owner may read; fails when it is there, and then names what it is to
+/// become.
+Result<void> make_private_file(const std::filesystem::path& path,
+                               const std::filesystem::path& becomes = {});
 
 /// The next running number in the folder of copies.
 std::int64_t next_number(const std::filesystem::path& book);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/make_filled.h"
 
-#include "core/store/copies.h"
 #include "core/store/copying.h"
 
 namespace coneline::store {
@@ -23,7 +22,11 @@ Result<void> make_filled(const std::filesystem::path& path, const book::Title& t
   remove_unfinished(unfinished);
   if (!done)
     return done;
-  return make_due_copy(path).and_then([&] { return settle(path); });
+  // Opened once for its first copy. Where that cannot be made the book is there all the same, and
+  // the next opening to write tries again.
+  return Book::open(path, Access::write).map([](const Book&) {}).and_then([&] {
+    return settle(path);
+  });
 }
 
 } // namespace coneline::store

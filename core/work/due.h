@@ -45,6 +45,9 @@ struct Due {
   bool done_at_once = false; ///< nothing more to be said: the list makes the entry
 };
 
+/// Ten years: what lies beyond is not in sight.
+inline constexpr int most_days_ahead = 3650;
+
 /// The habits behind the dates: common practice without a source, the grower's to change.
 struct DueHabits {
   int days_between_passes = 2;
@@ -60,7 +63,8 @@ struct DueHabits {
   int days_before_old = 60; ///< pollen is named so long before the early end of its limit
   int days_of_mix = 30;     ///< mix is reckoned for what is to be potted so far ahead
   int days_until_late = 7;  ///< what has no range says it is late after so long
-  int days_ahead = 0;       ///< what comes due within so many days after the day is listed too
+  int days_ahead = 0;       ///< what comes due within so many days after the day is listed too;
+                            ///< at most most_days_ahead
 };
 
 /// Everything due on or before the day (and so many days ahead), in walking order, then by date.

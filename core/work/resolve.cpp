@@ -91,7 +91,8 @@ Result<book::State> state_meant(store::Reading& reading, const book::Lot& lot,
     return refuse(fault(phrase("{} holds nothing on {}", lot.code.text(), day.said()),
                         "Check the code and the day."));
   if (there.size() > 1)
-    return refuse(fault(phrase("{} holds {}", lot.code.text(), words), "Say which is meant."));
+    return refuse(fault(phrase("{} holds {}", lot.code.text(), words),
+                        "Say which is meant (on the command line: --state or --from)."));
   return there.front();
 }
 

@@ -7,6 +7,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <set>
+#include <vector>
+
 namespace coneline::work {
 
 std::string told(store::Reading& reading, const book::Entry& entry) {
@@ -19,6 +23,40 @@ std::string told(store::Reading& reading, const book::Entry& entry) {
                    book::said(from.state), phrase(" of {}", reading.lot(from.lot).code.text()));
   return phrase("{} on {}{}", book::said(entry.verb), entry.date.said(), back);
 }
+
+namespace {
+
+/// Entries that took of what this one brought, and stand: the latest first.
+std::vector<book::EntryId> resting_on(store::Reading& reading, const book::Entry& first) {
+  std::set<book::EntryId> resting;
+  for (const auto& brought : first.movements)
+    for (const auto& entry : reading.entries_of(brought.to.lot)) {
+      const bool takes = std::ranges::any_of(
+          entry.movements, [&](const auto& taken) { return taken.from == brought.to; });
+      if (takes && entry.id != first.id && !entry.reverses && entry.date >= first.date &&
+          !reading.reversed_by(entry.id))
+        resting.insert(entry.id);
+    }
+  return {resting.rbegin(), resting.rend()};
+}
+
+/// Nothing is reversed in part, so what is in the way is named instead of how much could go.
+Fault in_the_way(store::Reading& reading, const book::Entry& first, const Fault& why) {
+  const auto resting = resting_on(reading, first);
+  if (resting.empty() || first.reverses || reading.reversed_by(first.id))
+    return why;
+  std::string numbers;
+  for (const auto& id : resting)
+    numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", id.value);
+  auto told = why;
+  told.remedy =
+      phrase("Entry {} is reversed as a whole. What took of it goes first, as far as it is "
+             "in the way, the latest first: {}.",
+             first.id.value, numbers);
+  return told;
+}
+
+} // namespace
 
 Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
   auto first = writing.entry(wanted.entry);
@@ -38,7 +76,10 @@ Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
   entry.movements = first->movements;
   for (auto& movement : entry.movements)
     std::swap(movement.from, movement.to);
-  return entered(writing, entry, phrase("reversed: {}", told(writing, *first)));
+  auto done = entered(writing, entry, phrase("reversed: {}", told(writing, *first)));
+  if (!done)
+    return refuse(in_the_way(writing, *first, done.error()));
+  return done;
 }
 
 Result<Done> reverse(store::Book& book, const Reverse& wanted) {

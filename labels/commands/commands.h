@@ -20,6 +20,9 @@ void add_read_command(commands::CommandLine& line);
 void add_report_pdf_command(commands::CommandLine& line);
 void add_round_pictures_command(commands::CommandLine& line);
 
+/// --out FILE.pdf, which must be given and end so: a PDF under another ending opens nowhere.
+void add_pdf_out(commands::Command& command, std::string& out);
+
 /// What of the words a layout shows, with the caution that belongs on seed.
 std::vector<LabelText> label_texts(const std::vector<report::LabelWords>& words,
                                    const book::LabelLayout& layout = {});

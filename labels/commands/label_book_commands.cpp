@@ -318,7 +318,7 @@ void add_printer_commands(commands::CommandLine& line) {
   test.add_option("--stock", page->stock, "The label stock by name");
   test.add_option("--printer", page->printer, "The printer, to try its correction");
   test.add_option("--dpi", page->dpi, "Dots an inch of the printer").told_default();
-  test.add_option("--out", page->out, "The PDF to write").required();
+  add_pdf_out(test, page->out);
   const auto scale = std::make_shared<CorrectOptions>();
   auto& command =
       line.add("labels", "correct", "What the rulers of an uncorrected test page measured",

@@ -4,6 +4,7 @@
 #include "core/commands/book_options.h"
 #include "core/report/papers.h"
 #include "core/report/whole_file.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/papers_pdf.h"
 #include "labels/print/without_display.h"
@@ -86,8 +87,8 @@ Result<commands::Answer> print(const Options& options) {
     if (!printed)
       return refuse(printed.error());
     answer.json["pages"] = printed->pages;
-    answer.table += fmt::format("The papers of {}: {} pages in {}\n", papers->subject,
-                                printed->pages, options.pdf);
+    answer.table += fmt::format("The papers of {}: {} in {}\n", papers->subject,
+                                work::counted(printed->pages, "page", "pages"), options.pdf);
   }
   answer.table += fmt::format("{} missing. Only the file's owner can read it. No legal "
                               "advice; the authority decides.\n",
@@ -102,8 +103,10 @@ Result<commands::Answer> print(const Options& options) {
 
 void add_papers_command(commands::CommandLine& line) {
   const auto options = std::make_shared<Options>();
-  auto& command = line.add("papers", "The line of a plant, lot or sale back to its parents",
-                           [options] { return print(*options); });
+  auto& command = line.add(
+      "papers",
+      "Papers that go with a plant, lot or sale: its line back to the parents, listings and rules",
+      [options] { return print(*options); });
   options->book.add_to(command);
   command.add_option("code", options->code, "A plant, cone, purchase, batch, tray or pot group");
   command.add_option("--sale", options->sale, "The entry of a sale, instead of a code");

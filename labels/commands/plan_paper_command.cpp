@@ -4,6 +4,7 @@
 #include "core/commands/placing_options.h"
 #include "core/report/forecast_paper.h"
 #include "core/report/placing_paper.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/plan_pdf.h"
 #include "labels/print/without_display.h"
@@ -21,8 +22,9 @@ Result<commands::Answer> print(const report::PlanPaper& paper, const std::string
   const auto pages = plan_pdf(out, paper);
   if (!pages)
     return refuse(pages.error());
-  return commands::Answer{{{"file", out}, {"pages", *pages}},
-                          fmt::format("{}: {} pages in {}.\n", paper.title, *pages, out)};
+  return commands::Answer{
+      {{"file", out}, {"pages", *pages}},
+      fmt::format("{}: {} in {}.\n", paper.title, work::counted(*pages, "page", "pages"), out)};
 }
 
 struct ForecastAsked {
@@ -78,17 +80,17 @@ void add_plan_paper_commands(commands::CommandLine& line) {
   auto& all = line.add("paper", "forecast", "The months to come on A4 paper",
                        [months, &line] { return forecast(*months, line.messages()); });
   months->plan.add_to(all, 36);
-  all.add_option("--out", months->out, "The PDF to write").required();
+  add_pdf_out(all, months->out);
   const auto orders = std::make_shared<OrderPaperAsked>();
   auto& list = line.add("paper", "order", "The order list on A4 paper",
                         [orders, &line] { return order(*orders, line.messages()); });
   orders->order.add_to(list);
-  list.add_option("--out", orders->out, "The PDF to write").required();
+  add_pdf_out(list, orders->out);
   const auto placing = std::make_shared<BenchesAsked>();
   auto& places = line.add("paper", "benches", "The bench list on A4 paper",
                           [placing, &line] { return benches(*placing, line.messages()); });
   placing->placing.add_to(places);
-  places.add_option("--out", placing->out, "The PDF to write").required();
+  add_pdf_out(places, placing->out);
 }
 
 } // namespace coneline::labels

@@ -4,6 +4,7 @@
 #include "core/commands/first_fault.h"
 #include "core/report/label_words.h"
 #include "core/work/note_prints.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/print_labels.h"
 #include "labels/print/without_display.h"
@@ -102,8 +103,9 @@ Result<commands::Answer> print(const Options& options) {
   answer.json = {{"file", options.out},     {"labels", printed->labels},
                  {"pages", printed->pages}, {"shortened", printed->shortened},
                  {"bytes", printed->bytes}, {"stock", job->stock.name}};
-  answer.table = fmt::format("{} labels on {} pages in {} ({}).\n", printed->labels, printed->pages,
-                             options.out, job->stock.name);
+  answer.table =
+      fmt::format("{} on {} in {} ({}).\n", work::counted(printed->labels, "label", "labels"),
+                  work::counted(printed->pages, "page", "pages"), options.out, job->stock.name);
   if (printed->shortened > 0)
     answer.table +=
         fmt::format("On {} of them something had to be shortened to fit.\n", printed->shortened);
@@ -138,7 +140,7 @@ void add_print_commands(commands::CommandLine& line) {
       "Everything of a kind: cone, batch, tray, 'pot group', plant, 'pollen lot', place");
   command.add_option("--stock", options->stock,
                      "The label stock by name; 'labels stocks' lists them");
-  command.add_option("--out", options->out, "The PDF to write").required();
+  add_pdf_out(command, options->out);
   command.add_option("--dpi", options->print.dpi, "Dots an inch of the printer").told_default();
   command
       .add_option("--start", options->print.start, "The first free label of a sheet begun before")

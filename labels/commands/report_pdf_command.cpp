@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // coneline report pdf --book FILE --out FILE.pdf: the germination report on paper
 #include "core/commands/report_options.h"
+#include "core/work/resolve.h"
 #include "labels/commands/commands.h"
 #include "labels/print/report_pdf.h"
 #include "labels/print/without_display.h"
@@ -29,8 +30,8 @@ Result<commands::Answer> print(const Options& options) {
   commands::Answer answer;
   const auto as_of = report->as_of.iso();
   answer.json = {{"file", options.out}, {"pages", printed->pages}, {"as_of", as_of}};
-  answer.table = fmt::format("The germination report as of {}: {} pages in {}.\n", as_of,
-                             printed->pages, options.out);
+  answer.table = fmt::format("The germination report as of {}: {} in {}.\n", as_of,
+                             work::counted(printed->pages, "page", "pages"), options.out);
   return answer;
 }
 
@@ -41,7 +42,7 @@ void add_report_pdf_command(commands::CommandLine& line) {
   auto& command = line.add("report", "pdf", "The germination report on A4 paper",
                            [options] { return print(*options); });
   options->report.add_to(command);
-  command.add_option("--out", options->out, "The PDF to write").required();
+  add_pdf_out(command, options->out);
 }
 
 } // namespace coneline::labels

@@ -64,6 +64,14 @@ TEST_F(BookFileCommand, TheBookIsNamedCopiedAndMoved) {
   EXPECT_TRUE(std::filesystem::exists(copy));
   EXPECT_EQ(run({"book", "copy", copy.string()}), 1) << "nothing is written over";
   EXPECT_EQ(run({"book", "copy", (nursery_.at("no folder") / "copy").string()}), 1);
+  EXPECT_NE(err_.str().find("there is no folder '" + nursery_.at("no folder").string() + "'"),
+            std::string::npos)
+      << err_.str();
+  const auto made = run_words(
+      {"new", "--book", (nursery_.at("no folder") / "new.coneline").string(), "--name", "New"});
+  EXPECT_EQ(made.status, 1);
+  EXPECT_NE(made.err.find("there is no folder '"), std::string::npos) << made.err;
+  EXPECT_EQ(made.err.find("unfinished"), std::string::npos) << made.err;
   EXPECT_FALSE(std::filesystem::exists(copy.string() + ".part"));
   EXPECT_TRUE(store::Book::open(copy, store::Access::read));
 }

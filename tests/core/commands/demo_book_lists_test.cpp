@@ -69,6 +69,8 @@ TEST_F(DemoLists, DueGoesIntoACalendarAsTodosOrEvents) {
   const auto before = content(file);
   expect_refused({"due", "--on", demo_day, "--calendar", file, "--as", "song"}, 2, "song");
   expect_refused({"due", "--on", demo_day, "--ahead", "-1"}, 2, "-1");
+  expect_refused({"due", "--on", demo_day, "--ahead", "2147483647"}, 2, "Give 0 to 3650 days.");
+  EXPECT_EQ(run({"due", "--on", demo_day, "--ahead", "3650"}).status, 0);
   expect_refused({"due", "--on", "someday"}, 1, "someday");
   expect_refused({"due", "--on", demo_day, "--calendar", own_.at("no/such/due.ics").string()}, 1,
                  "due.ics");

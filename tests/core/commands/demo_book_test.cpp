@@ -110,8 +110,11 @@ TEST_F(DemoBook, ATargetThatCannotBeReadIsRefused) {
       words.insert(words.end(), {name, word});
     return words;
   };
-  expect_refused(with("--cross", "No one × Nobody"), 2,
+  expect_refused(with("--cross", "No one × Nobody"), 1,
                  "nothing of 'No one × Nobody' is in the line");
+  expect_refused(with("--cross", "Dorothea x Dominik"), 1, "Is 'Dorothea × Dominic' meant?");
+  EXPECT_EQ(json(with("--cross", "Dorothea x Dominic"))["cross"], "Dorothea × Dominic")
+      << "typed with the letter";
   expect_refused(with("--taxon", "No such taxon"), 2, "no taxon 'No such taxon'");
   expect_refused(with("--pot", "bucket"), 2, "no pot 'bucket'");
   expect_refused(with("--by", "autumn"), 2, "'autumn' is no month");

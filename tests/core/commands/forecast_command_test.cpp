@@ -107,6 +107,7 @@ TEST_F(ForecastCommand, SupposesAnotherSurvivalWithoutWritingIt) {
 
 TEST_F(ForecastCommand, RefusesWhatCannotBePlanned) {
   for (const std::vector<std::string>& wrong : {std::vector<std::string>{"--months", "0"},
+                                                {"--months", "2147483647"},
                                                 {"--potting-months", "13"},
                                                 {"--potting-months", ""},
                                                 {"--runs", "0"},

@@ -87,7 +87,7 @@ TEST_F(PlanRecords, RefuseWhatCannotBe) {
   EXPECT_NE(refused({"enter", "offer", "peat", "Mill", "--litres", "0", "--price", "1"})
                 .find("0 litres in a pack"),
             std::string::npos);
-  refused({"enter", "offer", "peat", "Mill", "--litres", "nan", "--price", "1"});
+  EXPECT_EQ(run({"enter", "offer", "peat", "Mill", "--litres", "nan", "--price", "1"}), 2);
   refused({"enter", "offer", "peat", "Mill", "--litres", "70", "--price", "-1"});
   refused({"enter", "offer", "peat", "", "--litres", "70", "--price", "1"});
   refused({"enter", "offer", "peat", "Mill", "--litres", "70", "--price", "1", "--form", "sack"});

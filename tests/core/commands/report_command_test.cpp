@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/commands/with_nursery.h"
 
+#include <filesystem>
 #include <fstream>
 
 namespace coneline::commands {
@@ -66,6 +67,44 @@ TEST_F(ReportCommand, WritesASpreadsheet) {
   EXPECT_EQ(run({"report", "germination", "--format", "xlsx"}), 2);
 }
 
+TEST_F(ReportCommand, WritesNoOtherFormUnderAnEndingOfItsOwn) {
+  const auto refused = [&](const std::string& name) {
+    EXPECT_EQ(run({"report", "germination", "--out", nursery_.at(name).string()}), 2) << name;
+    EXPECT_FALSE(std::filesystem::exists(nursery_.at(name)));
+    return err_.str();
+  };
+  EXPECT_NE(refused("g.pdf").find("'coneline report pdf' makes one"), std::string::npos);
+  EXPECT_NE(refused("g.PDF").find("'coneline report pdf' makes one"), std::string::npos);
+  EXPECT_NE(refused("g.docx").find(".csv, .json, .html, .xlsx or .txt"), std::string::npos);
+  const auto text = nursery_.at("g.txt").string();
+  ASSERT_EQ(run({"report", "germination", "--out", text, "--as-of", "2025-07-01"}), 0);
+  EXPECT_EQ(contents("g.txt").substr(0, 21), "Germination per cross");
+  EXPECT_NE(out_.str().find("1 cross as of 2025-07-01 written"), std::string::npos) << out_.str();
+}
+
+TEST_F(ReportCommand, SaysWhatIsLeftOutWithoutALoggersReadings) {
+  const auto why = "days have no temperature";
+  ASSERT_EQ(run({"report", "germination", "--time", "degree-days", "--as-of", "2025-07-01"}), 0);
+  EXPECT_EQ(out_.str().find("No tray had been sown"), std::string::npos) << out_.str();
+  EXPECT_NE(out_.str().find("1 tray had been sown by then, and it is left out"), std::string::npos);
+  EXPECT_NE(out_.str().find("Left out: T"), std::string::npos) << out_.str();
+  EXPECT_NE(out_.str().find(why), std::string::npos);
+  EXPECT_NE(out_.str().find("temperature take-in"), std::string::npos);
+  const auto file = nursery_.at("counts.csv").string();
+  const std::vector<std::string> counts{"report",  "germination", "--time",   "degree-days",
+                                        "--as-of", "2025-07-01",  "--format", "counts"};
+  auto to_file = counts;
+  to_file.insert(to_file.end(), {"--out", file});
+  ASSERT_EQ(run(to_file), 0) << err_.str();
+  EXPECT_NE(out_.str().find(why), std::string::npos) << out_.str();
+  to_file.emplace_back("--json");
+  ASSERT_EQ(run(to_file), 0);
+  EXPECT_EQ(json()["left_out"].size(), 1U);
+  ASSERT_EQ(run(counts), 0);
+  EXPECT_EQ(out_.str(), "group,tray,sown,day,germinated,removed\n");
+  EXPECT_NE(err_.str().find(why), std::string::npos) << "rows have no place for it";
+}
+
 TEST_F(ReportCommand, DescribesItsColumnsWithoutABook) {
   const auto ran = run_words({"report", "dictionary"});
   ASSERT_EQ(ran.status, 0) << ran.err;
@@ -84,6 +123,24 @@ TEST_F(ReportCommand, RefusesWhatItDoesNotKnow) {
   EXPECT_EQ(run({"report"}), 2);
   EXPECT_EQ(run({"report", "germination", "--as-of", "yesterday"}), 1);
   EXPECT_EQ(run({"report", "germination", "--confidence", "1"}), 2);
+}
+
+TEST_F(ReportCommand, OrderAndPlacingNameWhatHasNoRoute) {
+  const auto why = "its taxon has no route";
+  for (const std::string command : {"order", "placing", "forecast"}) {
+    const std::vector<std::string> asked{command, "--as-of", "2025-07-01", "--months",
+                                         "3",     "--runs",  "20"};
+    ASSERT_EQ(run(asked), 0) << command << '\n' << err_.str();
+    EXPECT_NE(out_.str().find("Left out: T"), std::string::npos) << command << out_.str();
+    EXPECT_NE(out_.str().find(why), std::string::npos) << command;
+    EXPECT_EQ(out_.str().find("Nothing has to be ordered.\n"), std::string::npos) << out_.str();
+    EXPECT_EQ(out_.str().find("Everything finds room.\n"), std::string::npos) << out_.str();
+    auto as_json = asked;
+    as_json.emplace_back("--json");
+    ASSERT_EQ(run(as_json), 0) << command;
+    ASSERT_EQ(json()["left_out"].size(), 1U) << command;
+    EXPECT_EQ(json()["left_out"][0]["why"], why);
+  }
 }
 
 TEST_F(ReportCommand, NeedsNameWhatHasNoRoute) {

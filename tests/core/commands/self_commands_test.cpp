@@ -3,6 +3,7 @@
 #include "core/commands/commands.h"
 #include "core/commands/completion.h"
 #include "core/commands/manual_page.h"
+#include "core/commands/unknown_word.h"
 #include "tests/core/commands/run_command.h"
 #include "tests/core/store/scratch.h"
 
@@ -143,6 +144,112 @@ TEST(CommandLineItself, KeepsAFaultOfTheProgramApart) {
   EXPECT_EQ(line.run({"broken"}), 3);
   EXPECT_TRUE(has(err.str(), "A fault of the program: a gap")) << err.str();
   EXPECT_EQ(line.run({"wrong"}), 3);
+  EXPECT_FALSE(has(err.str(), "as it was")) << "nobody knows how far it came: " << err.str();
+}
+
+/// A file's name is bytes.
+TEST(CommandLineItself, WritesJsonOfBytesThatAreNoUtf8) {
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  line.add("write", "Names a file", []() -> Result<Answer> {
+    return Answer{{{"out", "l\xe9.pdf"}}, "Written.\n"};
+  });
+  EXPECT_EQ(line.run({"write", "--json"}), 0) << err.str();
+  EXPECT_EQ(Json::parse(out.str())["out"], "l\xEF\xBF\xBD.pdf");
+}
+
+TEST(CommandLineItself, SaysWhichWordItDoesNotKnow) {
+  const auto said = [](const std::string& arguments) {
+    const auto ran = run_command(arguments);
+    EXPECT_EQ(ran.status, 2) << arguments;
+    EXPECT_EQ(ran.out, "") << arguments;
+    return ran.err;
+  };
+  EXPECT_EQ(said("mixx"), "'mixx' is no command of 'coneline'. Did you mean mix? 'coneline --help' "
+                          "lists all there are.\n");
+  EXPECT_TRUE(has(said("sel --book none"), "Did you mean sell?"));
+  EXPECT_TRUE(has(said("--verzion"), "'--verzion' is no option of 'coneline'. Did you mean "
+                                     "--version?"));
+  EXPECT_TRUE(has(said("report germinaton"), "'germinaton' is no command of 'coneline report'. Did "
+                                             "you mean germination? 'coneline report --help'"));
+  EXPECT_TRUE(has(said("mix --pots 3 --colour=red"), "'--colour' is no option of 'coneline mix'."))
+      << "said before what is missing";
+  EXPECT_TRUE(has(said("mix --shrnk 0.1"), "Did you mean --shrink?"));
+  EXPECT_TRUE(has(said("--pots 3 mix"), "It stands behind the command that takes it."));
+  EXPECT_TRUE(has(said("opening now"), "'now' is one word too many for 'coneline opening'"));
+  EXPECT_TRUE(has(said("enter"), "subcommand is required")) << "nothing is unknown there";
+}
+
+TEST(UnknownWord, IsLookedForBelowGroupsToo) {
+  EXPECT_TRUE(has(unknown_told("coneline", awkward(), "print"), "Did you mean labels print?"));
+  EXPECT_FALSE(has(unknown_told("coneline", awkward(), "prunt"), "Did you mean"));
+}
+
+/// Options of numbers of every kind.
+struct Numbers {
+  int whole = 5;
+  std::int64_t long_whole = 0;
+  double real = 0.25;
+  std::optional<double> some;
+  std::vector<double> list;
+  std::string err;
+  int status = -1;
+};
+
+Numbers numbers_of(std::vector<std::string> words) {
+  Numbers numbers;
+  std::ostringstream out;
+  std::ostringstream err;
+  CommandLine line(out, err);
+  auto& command = line.add("try", "Takes numbers", []() -> Result<Answer> {
+    return Answer{Json::object(), "done\n"};
+  });
+  command.add_option("-w,--whole", numbers.whole, "Whole").told_default();
+  command.add_option("--long", numbers.long_whole, "Whole and long");
+  command.add_option("--real", numbers.real, "With decimals").told_default();
+  command.add_option("--some", numbers.some, "Perhaps");
+  command.add_option("--list", numbers.list, "Several").separated_by(',');
+  words.insert(words.begin(), "try");
+  numbers.status = line.run(std::move(words)).value_or(-1);
+  numbers.err = err.str() + out.str();
+  return numbers;
+}
+
+TEST(OptionsOfNumbers, AreReadAsEverywhereInTheProgram) {
+  const auto read = numbers_of({"--whole", "010", "--long", "-9000000000", "--real", "3.5",
+                                "--some", "0.1", "--list", "1,2.5", "--list", "4"});
+  EXPECT_EQ(read.status, 0) << read.err;
+  EXPECT_EQ(read.whole, 10) << "a zero in front means nothing";
+  EXPECT_EQ(read.long_whole, -9000000000);
+  EXPECT_EQ(read.real, 3.5);
+  EXPECT_EQ(read.some, 0.1);
+  EXPECT_EQ(read.list, (std::vector<double>{1, 2.5, 4}));
+  const auto left_out = numbers_of({});
+  EXPECT_EQ(left_out.status, 0);
+  EXPECT_EQ(left_out.whole, 5);
+  EXPECT_EQ(left_out.real, 0.25);
+  EXPECT_FALSE(left_out.some);
+  const auto help = numbers_of({"--help"}).err;
+  EXPECT_TRUE(has(help, "--whole INT=5")) << help;
+  EXPECT_TRUE(has(help, "--real FLOAT=0.25")) << help;
+}
+
+TEST(OptionsOfNumbers, AreRefusedInPlainWords) {
+  const auto refused = [](const std::string& option, const std::string& text) {
+    const auto read = numbers_of({option, text});
+    EXPECT_EQ(read.status, 2) << option << ' ' << text;
+    return read.err;
+  };
+  EXPECT_TRUE(has(refused("--real", "3,5"),
+                  "--real: '3,5' has a comma. Write decimals with a point, such as 22.5."));
+  EXPECT_TRUE(has(refused("--some", "3,5"), "--some: '3,5' has a comma."));
+  EXPECT_TRUE(has(refused("--whole", "3,5"), "--whole: '3,5' is no whole number."));
+  EXPECT_TRUE(has(refused("-w", "0x10"), "--whole: '0x10' is no whole number."));
+  EXPECT_TRUE(has(refused("--list", "1,two"), "--list: 'two' is no number."));
+  EXPECT_TRUE(has(refused("--whole", "3000000000"), "--whole: 3000000000 is too large a number. "
+                                                    "Write one from -2147483648 to 2147483647."));
+  EXPECT_TRUE(has(refused("--real", "nan"), "--real: 'nan' is no number."));
 }
 
 } // namespace

@@ -4,6 +4,8 @@
 #include "core/work/verb_done.h"
 #include "tests/core/commands/with_nursery.h"
 
+#include <filesystem>
+#include <fstream>
 #include <map>
 
 namespace coneline::commands {
@@ -89,6 +91,10 @@ TEST_F(VerbCommands, FromTheConeToTheTray) {
   done({"recheck", batch, "--dead", "2", "--state", "judged filled", "--next", "2025-08-01", "--on",
         "2025-07-01"});
   expect_refused({"recheck", batch, "--dead", "1", "--on", "2025-07-02"}, "Say which");
+  expect_refused({"recheck", batch, "--dead", "1", "--state", "leef", "--on", "2025-07-02"},
+                 "--state: 'leef' is no state of a batch. Use one of: unsorted, judged filled, "
+                 "judged empty");
+  expect_refused({"show", cone}, "'coneline tell " + cone + "' tells of it.");
   const auto sown = done({"sow", batch, "--seeds", "120", "--trays", "3", "--tray", "tray of 50",
                           "--mix", "cycad mix", "--place", bench_, "--on", "2025-09-01"});
   ASSERT_EQ(sown["made"].size(), 3U);
@@ -100,6 +106,32 @@ TEST_F(VerbCommands, FromTheConeToTheTray) {
   // 500 harvested = 4 lost + 10 opened + 2 dead + 120 sown + what is still in the batch.
   EXPECT_EQ(held.at("unsorted") + held.at("judged filled") + held.at("judged empty"), 364);
   EXPECT_EQ(run({"check"}), 0) << out_.str();
+}
+
+TEST_F(VerbCommands, PlacesAndPlantsAreKnownByTheirNames) {
+  const auto cone = made({"pollinate", "Grey Lady", "--pollen", "L171X", "--on", "2024-06-01"});
+  const auto batch = made({"harvest", cone, "--seeds", "50", "--on", "2025-06-01"});
+  const auto tray = made({"sow", batch, "--seeds", "20", "--tray", "tray of 50", "--place", "Bench",
+                          "--on", "2025-07-01"});
+  entered({"enter", "place", "Cool bench"});
+  const auto moved = done({"move", tray, "--to", "Cool bench", "--on", "2025-07-02"});
+  EXPECT_NE(moved["told"].get<std::string>().find("Cool bench"), std::string::npos) << moved;
+  expect_refused({"move", tray, "--to", "Bemch", "--on", "2025-07-03"},
+                 "'Bemch' is no code. Is Bench (" + bench_ + ") meant?");
+  entered({"enter", "place", "Grey Lady"});
+  expect_refused({"move", tray, "--to", "Grey Lady", "--on", "2025-07-03"},
+                 "several are called 'Grey Lady': place ");
+  expect_refused({"move", tray, "--to", bench_, "--on", "soon"}, "--on: 'soon' is no date");
+}
+
+TEST_F(VerbCommands, SayWhenNoCopyOfTheBookCouldBeMade) {
+  std::filesystem::remove_all(nursery_.at("book.coneline.copies"));
+  std::ofstream(nursery_.at("book.coneline.copies")) << "a file where the folder is to be";
+  const auto cone = made({"pollinate", mother_, "--pollen", "L171X", "--on", "2024-06-01"});
+  EXPECT_NE(err_.str().find("No copy of the book could be made"), std::string::npos) << err_.str();
+  EXPECT_NE(err_.str().find("book.coneline.copies"), std::string::npos) << err_.str();
+  EXPECT_EQ(run({"cones"}), 0);
+  EXPECT_EQ(err_.str(), "") << "a look writes nothing and makes no copy";
 }
 
 TEST_F(VerbCommands, AHarvestIsCountedByWeightOrByHand) {

@@ -106,6 +106,17 @@ TEST(LoggerForms, DateAndTimeMayStandInTwoColumns) {
             "Day + Hour | Temp °C | 2026-03-09T14:00:00 20.0");
   EXPECT_NE(said("Day;Hour;Temp °C\n2026-03-09\n", options).find("at least 3 are needed"),
             std::string::npos);
+  // The column that cannot be read is blamed.
+  const auto blamed = [&](const std::string& rows) {
+    return said("Day;Hour;Temp °C\n" + rows, options);
+  };
+  EXPECT_NE(blamed("spring;14:00;20\n").find("line 2, column Day: 'spring' cannot be read"),
+            std::string::npos);
+  EXPECT_NE(blamed("2026-03-09;noon;20\n").find("line 2, column Hour: 'noon' cannot be read"),
+            std::string::npos);
+  EXPECT_NE(blamed("2026-13-09;14:00;20\n").find("line 2, column Day"), std::string::npos);
+  EXPECT_NE(blamed("3/4/2026;14:00;20\n").find("line 2, column Day"), std::string::npos)
+      << "day or month first";
 }
 
 TEST(LoggerForms, ColumnsThatCouldBothBeMeantAreNamed) {

@@ -192,7 +192,9 @@ TEST(GerminationForms, ByDegreeDaysNameTheirUnitAndWhatLacked) {
   EXPECT_TRUE(has(report.time_unit_said(), "degree-days above"));
   const auto json = germination_json(report);
   EXPECT_TRUE(json["temperature"].is_string());
-  EXPECT_TRUE(has(germination_html(report), "No tray had been sown by then."));
+  EXPECT_TRUE(has(germination_html(report),
+                  "1 tray had been sown by then, and it is left out, see below."));
+  EXPECT_FALSE(has(lacking_told(report), "No day lacks")) << "all of its days do";
   EXPECT_TRUE(has(germination_html(report), "Left out"));
   EXPECT_FALSE(germination_report(std::vector{tray(1, "Ada × Bo", 40, {5})}, {}, asked)
                    ->left_out.empty()); // without any warmth

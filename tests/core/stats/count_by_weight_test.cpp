@@ -40,6 +40,9 @@ TEST(CountByWeight, WhatIsNoWeightIsRefused) {
   const std::vector<double> sound{15, 15.1, 15.2};
   EXPECT_FALSE(count_by_weight(sound, 0));
   EXPECT_FALSE(count_by_weight(sound, -3));
+  const auto slipped = count_by_weight(sound, 1e300);
+  ASSERT_FALSE(slipped);
+  EXPECT_EQ(slipped.error().what, "more than 1000000000 seeds by weight");
   EXPECT_FALSE(count_by_weight(sound, std::numeric_limits<double>::quiet_NaN()));
   EXPECT_FALSE(count_by_weight(sound, std::numeric_limits<double>::infinity()));
   EXPECT_FALSE(count_by_weight(std::vector<double>{15, -1}, 300));

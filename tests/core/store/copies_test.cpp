@@ -254,6 +254,7 @@ TEST_F(Copies, AFolderThatIsAFileHindersNoOpening) {
   auto book = Book::open(path, Access::write);
   ASSERT_TRUE(book) << book.error().text();
   ASSERT_TRUE(book->not_copied());
+  EXPECT_FALSE(make_due_copy(path)) << "what is asked for alone fails where it cannot be done";
   EXPECT_TRUE(book->write([](Writing& writing) {
     return writing.put(book::Taxon{{}, "Zamia furfuracea", {}, {}, {}, {}, {}, {}});
   }));

@@ -182,7 +182,12 @@ TEST_F(CopyEdges, FilesThatCannotBeMadeOrReadAreNamed) {
   EXPECT_EQ(said(give_name(here, to)), "done");
   EXPECT_NE(said(copy_bytes(scratch.at("none"), to)).find("none' cannot be opened"),
             std::string::npos);
+  // A folder opens but cannot be read: what is read is to blame, not what is written.
+  EXPECT_NE(said(copy_bytes(scratch.at("here").parent_path(), to)).find("cannot be read"),
+            std::string::npos);
   EXPECT_FALSE(fs::exists(to));
+  EXPECT_NE(said(has_folder(scratch.at("no/book"))).find("there is no folder"), std::string::npos);
+  EXPECT_EQ(said(has_folder(path)), "done");
   EXPECT_NE(said(settle(scratch.at("none"))).find("cannot be opened"), std::string::npos);
   EXPECT_NE(said(make_copies_folder(scratch.at("no/book"))).find("cannot be made"),
             std::string::npos);

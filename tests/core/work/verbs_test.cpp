@@ -455,6 +455,13 @@ TEST_F(Verbs, ReverseTakesBackOnceAndOnlyWhatHasNotGoneOn) {
   const auto tray = done->made.front();
   const auto look = inspect(book, {tray, n(5), n(0), n(0), {day("2026-04-01"), "", ""}});
   refused(reverse(book, {done->entries.front(), "", ""}), "5");
+  const auto in_the_way = reverse(book, {done->entries.front(), "", ""}).error();
+  EXPECT_NE(
+      in_the_way.remedy.find(fmt::format("is reversed as a whole. What took of it goes first, "
+                                         "as far as it is in the way, the latest first: {}.",
+                                         look->entries.front().value)),
+      std::string::npos)
+      << in_the_way.text();
   ASSERT_TRUE(reverse(book, {look->entries.front(), "me", "wrong tray"}));
   refused(reverse(book, {look->entries.front(), "", ""}), "reversed already");
   const auto back = reverse(book, {done->entries.front(), "", ""});

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include <cstdlib>
+#include <filesystem>
 #include <fstream>
 #include <sstream>
 
@@ -88,6 +89,11 @@ TEST_F(LabelBook, PrintsByALayoutAndCountsIt) {
   while (std::getline(prints, line))
     ++rows;
   EXPECT_EQ(rows, 3); // a header and one print each
+  const auto text =
+      run({"labels", "print", "--all", "place", "--out", file("a.txt"), "--book", book_});
+  EXPECT_EQ(text.status, 2) << "a PDF that ends like a text";
+  EXPECT_NE(text.err.find("does not end with .pdf"), std::string::npos) << text.err;
+  EXPECT_FALSE(std::filesystem::exists(file("a.txt")));
   const auto absent = run({"labels", "print", "--all", "plant", "--layout", "no such", "--out",
                            file("b.pdf"), "--book", book_});
   EXPECT_EQ(absent.status, 1);
