@@ -317,6 +317,10 @@
         <translation>Cruces por hacer</translation>
     </message>
     <message>
+        <source>Reckoning …</source>
+        <translation>Calculando …</translation>
+    </message>
+    <message>
         <source>To know of this</source>
         <translation>Para tener en cuenta</translation>
     </message>
@@ -3500,6 +3504,10 @@
         <translation> Se apoya en {}.</translation>
     </message>
     <message>
+        <source> Looks stay due until it is emptied.</source>
+        <translation> Las revisiones siguen pendientes hasta que se vacíe.</translation>
+    </message>
+    <message>
         <source> Most in {}: {}.</source>
         <translation> Lo máximo en {}: {}.</translation>
     </message>
@@ -3568,6 +3576,13 @@
     <message>
         <source>'coneline copies' lists them. Nothing was changed.</source>
         <translation>'coneline copies' las enumera. No se cambió nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>'{1}' is a {2} with {0} places within it</source>
+        <translation>
+            <numerusform>«{1}» es {2} con {0} lugar dentro</numerusform>
+            <numerusform>«{1}» es {2} con {0} lugares dentro</numerusform>
+        </translation>
     </message>
     <message>
         <source>'{}' ({:g} × {:g} mm) is larger than every measured place. Check the pot's measures or measure a larger place.</source>
@@ -3656,6 +3671,10 @@
     <message>
         <source>'{}' has no route</source>
         <translation>«{}» no tiene ruta</translation>
+    </message>
+    <message>
+        <source>'{}' has no route yet</source>
+        <translation>«{}» no tiene ruta todavía</translation>
     </message>
     <message>
         <source>'{}' has no route: its seed to be sown is not in the plan.</source>
@@ -3894,6 +3913,10 @@
         <translation>«{}» de {} tiene {:g} litros y se expande {:g} veces</translation>
     </message>
     <message>
+        <source>'{}' stands in the book as '{}'</source>
+        <translation>«{}» consta en el libro como «{}»</translation>
+    </message>
+    <message>
         <source>'{}' was written by a newer program: its version is {}, this program knows {}</source>
         <translation>«{}» fue escrito por un programa más nuevo: su versión es {}, este programa conoce la {}</translation>
     </message>
@@ -3988,6 +4011,10 @@
         </translation>
     </message>
     <message>
+        <source>, on the day it was sown: so the germination report leaves this tray out. Reverse this look and enter it from {} on</source>
+        <translation>, el día en que se sembró: por eso el informe de germinación deja fuera esta bandeja. Anule esta revisión y anótela desde el {}</translation>
+    </message>
+    <message>
         <source>, to look at from {}</source>
         <translation>, revisar desde el {}</translation>
     </message>
@@ -4016,8 +4043,16 @@
         <translation>0 a 100 %</translation>
     </message>
     <message>
+        <source>1 for a pot, more for a tray</source>
+        <translation>1 para una maceta, más para una bandeja</translation>
+    </message>
+    <message>
         <source>1 other cross of the taxon</source>
         <translation>otro cruce del taxón</translation>
+    </message>
+    <message>
+        <source>10 to 99</source>
+        <translation>de 10 a 99</translation>
     </message>
     <message>
         <source>100 seeds of {} g, all of it {} g</source>
@@ -4042,6 +4077,10 @@
     <message>
         <source>; more likely than not from {}</source>
         <translation>; más probable que no desde {}</translation>
+    </message>
+    <message>
+        <source>; none was judged filled, so unsorted seed was taken</source>
+        <translation>; ninguna estaba juzgada llena, así que se tomó semilla sin clasificar</translation>
     </message>
     <message>
         <source>; now {} '{}' of [{}] to '{}' of [{}]</source>
@@ -4223,10 +4262,6 @@
         <translation>Súmelos.</translation>
     </message>
     <message>
-        <source>All parts of cycads are poisonous, seed most of all: gloves, and keep children and animals away from seed and waste.</source>
-        <translation>Todas las partes de las cícadas son venenosas, la semilla más que ninguna: guantes, y niños y animales lejos de semilla y desechos.</translation>
-    </message>
-    <message>
         <source>All parts of cycads are poisonous, seed most of all: wear gloves, keep pets, livestock and children away; if any was eaten, see a vet or doctor at once.</source>
         <translation>Todas las partes de las cícadas son venenosas, la semilla sobre todo: use guantes, aleje mascotas, ganado y niños; si alguien comió algo, acuda enseguida al veterinario o al médico.</translation>
     </message>
@@ -4327,8 +4362,8 @@
         <translation>Ambos extremos son números de 0 o más.</translation>
     </message>
     <message>
-        <source>Bottom heat: a protected circuit, and the thermostat's probe in the medium.</source>
-        <translation>Calor de fondo: circuito protegido, y la sonda del termostato dentro del sustrato.</translation>
+        <source>Bottom heat: a protected circuit, wired as the local code asks by who is licensed to, and the thermostat's probe in the medium.</source>
+        <translation>Calor de fondo: un circuito protegido, conectado según la norma local por quien tenga licencia, y la sonda del termostato en el sustrato.</translation>
     </message>
     <message>
         <source>Bought</source>
@@ -4425,6 +4460,10 @@
     <message>
         <source>Check the code.</source>
         <translation>Compruebe el código.</translation>
+    </message>
+    <message>
+        <source>Check the code; take the label away.</source>
+        <translation>Revise el código; retire la etiqueta.</translation>
     </message>
     <message>
         <source>Check the cone and the day.</source>
@@ -4623,6 +4662,10 @@
         <translation>Corrija la cantidad o indique otra bandeja.</translation>
     </message>
     <message>
+        <source>Correct the number, or count the group again (recount).</source>
+        <translation>Corrija el número o vuelva a contar el grupo (recuento).</translation>
+    </message>
+    <message>
         <source>Correct the parents of one of them.</source>
         <translation>Corrija los padres de uno de ellos.</translation>
     </message>
@@ -4665,6 +4708,10 @@
     <message>
         <source>Count the seed of ripening cones in, then suppose there are none.</source>
         <translation>Incluya la semilla de los conos que maduran, luego suponga que no hay ninguno.</translation>
+    </message>
+    <message>
+        <source>Count the seeds; of a cone that gave none, say in the note why: aborted, rotten, empty.</source>
+        <translation>Cuente las semillas; de un cono que no dio ninguna, diga en la nota por qué: abortado, podrido, vacío.</translation>
     </message>
     <message>
         <source>Counted</source>
@@ -4763,14 +4810,6 @@
         <translation>Dibujado a {:.2f} % de ancho, {:.2f} % de alto.</translation>
     </message>
     <message>
-        <source>Dry mix dusts and can carry Legionella: wet it, wear mask and gloves.</source>
-        <translation>La mezcla seca suelta polvo y puede llevar Legionella: humedézcala, use mascarilla y guantes.</translation>
-    </message>
-    <message>
-        <source>Dry mix dusts and can carry Legionella; wet it, wear mask and gloves.</source>
-        <translation>La mezcla seca suelta polvo y puede llevar Legionella; humedézcala, use mascarilla y guantes.</translation>
-    </message>
-    <message>
         <source>Dry seed floats falsely: soak the floaters for a day or more and float them again.</source>
         <translation>La semilla seca flota sin estar vacía: remoje las que flotan un día o más y hágalas flotar otra vez.</translation>
     </message>
@@ -4823,6 +4862,14 @@
         <translation>Anótela primero o diga el padre con palabras.</translation>
     </message>
     <message>
+        <source>Enter it first.</source>
+        <translation>Anótelo primero.</translation>
+    </message>
+    <message>
+        <source>Enter it with all its steps.</source>
+        <translation>Anótela con todos sus pasos.</translation>
+    </message>
+    <message>
         <source>Enter its route first.</source>
         <translation>Anote primero su ruta.</translation>
     </message>
@@ -4859,16 +4906,20 @@
         <translation>Anote el polen recogido o corrija su cantidad.</translation>
     </message>
     <message>
-        <source>Enter the taxon first.</source>
-        <translation>Anote primero el taxón.</translation>
-    </message>
-    <message>
         <source>Enter what was done: '{} {}'.</source>
         <translation>Anote lo que se hizo: «{} {}».</translation>
     </message>
     <message>
         <source>Enter what was done; the tick does not say it.</source>
         <translation>Anote lo que se hizo; la marca no lo dice.</translation>
+    </message>
+    <message>
+        <source>Entry {} is reversed as a whole. What took of it goes first, as far as it is in the way, the latest first: {}.</source>
+        <translation>La anotación {} se anula entera. Antes va lo que tomó de ella, en cuanto estorbe, lo último primero: {}.</translation>
+    </message>
+    <message>
+        <source>Entry {} of the same day says the same. If it was entered twice, reverse entry {}.</source>
+        <translation>La anotación {} del mismo día dice lo mismo. Si se anotó dos veces, anule la anotación {}.</translation>
     </message>
     <message>
         <source>Every disposal of the same origin</source>
@@ -4881,6 +4932,10 @@
     <message>
         <source>Everything finds room.</source>
         <translation>Todo halla sitio.</translation>
+    </message>
+    <message>
+        <source>Everything finds room; lots that are left out are counted as they stand today.</source>
+        <translation>Todo halla sitio; los lotes excluidos se cuentan tal como están hoy.</translation>
     </message>
     <message>
         <source>Expected values of what stands in the book today; what is not sown yet is not in it.</source>
@@ -4979,6 +5034,10 @@
         <translation>Dé 0 para macetas que se tocan.</translation>
     </message>
     <message>
+        <source>Give 0 or more, such as 18.50; at most a thousand million.</source>
+        <translation>Indique 0 o más, como 18.50; a lo sumo mil millones.</translation>
+    </message>
+    <message>
         <source>Give 0 or more.</source>
         <translation>Dé 0 o más.</translation>
     </message>
@@ -4993,6 +5052,10 @@
     <message>
         <source>Give 0 to 1200 months.</source>
         <translation>Dé de 0 a 1200 meses.</translation>
+    </message>
+    <message>
+        <source>Give 0 to {}.</source>
+        <translation>Dé de 0 a {}.</translation>
     </message>
     <message>
         <source>Give 1 or more.</source>
@@ -5067,6 +5130,10 @@
         <translation>Dé un número no menor que cero.</translation>
     </message>
     <message>
+        <source>Give a number, or none.</source>
+        <translation>Dé un número, o ninguno.</translation>
+    </message>
+    <message>
         <source>Give a number.</source>
         <translation>Dé un número.</translation>
     </message>
@@ -5133,6 +5200,10 @@
     <message>
         <source>Give both ends, or none.</source>
         <translation>Dé ambos extremos, o ninguno.</translation>
+    </message>
+    <message>
+        <source>Give degrees Celsius, {} to {}: {} °F are {} °C.</source>
+        <translation>Dé grados Celsius, de {} a {}: {} °F son {} °C.</translation>
     </message>
     <message>
         <source>Give each label the code of its lot.</source>
@@ -5299,6 +5370,10 @@
         <translation>Dé lo que dice su fabricante, mayor que 0, o déjelo vacío.</translation>
     </message>
     <message>
+        <source>Give years from low to high, at most 100.</source>
+        <translation>Dé los años de menos a más, a lo sumo 100.</translation>
+    </message>
+    <message>
         <source>Go on with it, or end it.</source>
         <translation>Siga con ella o termínela.</translation>
     </message>
@@ -5363,10 +5438,6 @@
         <translation>Los híbridos se nombran con sus padres unidos por ×, la madre primero (ICN Art. H.2); ambos padres se guardan como plantas, nunca se leen de un nombre.</translation>
     </message>
     <message>
-        <source>If you dust wounds with sulfur or a fungicide: no sparks, mask and goggles, and the label and local law first.</source>
-        <translation>Si espolvorea heridas con azufre o un fungicida: sin chispas, mascarilla y gafas, y primero la etiqueta y la ley local.</translation>
-    </message>
-    <message>
         <source>In {} of {} trays seed still waits, and young trays are held against old ones; compare them at one day after sowing. </source>
         <translation>En {} de {} bandejas aún espera semilla, y se comparan bandejas jóvenes con viejas; compárelas a un mismo día después de la siembra. </translation>
     </message>
@@ -5403,12 +5474,44 @@
         <translation>Tiene {}.</translation>
     </message>
     <message>
+        <source>It is 1 for staggered, 0 for in a square.</source>
+        <translation>Es 1 si van al tresbolillo, 0 si van en cuadro.</translation>
+    </message>
+    <message>
         <source>It is a</source>
         <translation>Es</translation>
     </message>
     <message>
+        <source>It is a chance above 0 and below 1, such as 0.05.</source>
+        <translation>Es una probabilidad mayor que 0 y menor que 1, como 0.05.</translation>
+    </message>
+    <message>
+        <source>It is a share above 0 and below 1, such as 0.9.</source>
+        <translation>Es una proporción mayor que 0 y menor que 1, como 0.9.</translation>
+    </message>
+    <message>
+        <source>It is a share from 0 to below 1, such as 0.15.</source>
+        <translation>Es una proporción desde 0 y menor que 1, como 0.15.</translation>
+    </message>
+    <message>
+        <source>It is in your own money, from 0 to 1000000000.</source>
+        <translation>Va en su propia moneda, de 0 a 1000000000.</translation>
+    </message>
+    <message>
+        <source>It is kg, above 0 and below 10.</source>
+        <translation>Son kg, más de 0 y menos de 10.</translation>
+    </message>
+    <message>
+        <source>It is mm, from 0 to 10000.</source>
+        <translation>Son mm, de 0 a 10000.</translation>
+    </message>
+    <message>
         <source>It is the book's series (10 to 99) followed by 1 to 999999.</source>
         <translation>Es la serie del libro (10 a 99) seguida de 1 a 999999.</translation>
+    </message>
+    <message>
+        <source>It is whole months, from 0 to 1200.</source>
+        <translation>Son meses enteros, de 0 a 1200.</translation>
     </message>
     <message>
         <source>It is {}.</source>
@@ -5539,6 +5642,10 @@
         <translation>Dura años, al menos</translation>
     </message>
     <message>
+        <source>Leave the mix out, or make a new group.</source>
+        <translation>Omita el sustrato o haga un grupo nuevo.</translation>
+    </message>
+    <message>
         <source>Leave the row out, or give another name.</source>
         <translation>Deje fuera la fila o dé otro nombre.</translation>
     </message>
@@ -5551,16 +5658,16 @@
         <translation>Excluidas</translation>
     </message>
     <message>
+        <source>Left out: {} ({}): {}</source>
+        <translation>Excluido: {} ({}): {}</translation>
+    </message>
+    <message>
         <source>Length to stand on, {}</source>
         <translation>Largo útil, {}</translation>
     </message>
     <message>
         <source>Letter, 3 × 10 of 66.7 × 25.4 mm</source>
         <translation>Carta, 3 × 10 de 66,7 × 25,4 mm</translation>
-    </message>
-    <message>
-        <source>Lift 25 kg at most, close to the body; two for more, or a barrow.</source>
-        <translation>Levante a lo sumo 25 kg, pegado al cuerpo; entre dos para más, o una carretilla.</translation>
     </message>
     <message>
         <source>Light</source>
@@ -5605,6 +5712,10 @@
     <message>
         <source>Make a lot of its own for each cone; two lots may share a place.</source>
         <translation>Haga un lote propio para cada cono; dos lotes pueden compartir lugar.</translation>
+    </message>
+    <message>
+        <source>Make it first, or choose another.</source>
+        <translation>Créela antes, o elija otra.</translation>
     </message>
     <message>
         <source>Make it first, or name another one.</source>
@@ -5695,8 +5806,8 @@
         <translation>Tenga en cuenta que {}: de {} a {} de las {} que flotan pueden estar llenas.</translation>
     </message>
     <message>
-        <source>Mind the spines: eye guard and long sleeves at the crown.</source>
-        <translation>Cuidado con las espinas: protección para los ojos y manga larga junto a la corona.</translation>
+        <source>Mind the spines: eye guard, gloves and long sleeves at the crown.</source>
+        <translation>Cuidado con las espinas: protección para los ojos, guantes y mangas largas junto a la corona.</translation>
     </message>
     <message>
         <source>Mind your back: lift close to the body, and not above about 25 kg alone.</source>
@@ -5805,6 +5916,10 @@
     <message>
         <source>Name at least one month in which you pot.</source>
         <translation>Nombre al menos un mes en que trasplanta.</translation>
+    </message>
+    <message>
+        <source>Name at least one month, such as 3-10 or 2,3,9. A lone number has a bit a month, January the lowest: 1 to 4095.</source>
+        <translation>Nombre al menos un mes, como 3-10 o 2,3,9. Un número solo tiene un bit por mes, enero el más bajo: de 1 a 4095.</translation>
     </message>
     <message>
         <source>Name at least one part.</source>
@@ -5994,6 +6109,10 @@
         <translation>No nació nada. </translation>
     </message>
     <message>
+        <source>Nothing has to be ordered for the lots that can be planned.</source>
+        <translation>No hay que pedir nada para los lotes que se pueden planear.</translation>
+    </message>
+    <message>
         <source>Nothing has to be ordered.</source>
         <translation>No hay que pedir nada.</translation>
     </message>
@@ -6136,6 +6255,10 @@
         <translation>Fije uno, permita híbridos o permita padres más emparentados.</translation>
     </message>
     <message>
+        <source>Pin or forbid some crosses, so that fewer are left to choose from.</source>
+        <translation>Fije o prohíba algunos cruces, para que queden menos entre los que elegir.</translation>
+    </message>
+    <message>
         <source>Place</source>
         <translation>Lugar</translation>
     </message>
@@ -6268,6 +6391,10 @@
         <translation>Ponga primero el número menor.</translation>
     </message>
     <message>
+        <source>Put these within another place first.</source>
+        <translation>Ponga estos primero dentro de otro lugar.</translation>
+    </message>
+    <message>
         <source>Ranges at {:g} %: {}. Mean and T50 are times to the look at which seed was seen, of the seed that came up.</source>
         <translation>Intervalos al {:g} %: {}. La media y T50 son tiempos hasta la revisión en que se vio, de la semilla que nació.</translation>
     </message>
@@ -6302,6 +6429,14 @@
     <message>
         <source>Remark in the register</source>
         <translation>Observación en el registro</translation>
+    </message>
+    <message>
+        <source>Reverse first what used it.</source>
+        <translation>Anule primero lo que lo usó.</translation>
+    </message>
+    <message>
+        <source>Reverse that entry first.</source>
+        <translation>Anule primero esa anotación.</translation>
     </message>
     <message>
         <source>Reverse that entry if it was wrong; a ripe cone is coming apart.</source>
@@ -6360,6 +6495,14 @@
         <translation>Diga primero dónde se guarda: coneline store.</translation>
     </message>
     <message>
+        <source>Say how it is kept: 'refrigerator'.</source>
+        <translation>Diga cómo se guarda: «refrigerador».</translation>
+    </message>
+    <message>
+        <source>Say how many.</source>
+        <translation>Diga cuántas.</translation>
+    </message>
+    <message>
         <source>Say how they are written: day first, or month first.</source>
         <translation>Diga cómo están escritas: primero el día o primero el mes.</translation>
     </message>
@@ -6372,8 +6515,8 @@
         <translation>Diga de qué cruce es.</translation>
     </message>
     <message>
-        <source>Say which is meant.</source>
-        <translation>Diga cuál se entiende.</translation>
+        <source>Say which is meant (on the command line: --state or --from).</source>
+        <translation>Diga cuál se entiende (en la línea de órdenes: --state o --from).</translation>
     </message>
     <message>
         <source>Say which: {}.</source>
@@ -6410,6 +6553,10 @@
     <message>
         <source>Season plan</source>
         <translation>Plan de temporada</translation>
+    </message>
+    <message>
+        <source>See to the disk it is on. The book itself is as it was.</source>
+        <translation>Revise el disco en que está. El propio libro sigue como estaba.</translation>
     </message>
     <message>
         <source>See whether the disk has room.</source>
@@ -6564,6 +6711,10 @@
         <translation>Tachar un documento</translation>
     </message>
     <message>
+        <source>Sulfur dust catches fire and irritates lungs and eyes: if you dust wounds with it or a fungicide, no sparks, mask and goggles; the label and local law decide, also who may.</source>
+        <translation>El polvo de azufre se inflama e irrita pulmones y ojos: si espolvorea heridas con él o con un fungicida, sin chispas, con mascarilla y gafas; deciden la etiqueta y la ley local, también sobre quién puede hacerlo.</translation>
+    </message>
+    <message>
         <source>Suppose something first.</source>
         <translation>Suponga algo primero.</translation>
     </message>
@@ -6652,6 +6803,10 @@
         <translation>Suéltelo, o fíjelo a otro lugar.</translation>
     </message>
     <message>
+        <source>Take the pins out first.</source>
+        <translation>Quite primero las fijaciones.</translation>
+    </message>
+    <message>
         <source>Take the whole stalk: turn it out in the direction of the scales' spiral (common practice, no source).</source>
         <translation>Tome el pedúnculo entero: gírelo en el sentido de la espiral de las escamas (práctica común, sin fuente).</translation>
     </message>
@@ -6677,7 +6832,7 @@
     </message>
     <message>
         <source>That '{}' is gone is not written: move what stands there, then set its measures to 0.</source>
-        <translation>Que '{}' ya no está no se escribe: mueva lo que hay allí y luego ponga sus medidas a 0.</translation>
+        <translation>Que «{}» ya no está no se escribe: mueva lo que hay allí y luego ponga sus medidas a 0.</translation>
     </message>
     <message>
         <source>That no cones come is not written: the book has the cones that were seen.</source>
@@ -6689,11 +6844,15 @@
     </message>
     <message>
         <source>That seed of '{}' comes up sooner or later is not written: the book learns it from the counts.</source>
-        <translation>Que la semilla de '{}' nazca antes o después no se escribe: el libro lo aprende de los recuentos.</translation>
+        <translation>Que la semilla de «{}» nazca antes o después no se escribe: el libro lo aprende de los recuentos.</translation>
     </message>
     <message>
         <source>The book did NOT prove when this was printed: see what is missing.</source>
         <translation>El libro NO pudo comprobarse al imprimir esto: vea qué falta.</translation>
+    </message>
+    <message>
+        <source>The book has '{}': write that, or enter the new one first.</source>
+        <translation>El libro tiene «{}»: escriba ese nombre, o anote primero el nuevo.</translation>
     </message>
     <message>
         <source>The book has no measured place of this light class.</source>
@@ -6960,6 +7119,10 @@
         <translation>Lo que dice</translation>
     </message>
     <message>
+        <source>What was being done was not finished; the book holds what was entered before. Try again, and where it comes back, close the program and open it anew.</source>
+        <translation>Lo que se estaba haciendo no se terminó; el libro conserva lo registrado antes. Inténtelo de nuevo y, si se repite, cierre el programa y vuelva a abrirlo.</translation>
+    </message>
+    <message>
         <source>What you call it</source>
         <translation>Cómo la llama usted</translation>
     </message>
@@ -7119,6 +7282,10 @@
         <translation>Escríbalo como 2026-03-09T14:05:00.</translation>
     </message>
     <message>
+        <source>Write it as the book does, or choose another name.</source>
+        <translation>Escríbalo como el libro, o elija otro nombre.</translation>
+    </message>
+    <message>
         <source>Write it down.</source>
         <translation>Anótelo.</translation>
     </message>
@@ -7231,6 +7398,10 @@
         <translation>una regla de 100 mm de {} mm</translation>
     </message>
     <message>
+        <source>a batch has not a pot or tray it stands in</source>
+        <translation>una partida no tiene maceta ni bandeja en la que esté</translation>
+    </message>
+    <message>
         <source>a bench side of {} mm cannot be</source>
         <translation>un lado de mesa de {} mm no puede ser</translation>
     </message>
@@ -7275,6 +7446,10 @@
         <translation>una simulación de la germinación no es una probabilidad</translation>
     </message>
     <message>
+        <source>a fault of the program: {}</source>
+        <translation>un fallo del programa: {}</translation>
+    </message>
+    <message>
         <source>a filled seed becomes a plant {:g} to {:g} times</source>
         <translation>una semilla llena llega a planta de {:g} a {:g} veces</translation>
     </message>
@@ -7299,6 +7474,14 @@
         <translation>una separación de {} mm no puede ser</translation>
     </message>
     <message>
+        <source>a germination</source>
+        <translation>una germinación</translation>
+    </message>
+    <message>
+        <source>a good without a name</source>
+        <translation>un material sin nombre</translation>
+    </message>
+    <message>
         <source>a hybrid, and hybrids were not asked for</source>
         <translation>un híbrido, y no se pidieron híbridos</translation>
     </message>
@@ -7311,8 +7494,20 @@
         <translation>una etiqueta sin código</translation>
     </message>
     <message>
+        <source>a length in mm</source>
+        <translation>un largo en mm</translation>
+    </message>
+    <message>
+        <source>a loss</source>
+        <translation>una pérdida</translation>
+    </message>
+    <message>
         <source>a loss of {} cannot be</source>
         <translation>una pérdida de {} no puede ser</translation>
+    </message>
+    <message>
+        <source>a mix without a name</source>
+        <translation>un sustrato sin nombre</translation>
     </message>
     <message>
         <source>a mix without a name or without parts</source>
@@ -7345,6 +7540,10 @@
     <message>
         <source>a note of a plant says what its male cone is like, or where it shall go</source>
         <translation>una nota de una planta dice cómo está su cono masculino o adónde irá</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>un número mayor que 0</translation>
     </message>
     <message>
         <source>a number above 0 belongs here</source>
@@ -7419,6 +7618,10 @@
         <translation>una polinización sin polen</translation>
     </message>
     <message>
+        <source>a pot group needs a pot or tray it stands in</source>
+        <translation>un grupo de macetas necesita un tipo de maceta o bandeja</translation>
+    </message>
+    <message>
         <source>a pot of {} litres cannot be</source>
         <translation>una maceta de {} litros no puede ser</translation>
     </message>
@@ -7431,12 +7634,20 @@
         <translation>una maceta que mide {} mm no puede ser</translation>
     </message>
     <message>
+        <source>a pot without a name</source>
+        <translation>una maceta o bandeja sin nombre</translation>
+    </message>
+    <message>
         <source>a pot without width or height holds nothing</source>
         <translation>una maceta sin ancho o alto no contiene nada</translation>
     </message>
     <message>
         <source>a price below 0</source>
         <translation>un precio menor que 0</translation>
+    </message>
+    <message>
+        <source>a price of {:g}</source>
+        <translation>un precio de {:g}</translation>
     </message>
     <message>
         <source>a price of {} cents</source>
@@ -7461,6 +7672,10 @@
     <message>
         <source>a reversal names the entry it reverses, and nothing else does</source>
         <translation>una anulación nombra la anotación que anula, y nada más lo hace</translation>
+    </message>
+    <message>
+        <source>a ripening</source>
+        <translation>una maduración</translation>
     </message>
     <message>
         <source>a root ball of {} litres cannot be</source>
@@ -7491,16 +7706,36 @@
         <translation>una temporada que empieza en el mes {}</translation>
     </message>
     <message>
+        <source>a series</source>
+        <translation>una serie</translation>
+    </message>
+    <message>
         <source>a settling of {}</source>
         <translation>un asentamiento de {}</translation>
+    </message>
+    <message>
+        <source>a share above 0, at most 1</source>
+        <translation>una proporción mayor que 0, de 1 a lo sumo</translation>
+    </message>
+    <message>
+        <source>a share from 0 to below 1</source>
+        <translation>una proporción de 0 a menos de 1</translation>
     </message>
     <message>
         <source>a share of '{}'</source>
         <translation>una parte de «{}»</translation>
     </message>
     <message>
+        <source>a share of 0 or more</source>
+        <translation>una proporción de 0 o más</translation>
+    </message>
+    <message>
         <source>a share of {} has no value</source>
         <translation>una proporción de {} no tiene valor</translation>
+    </message>
+    <message>
+        <source>a shrink</source>
+        <translation>una merma</translation>
     </message>
     <message>
         <source>a shrink of {}</source>
@@ -7539,6 +7774,14 @@
         <translation>un paso de un taxón sin ruta</translation>
     </message>
     <message>
+        <source>a store of {} °C</source>
+        <translation>un almacén a {} °C</translation>
+    </message>
+    <message>
+        <source>a survival</source>
+        <translation>una supervivencia</translation>
+    </message>
+    <message>
         <source>a survival of {}</source>
         <translation>una supervivencia de {}</translation>
     </message>
@@ -7555,8 +7798,16 @@
         <translation>una meta sin cruce</translation>
     </message>
     <message>
+        <source>a taxon without a name</source>
+        <translation>un taxón sin nombre</translation>
+    </message>
+    <message>
         <source>a temperature of {}</source>
         <translation>una temperatura de {}</translation>
+    </message>
+    <message>
+        <source>a tray needs a pot or tray it stands in</source>
+        <translation>una bandeja necesita un tipo de bandeja o maceta</translation>
     </message>
     <message>
         <source>a value of {}</source>
@@ -7575,6 +7826,14 @@
         <translation>un peso de {} no puede ser</translation>
     </message>
     <message>
+        <source>a whole number from {} to {}</source>
+        <translation>un número entero de {} a {}</translation>
+    </message>
+    <message>
+        <source>a width in mm</source>
+        <translation>un ancho en mm</translation>
+    </message>
+    <message>
         <source>a {} has no papers of its own</source>
         <translation>no hay documentos propios para: {}</translation>
     </message>
@@ -7589,10 +7848,6 @@
     <message>
         <source>a {} without a name</source>
         <translation>{} sin nombre</translation>
-    </message>
-    <message>
-        <source>a {} {} a pot or tray it stands in</source>
-        <translation>{} {} una maceta o bandeja en que está</translation>
     </message>
     <message>
         <source>about twelve months (common practice, no source)</source>
@@ -7635,6 +7890,10 @@
         <translation>toda la semilla pesa {} g aquí y {} g en la línea {}</translation>
     </message>
     <message>
+        <source>an after-ripening</source>
+        <translation>una maduración posterior</translation>
+    </message>
+    <message>
         <source>an answer to nothing that was due</source>
         <translation>una respuesta a nada que estuviera pendiente</translation>
     </message>
@@ -7647,12 +7906,16 @@
         <translation>una celda vacía</translation>
     </message>
     <message>
-        <source>an offer or good without a {}</source>
-        <translation>una oferta o un material sin {}</translation>
+        <source>an offer without a good</source>
+        <translation>una oferta sin material</translation>
     </message>
     <message>
         <source>an offer without a price</source>
         <translation>una oferta sin precio</translation>
+    </message>
+    <message>
+        <source>an offer without a supplier</source>
+        <translation>una oferta sin proveedor</translation>
     </message>
     <message>
         <source>an unnamed supplier</source>
@@ -7787,6 +8050,18 @@
         <translation>por {}</translation>
     </message>
     <message>
+        <source>came off {} and gave no seed</source>
+        <translation>cayó el {} y no dio semilla</translation>
+    </message>
+    <message>
+        <source>came off, no seed</source>
+        <translation>cayó, sin semilla</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>celdas</translation>
+    </message>
+    <message>
         <source>certain</source>
         <translation>seguro</translation>
     </message>
@@ -7849,6 +8124,14 @@
     <message>
         <source>common practice, no source</source>
         <translation>práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>common practice, no source: not frozen, better fresh</source>
+        <translation>práctica común, sin fuente: sin congelar, mejor fresco</translation>
+    </message>
+    <message>
+        <source>common practice, no source: sources disagree about freezing</source>
+        <translation>práctica común, sin fuente: las fuentes no coinciden sobre la congelación</translation>
     </message>
     <message>
         <source>common practice, no source: the book has no cone of the taxon</source>
@@ -8167,12 +8450,16 @@
         <translation>germinación</translation>
     </message>
     <message>
-        <source>go</source>
-        <translation>salen</translation>
+        <source>germination of '{}' lasts {} to {} months: it has no end</source>
+        <translation>la germinación de «{}» dura de {} a {} meses: no tiene fin</translation>
     </message>
     <message>
         <source>goes hand in hand with {}</source>
         <translation>va de la mano con {}</translation>
+    </message>
+    <message>
+        <source>going</source>
+        <translation>de salida</translation>
     </message>
     <message>
         <source>good seed of this taxon floats too</source>
@@ -8814,6 +9101,10 @@
         <translation>última revisión {}</translation>
     </message>
     <message>
+        <source>late since {}</source>
+        <translation>con retraso desde el {}</translation>
+    </message>
+    <message>
         <source>late: {} days</source>
         <translation>con retraso: {} días</translation>
     </message>
@@ -9029,6 +9320,10 @@
         <translation>meses de posmaduración</translation>
     </message>
     <message>
+        <source>more than {:.0f} seeds by weight</source>
+        <translation>más de {:.0f} semillas por peso</translation>
+    </message>
+    <message>
         <source>move</source>
         <translation>mover</translation>
     </message>
@@ -9157,6 +9452,10 @@
         <translation>no consta ninguna polinización de {}, así que no se conoce el padre</translation>
     </message>
     <message>
+        <source>no proposal was found within {:g} seconds; there may be one</source>
+        <translation>no se encontró ninguna propuesta en {:g} segundos; puede haber una</translation>
+    </message>
+    <message>
         <source>no report is written as '{}'</source>
         <translation>ningún informe se escribe como «{}»</translation>
     </message>
@@ -9181,8 +9480,16 @@
         <translation>ninguna fila con temperatura</translation>
     </message>
     <message>
+        <source>no seed</source>
+        <translation>sin semilla</translation>
+    </message>
+    <message>
         <source>no seed of a cone of its taxon was ever counted, so no plants are reckoned for {}: say how many seeds to expect</source>
         <translation>nunca se contó semilla de un cono de su taxón, así que no se calculan plantas para {}: diga cuántas semillas espera</translation>
+    </message>
+    <message>
+        <source>no seed was counted</source>
+        <translation>no se contó ninguna semilla</translation>
     </message>
     <message>
         <source>no seed was opened</source>
@@ -9326,6 +9633,10 @@
     <message>
         <source>nothing changes on {}</source>
         <translation>nada cambia en {}</translation>
+    </message>
+    <message>
+        <source>nothing ever came into {}, or it was taken back</source>
+        <translation>a {} nunca llegó nada, o se anuló lo que llegó</translation>
     </message>
     <message>
         <source>nothing is due for '{}'</source>
@@ -9592,6 +9903,10 @@
         <translation>polen de padre desconocido</translation>
     </message>
     <message>
+        <source>pollen of {} was used on {}</source>
+        <translation>se usó polen de {} el {}</translation>
+    </message>
+    <message>
         <source>pollen of {}, collected {}</source>
         <translation>polen de {}, recogido el {}</translation>
     </message>
@@ -9614,6 +9929,10 @@
     <message>
         <source>pollen that germinated in its test, %</source>
         <translation>polen que germinó en su prueba, %</translation>
+    </message>
+    <message>
+        <source>pollen that lasts {} to {} years</source>
+        <translation>polen que dura de {} a {} años</translation>
     </message>
     <message>
         <source>pollen · {} · {}</source>
@@ -9803,6 +10122,10 @@
         <translation>temporada de siembra; vacía para un cruce en todas las temporadas</translation>
     </message>
     <message>
+        <source>seed kept at {} °C</source>
+        <translation>semilla guardada a {} °C</translation>
+    </message>
+    <message>
         <source>seed of {}</source>
         <translation>semilla de {}</translation>
     </message>
@@ -9821,6 +10144,10 @@
     <message>
         <source>seed parent × pollen parents, or the season in a report by season</source>
         <translation>madre de la semilla × padres del polen, o la temporada en un informe por temporada</translation>
+    </message>
+    <message>
+        <source>seed put by, and not said where</source>
+        <translation>semilla guardada, sin decir dónde</translation>
     </message>
     <message>
         <source>seed sown</source>
@@ -10043,12 +10370,12 @@
         <translation>estado de las escamas</translation>
     </message>
     <message>
-        <source>stay</source>
-        <translation>quedan</translation>
-    </message>
-    <message>
         <source>stay in their pots</source>
         <translation>se quedan en sus macetas</translation>
+    </message>
+    <message>
+        <source>staying</source>
+        <translation>en su lugar</translation>
     </message>
     <message>
         <source>steepness</source>
@@ -10209,6 +10536,10 @@
     <message>
         <source>the book has no {} '{}'</source>
         <translation>el libro no tiene: {} «{}»</translation>
+    </message>
+    <message>
+        <source>the book is open, but the copy that was due could not be made: {}</source>
+        <translation>el libro está abierto, pero no se pudo hacer la copia que tocaba: {}</translation>
     </message>
     <message>
         <source>the book refused it: {}</source>
@@ -10673,8 +11004,20 @@
         <translation>no hay ofertas</translation>
     </message>
     <message>
+        <source>there is a mix '{}' already</source>
+        <translation>ya hay un sustrato «{}»</translation>
+    </message>
+    <message>
         <source>there is a place '{}' already</source>
         <translation>ya hay un lugar «{}»</translation>
+    </message>
+    <message>
+        <source>there is a pot '{}' already</source>
+        <translation>ya hay una maceta o bandeja «{}»</translation>
+    </message>
+    <message>
+        <source>there is a taxon '{}' already</source>
+        <translation>ya hay un taxón «{}»</translation>
     </message>
     <message>
         <source>there is a {} '{}' already</source>
@@ -10747,10 +11090,6 @@
     <message>
         <source>there is no round {}</source>
         <translation>no hay ninguna ronda {}</translation>
-    </message>
-    <message>
-        <source>there is no taxon '{}'</source>
-        <translation>no hay ningún taxón «{}»</translation>
     </message>
     <message>
         <source>there is no tray or pot called '{}'</source>
@@ -10968,6 +11307,10 @@
         <translation>agua cambiada</translation>
     </message>
     <message>
+        <source>water of {} changed</source>
+        <translation>agua de {} cambiada</translation>
+    </message>
+    <message>
         <source>way of seeing</source>
         <translation>modo de ver</translation>
     </message>
@@ -11088,6 +11431,14 @@
         <translation>sin el intervalo de {}</translation>
     </message>
     <message>
+        <source>without this collection nothing of {} is left on {}, when some was used</source>
+        <translation>sin esta recolección no queda nada de {} el {}, cuando se usó</translation>
+    </message>
+    <message>
+        <source>without this collection {} has {:.3g} ml too little on {}</source>
+        <translation>sin esta recolección a {} le faltan {:.3g} ml el {}</translation>
+    </message>
+    <message>
         <source>written twice</source>
         <translation>escritas dos veces</translation>
     </message>
@@ -11104,6 +11455,13 @@
         <translation>
             <numerusform>{1:g} ml de polen por cono: la mediana de {0} cono del libro.</numerusform>
             <numerusform>{1:g} ml de polen por cono: la mediana de {0} conos del libro.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} began on {2}, {0} days after {3}</source>
+        <translation>
+            <numerusform>{1} empezó el {2}, {0} día después del {3}</numerusform>
+            <numerusform>{1} empezó el {2}, {0} días después del {3}</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -11173,10 +11531,6 @@
     <message>
         <source>{:.0f} days</source>
         <translation>{:.0f} días</translation>
-    </message>
-    <message>
-        <source>{:.0f} seeds by weight</source>
-        <translation>{:.0f} semillas por peso</translation>
     </message>
     <message>
         <source>{:.0f} to {:.0f} % of its floaters are filled ({:.0f} % range)</source>
@@ -11277,6 +11631,10 @@
         <source>{} came in</source>
         <translation>entraron {}</translation>
     </message>
+    <message>
+        <source>{} came off on {} and gave no seed</source>
+        <translation>{} cayó el {} y no dio semilla</translation>
+    </message>
     <message numerus="yes">
         <source>{} came up</source>
         <translation>
@@ -11303,6 +11661,13 @@
     <message>
         <source>{} cannot be written: {}</source>
         <translation>{} no puede escribirse: {}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} clean seeds of {} wait: sort, sow them or put them by</source>
+        <translation>
+            <numerusform>{} semilla limpia de {} espera: clasifíquela, siémbrela o guárdela</numerusform>
+            <numerusform>{} semillas limpias de {} esperan: clasifíquelas, siémbrelas o guárdelas</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} cleaned, {} lost</source>
@@ -11469,6 +11834,10 @@
         </translation>
     </message>
     <message>
+        <source>{} gave no seed: {}</source>
+        <translation>{} no dio semilla: {}</translation>
+    </message>
+    <message>
         <source>{} germinated</source>
         <translation>{} germinadas</translation>
     </message>
@@ -11507,6 +11876,10 @@
     <message>
         <source>{} has no link: it was not written by the program</source>
         <translation>{} no tiene enlace: no la escribió el programa</translation>
+    </message>
+    <message>
+        <source>{} has no mix in the book, and these come into '{}'</source>
+        <translation>{} no tiene sustrato en el libro, y estas van a «{}»</translation>
     </message>
     <message>
         <source>{} has no place in the book, and none was named</source>
@@ -11561,6 +11934,10 @@
         <translation>{} contiene semilla juzgada «{}», {} «{}»</translation>
     </message>
     <message>
+        <source>{} holds seed judged by {}, {} by {}</source>
+        <translation>{} contiene semilla juzgada por {}, {} por {}</translation>
+    </message>
+    <message>
         <source>{} holds {}</source>
         <translation>{} contiene {}</translation>
     </message>
@@ -11601,12 +11978,20 @@
         <translation>{} a {}</translation>
     </message>
     <message>
+        <source>{} is a female plant and cannot be the pollen parent</source>
+        <translation>{} es una planta hembra y no puede ser la planta padre</translation>
+    </message>
+    <message>
         <source>{} is a female plant: it gives no pollen</source>
         <translation>{} es una planta hembra: no da polen</translation>
     </message>
     <message>
         <source>{} is a folder</source>
         <translation>{} es una carpeta</translation>
+    </message>
+    <message>
+        <source>{} is a male plant and cannot be the seed parent</source>
+        <translation>{} es una planta macho y no puede ser la planta madre</translation>
     </message>
     <message>
         <source>{} is a male plant: it has no cone to pollinate</source>
@@ -11619,10 +12004,6 @@
     <message>
         <source>{} is a {} plant</source>
         <translation>{} es una planta {}</translation>
-    </message>
-    <message>
-        <source>{} is a {} plant and cannot be the {}</source>
-        <translation>{} es una planta ({}) y no puede ser: {}</translation>
     </message>
     <message>
         <source>{} is a {}, not a {}</source>
@@ -11768,6 +12149,10 @@
         <source>{} is to be moved to {}</source>
         <translation>{} se moverá a {}</translation>
     </message>
+    <message>
+        <source>{} is {} days from now. If that is not the day, reverse entry {}.</source>
+        <translation>El {} es dentro de {} días. Si no es ese el día, anule la anotación {}.</translation>
+    </message>
     <message numerus="yes">
         <source>{} judged empty</source>
         <translation>
@@ -11782,9 +12167,20 @@
             <numerusform>{} juzgadas llenas</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>{} judged filled of {} wait: sow them or put them by</source>
+        <translation>
+            <numerusform>{} juzgada llena de {} espera: siémbrela o guárdela</numerusform>
+            <numerusform>{} juzgadas llenas de {} esperan: siémbrelas o guárdelas</numerusform>
+        </translation>
+    </message>
     <message>
         <source>{} kg for a litre of wet mix</source>
         <translation>{} kg por litro de sustrato húmedo</translation>
+    </message>
+    <message>
+        <source>{} leads back to a cone and to a purchase</source>
+        <translation>{} lleva a un cono y a una compra</translation>
     </message>
     <message>
         <source>{} leads back to no cone and no purchase</source>
@@ -11817,15 +12213,36 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>{} lots are pinned to '{}', which would have no size</source>
+        <translation>
+            <numerusform>{} lote está fijado a «{}», que quedaría sin medidas</numerusform>
+            <numerusform>{} lotes están fijados a «{}», que quedaría sin medidas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>{} lots moved</source>
         <translation>
             <numerusform>{} lote movido</numerusform>
             <numerusform>{} lotes movidos</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>{} lots that stand in it go by this now</source>
+        <translation>
+            <numerusform>{} lote que está en ella se rige por esto desde ahora</numerusform>
+            <numerusform>{} lotes que están en ella se rigen por esto desde ahora</numerusform>
+        </translation>
+    </message>
     <message>
         <source>{} may be ripe: look whether it comes loose</source>
         <translation>{} puede estar maduro: mire si se suelta</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} mixes name it so as their part, too</source>
+        <translation>
+            <numerusform>{} sustrato también lo nombra así como componente</numerusform>
+            <numerusform>{} sustratos también lo nombran así como componente</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} ml</source>
@@ -11909,6 +12326,10 @@
         <translation>{} de sus {} días no tienen temperatura</translation>
     </message>
     <message>
+        <source>{} of the same plant was pollinated {} days before. If that is the cone, reverse entry {} and give its code.</source>
+        <translation>{} de la misma planta se polinizó {} días antes. Si es ese el cono, anule la anotación {} y dé su código.</translation>
+    </message>
+    <message>
         <source>{} of the seed sown, by {}</source>
         <translation>{} de la semilla sembrada, a {}</translation>
     </message>
@@ -11927,6 +12348,20 @@
     <message>
         <source>{} of {} are needed and {} are free</source>
         <translation>se necesitan {} de {} y hay {} libres</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} of {} dead</source>
+        <translation>
+            <numerusform>{} de {} muerta</numerusform>
+            <numerusform>{} de {} muertas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} of {} discarded</source>
+        <translation>
+            <numerusform>{} de {} desechada</numerusform>
+            <numerusform>{} de {} desechadas</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} of {} find no room in {}: {}.</source>
@@ -11948,9 +12383,23 @@
         <source>{} of {} is old from {}: {} ({})</source>
         <translation>{} de {} es viejo desde el {}: {} ({})</translation>
     </message>
+    <message numerus="yes">
+        <source>{} of {} planted out</source>
+        <translation>
+            <numerusform>{} de {} plantada en su sitio</numerusform>
+            <numerusform>{} de {} plantadas en su sitio</numerusform>
+        </translation>
+    </message>
     <message>
         <source>{} of {} put by: {}{}</source>
         <translation>{} de {} guardadas: {}{}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} of {} sold</source>
+        <translation>
+            <numerusform>{} de {} vendida</numerusform>
+            <numerusform>{} de {} vendidas</numerusform>
+        </translation>
     </message>
     <message>
         <source>{} of {} sown in {}: {}</source>
@@ -11965,8 +12414,8 @@
         <translation>{} de {} sembradas: {} de más</translation>
     </message>
     <message>
-        <source>{} of {} {}</source>
-        <translation>{} de {} {}</translation>
+        <source>{} of {} to {} months</source>
+        <translation>{} de {} a {} meses</translation>
     </message>
     <message>
         <source>{} of {}, from {}</source>
@@ -11975,6 +12424,14 @@
     <message>
         <source>{} of {}: are its scales loose?</source>
         <translation>{} de {}: ¿están sueltas sus escamas?</translation>
+    </message>
+    <message>
+        <source>{} on {} from {}; a later move has it on {} now</source>
+        <translation>{} en {} desde el {}; por un traslado posterior ahora está en {}</translation>
+    </message>
+    <message>
+        <source>{} on {} from {}; later moves have {} of them elsewhere now</source>
+        <translation>{} en {} desde el {}; por traslados posteriores {} de ellos están ahora en otro lugar</translation>
     </message>
     <message>
         <source>{} on {}, </source>
@@ -12250,8 +12707,8 @@
     <message numerus="yes">
         <source>{} targets of '{}' want {:.0f} seeds; {:.0f} are at hand, {:.0f} are lacking.</source>
         <translation>
-            <numerusform>{} objetivo de '{}' necesita {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
-            <numerusform>{} objetivos de '{}' necesitan {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
+            <numerusform>{} objetivo de «{}» necesita {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
+            <numerusform>{} objetivos de «{}» necesitan {:.0f} semillas; hay {:.0f}, faltan {:.0f}.</numerusform>
         </translation>
     </message>
     <message>
@@ -12279,6 +12736,13 @@
         <translation>
             <numerusform>{} bandeja</numerusform>
             <numerusform>{} bandejas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{} trays had been sown by then, and all are left out, see below.</source>
+        <translation>
+            <numerusform>Hasta entonces se había sembrado {} bandeja, y queda fuera, vea abajo.</numerusform>
+            <numerusform>Hasta entonces se habían sembrado {} bandejas, y todas quedan fuera, vea abajo.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -12323,6 +12787,10 @@
     <message>
         <source>{} was collected on {}, {} days after this pollination</source>
         <translation>{} se recogió el {}, {} días después de esta polinización</translation>
+    </message>
+    <message>
+        <source>{} was harvested on {} and gave seed</source>
+        <translation>{} se cosechó el {} y dio semilla</translation>
     </message>
     <message>
         <source>{} was harvested on {}, before this look</source>
@@ -12415,6 +12883,10 @@
         <translation>{} {}: {} de {}, {}{}</translation>
     </message>
     <message>
+        <source>{} °C is hot for stored seed. If that was °F, it is {} °C: reverse this entry and put the seed by anew.</source>
+        <translation>{} °C es mucho calor para semilla guardada. Si eran °F, son {} °C: anule esta anotación y guarde la semilla de nuevo.</translation>
+    </message>
+    <message>
         <source>{} · as of {}</source>
         <translation>{} · al {}</translation>
     </message>
@@ -12425,6 +12897,10 @@
     <message>
         <source>{}, as of {}</source>
         <translation>{}, al {}</translation>
+    </message>
+    <message>
+        <source>{}, continued</source>
+        <translation>{}, continuación</translation>
     </message>
     <message>
         <source>{}, sown in {}</source>
