@@ -235,15 +235,17 @@ Result<void> sound(Tables& tables, const book::Route& route) {
 
 /// No place stands within itself, through whatever others.
 Result<void> is_not_within_itself(Tables& tables, const book::Place& place) {
+  constexpr std::int64_t outdoors = 0; // no row has it
   std::set<std::int64_t> passed;
-  auto outer = place.within ? std::optional(place.within->value) : std::nullopt;
-  while (place.id.stored() && outer && passed.insert(*outer).second) {
-    if (*outer == place.id.value)
+  auto outer = place.within ? place.within->value : outdoors;
+  while (place.id.stored() && outer != outdoors && passed.insert(outer).second) {
+    if (outer == place.id.value)
       return refuse(fault(phrase("the place {} would be within itself", place.code.text()),
                           "A bay is within a bench, a bench within a house."));
     outer = tables.ask("SELECT within_id FROM place WHERE id = :id AND within_id IS NOT NULL")
-                .with(*outer)
-                .number();
+                .with(outer)
+                .number()
+                .value_or(outdoors);
   }
   return {};
 }
