@@ -58,11 +58,23 @@ Fault in_the_way(store::Reading& reading, const book::Entry& first, const Fault&
 
 } // namespace
 
+bool can_be_reversed(const book::Entry& entry) {
+  return entry.verb != book::Verb::correct;
+}
+
+bool can_be_reversed(store::Reading& reading, const std::vector<book::EntryId>& entries) {
+  // Few entries are corrections, while an old table brings in thousands at once.
+  return std::ranges::none_of(
+      reading.standing_entries(book::Verb::correct),
+      [&](const auto& id) { return std::ranges::find(entries, id) != entries.end(); },
+      &book::Entry::id);
+}
+
 Result<Done> reverse(store::Writing& writing, const Reverse& wanted) {
   auto first = writing.entry(wanted.entry);
   if (!first)
     return refuse(first.error());
-  if (first->verb == book::Verb::correct)
+  if (!can_be_reversed(*first))
     return refuse(fault(phrase("entry {} corrected the register", first->id.value),
                         "Correct it again; what stood before is kept in its history."));
   if (first->verb == book::Verb::collect_pollen && !first->reverses &&

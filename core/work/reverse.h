@@ -12,8 +12,13 @@ struct Reverse {
   std::string note;
 };
 
-/// Fails: reversed already, itself a reversal, or what it brought has gone on since, pollen of a
-/// collection too (the fault says where).
+/// False of what corrected a register, which is corrected again.
+bool can_be_reversed(const book::Entry& entry);
+/// Whether all of them can be.
+bool can_be_reversed(store::Reading& reading, const std::vector<book::EntryId>& entries);
+
+/// Fails: what corrected a register, reversed already, itself a reversal, or what it brought has
+/// gone on since, pollen of a collection too (the fault says where).
 Result<Done> reverse(store::Book& book, const Reverse& wanted);
 /// The same as a part of something larger, in one transaction with it.
 Result<Done> reverse(store::Writing& writing, const Reverse& wanted);

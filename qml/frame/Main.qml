@@ -269,7 +269,7 @@ Window {
                 height: parent.height
                 file: "help/HelpPane.qml"
                 given: ({
-                        "wanted": [window.labelling ? "labels" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
+                        "wanted": [window.labelling ? "labels" : window.deed.startsWith("amend ") ? "amend" : window.deed, window.inHand ? (window.chosen.startsWith("B") ? "table" : "inspect") : window.chosen !== "" ? "lot" : "", window.page]
                     })
                 heard: ({
                         "closed": window.help

@@ -9,11 +9,11 @@ Item {
     property string page: ""
     readonly property var begun: ({
             "today": [["nursery", qsTr("The nursery")]],
-            "pollen": [["new plant", qsTr("New plant")], ["pollen store", qsTr("How pollen keeps")]],
-            "cones": [["new plant", qsTr("New plant")]],
+            "pollen": [["new plant", qsTr("New plant")], ["amend taxon", qsTr("Amend a kind of plant")], ["pollen store", qsTr("How pollen keeps")]],
+            "cones": [["new plant", qsTr("New plant")], ["amend taxon", qsTr("Amend a kind of plant")]],
             "seed": [["buy in", qsTr("Buy in")], ["figures", qsTr("What you reckon with")]],
-            "trays": [["new pot", qsTr("New kind of tray")], ["new mix", qsTr("New mix")]],
-            "pots": [["new pot", qsTr("New kind of pot")], ["new place", qsTr("New place")], ["new mix", qsTr("New mix")]]
+            "trays": [["new pot", qsTr("New kind of tray")], ["amend pot", qsTr("Amend a kind of tray")], ["new mix", qsTr("New mix")], ["amend mix", qsTr("Amend a mix")]],
+            "pots": [["new pot", qsTr("New kind of pot")], ["amend pot", qsTr("Amend a kind of pot")], ["new place", qsTr("New place")], ["amend place", qsTr("Amend a place")], ["new mix", qsTr("New mix")], ["amend mix", qsTr("Amend a mix")]]
         })
     readonly property bool offers: begun[page] !== undefined
     /// What it needs to be seen whole.
@@ -54,6 +54,8 @@ Item {
                     Press {
                         required property var modelData
 
+                        objectName: "begin-" + modelData[0]
+                        most: content.width
                         text: modelData[1]
                         onClicked: nothing.wanted(modelData[0])
                     }

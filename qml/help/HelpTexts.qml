@@ -246,6 +246,11 @@ QtObject {
             caution: dust
         },
         {
+            key: "amend",
+            title: qsTr("Amending a pot, mix, place or kind of plant"),
+            says: qsTr("What was entered wrong is put right in its row, and all that is reckoned goes by it from then on. What stood before is kept in the book, so it is not undone but amended again.")
+        },
+        {
             key: "undo",
             title: qsTr("Taking back a mistake"),
             says: qsTr("Nothing is rubbed out. Undo, or the entry's own button in a lot's history, enters its mirror; both stay to be seen. Then enter it anew.")

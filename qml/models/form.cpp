@@ -39,11 +39,17 @@ QStringList shown_choices(const FieldSpec& field) {
 Form::Form(QObject* parent)
     : QObject(parent), fields_({"key", "label", "kind", "value", "choices", "hint", "shown"}, this),
       pieces_({"label", "count", "figure", "role", "share"}, this) {
-  connect(this, &Form::asked, this, &Form::begin);
+  connect(this, &Form::asked, this, [this] { begin_with({}); });
 }
 
 Subject Form::subject() const {
-  return {&session_->standing(), session_->today(), Code::parse(plain(code_)).value_or(Code())};
+  return {&session_->standing(), session_->today(), Code::parse(plain(code_)).value_or(Code()),
+          row_};
+}
+
+void Form::begin_with(const QString& row) {
+  row_ = row;
+  begin();
 }
 
 void Form::begin() {
@@ -84,6 +90,12 @@ QStringList Form::cautions() const {
 }
 
 void Form::set(const QString& field, const QString& value) {
+  const auto spec = std::ranges::find(specs_, field, &FieldSpec::key);
+  if (spec != specs_.end() && spec->fills) {
+    if (value != valueOf(field))
+      begin_with(value);
+    return;
+  }
   values_[field] = value;
   by_hand_[field] = given(field, value);
   split_up();
@@ -199,7 +211,10 @@ bool Form::submit() {
   if (!session_ || !deed)
     return false;
   const auto about = subject();
-  Answers answers(about, values_);
+  QVariantMap stood;
+  for (const auto& field : specs_)
+    stood[field.key] = field.value;
+  Answers answers(about, values_, stood);
   const auto given = session_->act([&](store::Book& book) { return deed->run(book, answers); });
   if (!given) {
     refuse_with(given.error());

@@ -65,6 +65,8 @@ class Form : public QObject {
     std::function<QString()> anew;
   };
   void begin();
+  /// Filled in anew by another row of the register.
+  void begin_with(const QString& row);
   void split_up();
   void say_anew();
   [[nodiscard]] Given given(const QString& field, const QString& value) const;
@@ -75,6 +77,7 @@ class Form : public QObject {
   Session* session_ = nullptr;
   QString deed_;
   QString code_;
+  QString row_; ///< chosen in the form itself, where it is about a row of a register
   QVariantMap values_;
   std::map<QString, Given> by_hand_; ///< those of them that were written or chosen here
   std::vector<FieldSpec> specs_;

@@ -2,6 +2,7 @@
 #include "line_rows.h"
 
 #include "core/work/line_back.h"
+#include "core/work/reverse.h"
 #include "entry_words.h"
 #include "wording.h"
 
@@ -87,11 +88,12 @@ std::vector<Rows::Row> history_rows(Session& session, const Code& code) {
     std::vector<Rows::Row> all;
     for (const auto& entry : entries_of(reading, session.standing(), code)) {
       const auto reversed = reading.reversed_by(entry.id).has_value();
+      const bool stands = !reversed && !entry.reverses;
       auto told = said(reading, session.standing().registers, entry);
       if (reversed)
         told += phrased(" (taken back)");
       all.push_back({qlonglong(entry.id.value), shown(entry.date), told, note_shown(entry.note),
-                     !reversed && !entry.reverses});
+                     stands, stands && work::can_be_reversed(entry)});
     }
     std::ranges::reverse(all);
     return all;

@@ -11,8 +11,8 @@ namespace coneline::window {
 /// lot.
 std::vector<Rows::Row> line_rows(Session& session, const Code& code);
 
-/// Columns: entry, day, told, note, reversible. The latest first; reversals and what they reversed
-/// stay to be read.
+/// Columns: entry, day, told, note, stands, reversible. The latest first; reversals and what they
+/// reversed stay to be read.
 std::vector<Rows::Row> history_rows(Session& session, const Code& code);
 
 } // namespace coneline::window

@@ -12,7 +12,7 @@ LotSheet::LotSheet(QObject* parent)
     : QObject(parent), line_({"code", "what", "day", "came", "through", "here", "elsewhere", "lost",
                               "kept", "share", "throughShare", "lostShare"},
                              this),
-      history_({"entry", "day", "told", "note", "reversible"}, this),
+      history_({"entry", "day", "told", "note", "stands", "reversible"}, this),
       here_({"code", "heading", "what", "place", "due", "ended"}, this) {
   connect(this, &LotSheet::asked, this, &LotSheet::read);
 }

@@ -258,7 +258,7 @@ Result<work::Done> Session::act(const std::function<Result<work::Done>(store::Bo
   auto done = act(*book_);
   if (!done)
     return done;
-  undo_ = done->entries;
+  remember(done->entries);
   told_ = text(done->told);
   for (const auto& doubt : work::doubts(*book_, *done, today_))
     told_ += u' ' + text(doubt);
@@ -284,6 +284,8 @@ Result<void> Session::keep(const std::function<Result<void>(store::Book&)>& act)
 }
 
 bool Session::undo() {
+  if (stays_)
+    return false;
   while (!undo_.empty()) {
     const auto last = undo_.back();
     const auto rest = std::vector(undo_.begin(), undo_.end() - 1);
@@ -340,9 +342,17 @@ void Session::recall_last() {
   });
   if (last && *last) {
     told_ = (*last)->first;
-    undo_ = {(*last)->second};
+    remember({(*last)->second});
   }
   emit toldChanged();
+}
+
+/// Nothing is promised to be undone of which a part would stay.
+void Session::remember(std::vector<book::EntryId> entries) {
+  stays_ = !ask([&](store::Reading& reading) {
+              return work::can_be_reversed(reading, entries);
+            }).value_or(true);
+  undo_ = std::move(entries);
 }
 
 bool Session::is_empty() const {

@@ -96,7 +96,7 @@ class Session : public QObject {
   [[nodiscard]] bool invented() const { return standing_->registers.title.invented; }
   [[nodiscard]] QString today_shown() const;
   [[nodiscard]] QString told() const { return told_; }
-  [[nodiscard]] bool undoable() const { return !undo_.empty(); }
+  [[nodiscard]] bool undoable() const { return !undo_.empty() && !stays_; }
   [[nodiscard]] QString fault() const { return fault_; }
   /// Long work that goes on whatever page is looked at, in words; empty where there is none.
   [[nodiscard]] QString underway() const { return underway_; }
@@ -194,6 +194,7 @@ class Session : public QObject {
   /// Why nothing can be written now; nothing where it can be.
   [[nodiscard]] std::optional<Fault> unwritable() const;
   void recall_last();
+  void remember(std::vector<book::EntryId> entries);
   void tell_stations();
 
   Date today_;
@@ -202,6 +203,7 @@ class Session : public QObject {
   Rows stations_;
   QString told_;
   std::vector<book::EntryId> undo_; ///< what `undo` reverses, in the order they were entered
+  bool stays_ = false;              ///< what of it corrected a register is not reversed
   QString fault_;
   QString underway_;
   QString written_;                ///< the path of the book that this writes to, if any

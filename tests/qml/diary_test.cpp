@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The diary at the real window: pollinating with what the last pass used, setting a plant right,
-// what is due by day and in a calendar.
+// amending a row of the registers, what is due by day and in a calendar.
+#include "core/work/amend.h"
 #include "qml/models/comes_next.h"
 #include "qml/models/diary.h"
 #include "qml/models/due_rows.h"
 #include "qml/models/form.h"
+#include "qml/models/line_rows.h"
 #include "qml/models/trays_to_empty.h"
 #include "tests/qml/shown_window.h"
 
@@ -21,6 +23,11 @@ QString text_of(const Code& code) {
   return QString::fromStdString(code.text());
 }
 
+template <class Row>
+QString text_of_name(const Row& row) {
+  return QString::fromStdString(row.name);
+}
+
 class Deeds : public testing::Test {
  protected:
   Deeds() { form.setProperty("session", QVariant::fromValue(&shown.session())); }
@@ -35,6 +42,16 @@ class Deeds : public testing::Test {
       if (one.sex == sex)
         return one;
     throw std::runtime_error("the demo has no such plant");
+  }
+
+  const book::Registers& registers() { return shown.session().standing().registers; }
+  /// Of what was done last nothing is promised that would be refused.
+  void is_not_undone() {
+    EXPECT_TRUE(shown.session().told().contains("instead of"))
+        << shown.session().told().toStdString();
+    EXPECT_FALSE(shown.session().undoable());
+    EXPECT_FALSE(shown.session().undo());
+    EXPECT_EQ(shown.session().fault(), "");
   }
 
   ShownWindow shown{With::demo_season, wide};
@@ -84,7 +101,158 @@ TEST_F(Deeds, APlantIsSetRightAndTheOldStandsInTheBook) {
   const auto& now = *book::coded(shown.session().standing().registers.plants, child.code);
   EXPECT_EQ(now.seed_parent, mother.id);
   EXPECT_EQ(now.taxon_certainty, book::Certainty::unsure);
-  EXPECT_TRUE(shown.session().told().contains("instead of"));
+  is_not_undone();
+  const auto history = history_rows(shown.session(), child.code);
+  ASSERT_FALSE(history.empty());
+  EXPECT_TRUE(history.front()[4].toBool()) << "it stands";
+  EXPECT_FALSE(history.front()[5].toBool()) << "and is not taken back";
+}
+
+TEST_F(Deeds, APotIsChosenByItsNameAndAmended) {
+  const auto before = *book::named(registers().pots, "Pot 5 L");
+  begin("amend pot");
+  EXPECT_EQ(form.valueOf("name"), text_of_name(registers().pots.front()));
+  form.set("name", "typed for another pot");
+  form.set("pot", "Pot 5 L");
+  EXPECT_EQ(form.valueOf("name"), "Pot 5 L") << "filled in with what stands";
+  EXPECT_EQ(form.valueOf("litres"), "4.8");
+  EXPECT_EQ(form.valueOf("length"), "220");
+  EXPECT_EQ(form.valueOf("cells"), "1");
+  EXPECT_FALSE(form.submit()) << "nothing was changed";
+  form.set("litres", "0");
+  EXPECT_FALSE(form.submit());
+  EXPECT_EQ(form.fault_field(), "litres");
+  form.set("litres", "4.6");
+  form.set("name", "POT 10 L");
+  EXPECT_FALSE(form.submit()) << "reads like another pot";
+  EXPECT_EQ(form.fault_field(), "name");
+  EXPECT_EQ(registers().pot(before.id).litres, before.litres) << "nothing is half amended";
+  form.set("name", "Pot 5 L");
+  form.set("length", "225");
+  form.set("note", "measured again");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto& now = registers().pot(before.id);
+  EXPECT_EQ(now.litres, 4.6);
+  EXPECT_EQ(now.length_mm, 225);
+  EXPECT_EQ(now.width_mm, 225) << "a round one";
+  EXPECT_EQ(now.name, before.name);
+  EXPECT_EQ(now.cells, before.cells);
+  EXPECT_EQ(now.source, before.source);
+  is_not_undone();
+}
+
+TEST_F(Deeds, OfAnAmendedRowOnlyWhatWasChangedIsSent) {
+  begin("amend pot");
+  form.set("pot", "Pot 5 L");
+  ASSERT_TRUE(shown.session().act([&](store::Book& book) {
+    return work::amend(book, work::Amend<book::Pot>{"Pot 5 L",
+                                                    [](book::Pot& pot, const book::Registers&) {
+                                                      pot.cells = 3;
+                                                      return Result<void>();
+                                                    },
+                                                    {shown.session().today(), {}, {}}});
+  }));
+  form.set("litres", "4.7");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto* now = book::named(registers().pots, "Pot 5 L");
+  EXPECT_EQ(now->litres, 4.7);
+  EXPECT_EQ(now->cells, 3) << "as it was amended meanwhile";
+}
+
+TEST_F(Deeds, AMixIsAmendedInItsPartsAndWhatIsLost) {
+  const auto before = *book::named(registers().mixes, "Growing mix");
+  begin("amend mix");
+  form.set("mix", "Growing mix");
+  EXPECT_EQ(form.valueOf("parts"), "coarse perlite 4, peat 3, coarse sand 3");
+  EXPECT_EQ(form.valueOf("shrink"), "15");
+  EXPECT_EQ(form.valueOf("loss"), "5");
+  form.set("parts", "coarse perlite, peat 3");
+  EXPECT_FALSE(form.submit());
+  EXPECT_EQ(form.fault_field(), "parts");
+  form.set("parts", "coarse perlite 5, peat 2.5, coarse sand 3");
+  form.set("loss", "8");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto& now = registers().mix(before.id);
+  ASSERT_EQ(now.parts.size(), 3U);
+  EXPECT_EQ(now.parts[0].share, 5);
+  EXPECT_EQ(now.parts[1].share, 2.5);
+  EXPECT_DOUBLE_EQ(now.loss, 0.08);
+  EXPECT_EQ(now.shrink, before.shrink);
+  EXPECT_EQ(now.source, before.source);
+  is_not_undone();
+}
+
+TEST_F(Deeds, APlaceIsAmendedByItsNameOrOnItsPage) {
+  const auto before = *book::named(registers().places, "Cool bench");
+  begin("amend place");
+  form.set("place", "Cool bench");
+  EXPECT_EQ(form.valueOf("within"), "Glasshouse");
+  form.set("width", "1000");
+  form.set("within", "none");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  EXPECT_EQ(registers().place(before.id).width_mm, 1000);
+  EXPECT_FALSE(registers().place(before.id).within);
+  EXPECT_EQ(registers().place(before.id).length_mm, before.length_mm);
+  is_not_undone();
+
+  begin("amend place", before.code);
+  EXPECT_EQ(form.valueOf("place"), "") << "the page says which";
+  EXPECT_EQ(form.valueOf("name"), "Cool bench");
+  form.set("name", "Cold bench");
+  form.set("within", "Glasshouse");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  EXPECT_EQ(registers().place(before.id).name, "Cold bench");
+  EXPECT_EQ(registers().place(before.id).within, before.within);
+}
+
+TEST_F(Deeds, WhatIsAmendedOfAKindOfPlantSaysWhereItComesFrom) {
+  const auto before = *book::named(registers().taxa, "Cycas thouarsii");
+  begin("amend taxon");
+  form.set("taxon", "Cycas thouarsii");
+  EXPECT_EQ(form.valueOf("ripe_from"), "8");
+  EXPECT_EQ(form.valueOf("frost"), "no frost");
+  form.set("ripe_from", "12");
+  EXPECT_FALSE(form.submit()) << "from 12 to 11 is no range";
+  EXPECT_EQ(form.fault_field(), "ripe_to");
+  form.set("ripe_to", "14");
+  form.set("after_from", "");
+  form.set("after_to", "");
+  form.set("frost", "light frost");
+  form.set("source", "three cones of ours");
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto& now = registers().taxon(before.id);
+  EXPECT_EQ(now.ripening.value, (book::Range{12, 14}));
+  EXPECT_EQ(now.ripening.source, "three cones of ours");
+  EXPECT_FALSE(now.after_ripening.value) << "not known";
+  EXPECT_EQ(now.frost.value, book::Frost::light);
+  EXPECT_EQ(now.frost.source, "three cones of ours");
+  EXPECT_EQ(now.float_test, before.float_test) << "with its own source";
+  EXPECT_EQ(now.leaf_colour, before.leaf_colour);
+  is_not_undone();
+}
+
+TEST_F(Deeds, AmendingStandsBesideWhatIsNew) {
+  shown.set("page", "pots");
+  for (const auto* deed : {"amend pot", "amend place", "amend mix"})
+    EXPECT_NE(shown.find(QStringLiteral("begin-") + deed), nullptr) << deed;
+  shown.tap("begin-amend mix");
+  EXPECT_EQ(shown.get("deed").toString(), "amend mix");
+  shown.tap("field-mix-Blue-leaf mix");
+  const auto written = [&](const char* field) {
+    return shown.find(field)->childItems().constFirst();
+  };
+  EXPECT_EQ(written("field-name")->property("text").toString(), "Blue-leaf mix");
+  written("field-shrink")->setProperty("text", "20");
+  ASSERT_TRUE(QMetaObject::invokeMethod(written("field-shrink"), "textEdited"));
+  shown.tap("enter");
+  EXPECT_EQ(shown.get("deed").toString(), "");
+  EXPECT_DOUBLE_EQ(book::named(registers().mixes, "Blue-leaf mix")->shrink, 0.2);
+  EXPECT_EQ(shown.find("undo"), nullptr);
+  EXPECT_TRUE(shown.find("lastTold")->property("text").toString().contains("0.2"));
+  for (const auto* page : {"pollen", "cones"}) {
+    shown.set("page", page);
+    EXPECT_NE(shown.find("begin-amend taxon"), nullptr) << page;
+  }
 }
 
 TEST_F(Deeds, APlantThatWouldBeItsOwnParentIsRefusedAtTheField) {

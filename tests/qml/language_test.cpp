@@ -354,6 +354,25 @@ TEST_F(InLanguage, OriginsAreSaidWhereverTheyStand) {
     EXPECT_FALSE(trays.rows()->value(row, "cross").toString().contains(as_a_key));
 }
 
+TEST_F(InLanguage, AFormStaysWithTheRowThatWasChosenInIt) {
+  ShownWindow shown(With::demo_season, {1280, 800});
+  shown.session().speech()->set_language("en");
+  Form form;
+  form.setProperty("session", QVariant::fromValue(&shown.session()));
+  form.setProperty("deed", "amend pot");
+  form.set("pot", "Pot 5 L");
+  form.set("litres", "5");
+  shown.session().speech()->set_units("us");
+  EXPECT_EQ(form.valueOf("pot"), "Pot 5 L");
+  EXPECT_EQ(form.valueOf("name"), "Pot 5 L");
+  EXPECT_EQ(form.valueOf("litres"), "1.320860262") << "as it was typed";
+  EXPECT_EQ(form.valueOf("length"), "8.661417323") << "as it stands";
+  ASSERT_TRUE(form.submit()) << form.fault().toStdString();
+  const auto* pot = book::named(shown.session().standing().registers.pots, "Pot 5 L");
+  EXPECT_NEAR(pot->litres, 5, 1e-6);
+  EXPECT_EQ(pot->length_mm, 220);
+}
+
 TEST_F(InLanguage, ACrossToldApartBySeasonIsSaidToo) {
   ShownWindow shown(With::demo_season, {1280, 800});
   shown.session().speech()->set_language("es");

@@ -260,6 +260,7 @@ std::vector<Page> pages() {
          s.settle();
          QMetaObject::invokeMethod(s.find("papers"), "clicked");
        }},
+      {"pots-amend-pot", [](ShownWindow& s) { station(s, "pots", "", "amend pot"); }},
       {"pots-sell",
        [](ShownWindow& s) {
          station(s, "pots", code_of(s, Kind::pot_group, State::plant), "sell");

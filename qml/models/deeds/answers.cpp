@@ -22,6 +22,10 @@ void Answers::blame(const QString& field, const Fault& fault) {
     fault_ = fault.at({{}, 0, plain(field)});
 }
 
+bool Answers::changed(const QString& field) const {
+  return words(field) != plain(stood_.value(field).toString());
+}
+
 std::string Answers::words(const QString& field) const {
   return plain(values_.value(field).toString());
 }
@@ -62,6 +66,14 @@ std::optional<double> Answers::decimal(const QString& field, Quantity quantity) 
   if (words(field).empty())
     return std::nullopt;
   return keep(field, read_measure(quantity, values_.value(field).toString()), 0.0);
+}
+
+std::optional<book::Range> Answers::range(const QString& from, const QString& to) {
+  const auto low = decimal(from);
+  const auto high = decimal(to);
+  if (!low && !high)
+    return std::nullopt;
+  return keep(to, book::Range::of(low ? *low : *high, high ? *high : *low), book::Range());
 }
 
 double Answers::measure(const QString& field, Quantity quantity) {

@@ -14,6 +14,8 @@ struct Subject {
   const Standing* standing = nullptr;
   Date today;
   Code code;
+  /// The name of the row that was chosen in the form itself; empty until one was.
+  QString row{};
 
   [[nodiscard]] const book::Registers& registers() const { return standing->registers; }
   [[nodiscard]] const work::LotLine* lot() const { return standing->lot(code); }
@@ -23,8 +25,12 @@ struct Subject {
 
 class Answers {
  public:
-  Answers(const Subject& subject, QVariantMap values)
-      : subject_(subject), values_(std::move(values)) {}
+  /// `stood`: what the form was filled in with.
+  Answers(const Subject& subject, QVariantMap values, QVariantMap stood = {})
+      : subject_(subject), values_(std::move(values)), stood_(std::move(stood)) {}
+
+  /// Whether something else was written than what the field was filled in with.
+  [[nodiscard]] bool changed(const QString& field) const;
 
   [[nodiscard]] std::string words(const QString& field) const;
   /// A text that must not be empty.
@@ -35,6 +41,8 @@ class Answers {
   std::optional<double> decimal(const QString& field); ///< with the locale's decimal sign
   /// A measure in the units people reckon in, as the book keeps it.
   std::optional<double> decimal(const QString& field, Quantity quantity);
+  /// From one to the other, or the same twice where one is empty; none where both are.
+  std::optional<book::Range> range(const QString& from, const QString& to);
   double number(const QString& field);  ///< not empty
   double measure(const QString& field); ///< above 0
   double measure(const QString& field, Quantity quantity);
@@ -78,6 +86,7 @@ class Answers {
 
   const Subject& subject_;
   QVariantMap values_;
+  QVariantMap stood_;
   std::optional<Fault> fault_;
 };
 

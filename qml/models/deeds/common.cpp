@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "common.h"
 
-#include "../wording.h"
-
 namespace coneline::window {
 
 namespace {
@@ -43,6 +41,12 @@ FieldSpec measure_field(Quantity quantity, const char* key, const char* label,
 FieldSpec name_field(const char* key, const char* label, QStringList names, const QString& value) {
   auto made = choice_field(key, label, std::move(names), value);
   made.names = true;
+  return made;
+}
+
+FieldSpec row_field(const char* key, const char* label) {
+  auto made = name_field(key, label, {}, {});
+  made.fills = true;
   return made;
 }
 
@@ -106,6 +110,10 @@ QStringList mix_names(const Subject& subject) {
   for (const auto& mix : subject.registers().mixes)
     names << text(mix.name);
   return names;
+}
+
+work::Done in_the_book(const std::string& what) {
+  return {{}, {}, phrase("{} is in the book", what), {}};
 }
 
 QString place_now(const Subject& subject) {

@@ -2,6 +2,7 @@
 #pragma once
 // Fields that many forms share.
 
+#include "../wording.h"
 #include "deed.h"
 
 namespace coneline::window {
@@ -20,6 +21,8 @@ FieldSpec choice_field(const char* key, const char* label, QStringList choices,
                        const QString& value);
 /// A choice among names the grower gave.
 FieldSpec name_field(const char* key, const char* label, QStringList names, const QString& value);
+/// The row of a register that the form is about, chosen by name, which fills in the rest.
+FieldSpec row_field(const char* key, const char* label);
 
 /// The words of a set, as the book writes them.
 template <class Set>
@@ -28,6 +31,11 @@ QStringList all_words() {
   for (const auto& [value, word] : book::Words<Set>::all)
     words << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
   return words;
+}
+
+template <class Set>
+FieldSpec word_choice(const char* key, const char* label, Set now) {
+  return choice_field(key, label, all_words<Set>(), text(book::word(now)));
 }
 
 /// Day and note, which close every form.
@@ -45,6 +53,9 @@ QStringList place_names(const Subject& subject);
 enum class Cells { several, one };
 QStringList pot_names(const Subject& subject, Cells cells);
 QStringList mix_names(const Subject& subject); ///< with "none" first
+
+/// What is said of a row that was kept without an entry.
+work::Done in_the_book(const std::string& what);
 
 /// The lot's place by name, or empty.
 QString place_now(const Subject& subject);

@@ -9,9 +9,9 @@ namespace coneline::window {
 
 namespace {
 
-std::array<std::span<const Deed>, 9> all_deeds() {
-  return {cone_deeds(),      diary_deeds(),   seed_deeds(),  growing_deeds(),   leaving_deeds(),
-          beginning_deeds(), nursery_deeds(), plant_deeds(), first_cone_deeds()};
+std::array<std::span<const Deed>, 10> all_deeds() {
+  return {cone_deeds(),      diary_deeds(),   seed_deeds(),  growing_deeds(),    leaving_deeds(),
+          beginning_deeds(), nursery_deeds(), plant_deeds(), first_cone_deeds(), register_deeds()};
 }
 
 } // namespace

@@ -19,6 +19,7 @@ struct FieldSpec {
   QString hint;
   bool names = false; ///< the choices are names the grower gave, but for "none"
   std::optional<Quantity> measure = std::nullopt; ///< what a decimal measures
+  bool fills = false; ///< what is chosen is `Subject::row`, by which the form is filled in anew
 };
 
 /// One piece of a bar whose pieces add up to what is there.
@@ -56,5 +57,6 @@ std::span<const Deed> beginning_deeds();
 std::span<const Deed> first_cone_deeds();
 std::span<const Deed> nursery_deeds();
 std::span<const Deed> plant_deeds();
+std::span<const Deed> register_deeds();
 
 } // namespace coneline::window

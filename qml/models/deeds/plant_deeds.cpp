@@ -29,11 +29,6 @@ QString parent_written(const Subject& subject, const std::optional<book::PlantId
   return text(id ? subject.registers().plant(*id).code.text() : said);
 }
 
-template <class Set>
-FieldSpec word_choice(const char* key, const char* label, Set now) {
-  return choice_field(key, label, all_words<Set>(), text(book::word(now)));
-}
-
 std::vector<FieldSpec> correct_fields(const Subject& subject) {
   const auto& plant = *plant_of(subject);
   const auto& registers = subject.registers();

@@ -40,7 +40,8 @@ Flow {
             "store": qsTr("Store"),
             "correct plant": qsTr("Correct plant"),
             "add paper": qsTr("Add paper"),
-            "strike paper": qsTr("Strike paper")
+            "strike paper": qsTr("Strike paper"),
+            "amend place": qsTr("Amend place")
         })
     signal wanted(string verb)
 

@@ -26,6 +26,7 @@ Column {
             required property string day
             required property string told
             required property string note
+            required property bool stands
             required property bool reversible
             readonly property bool asking: past.asked === entry.entry
 
@@ -57,7 +58,7 @@ Column {
                 Say {
                     width: parent.width
                     text: entry.told
-                    color: entry.reversible ? Look.ink : Look.quiet
+                    color: entry.stands ? Look.ink : Look.quiet
                 }
                 Say {
                     width: parent.width

@@ -97,6 +97,13 @@ TEST_F(Amending, WhatStoodBeforeIsKeptInAnEntry) {
             "water");
   EXPECT_EQ(book.read([&](store::Reading& reading) { return tell(reading, entry); }).value(),
             "correct: " + entry.note);
+  EXPECT_FALSE(can_be_reversed(entry));
+  const auto others = entries().front().id;
+  EXPECT_TRUE(book.read([&](auto& reading) { return can_be_reversed(reading, {others}); }).value());
+  EXPECT_FALSE(book.read([&](auto& reading) {
+                     return can_be_reversed(reading, {others, entry.id});
+                   })
+                   .value());
   const auto back = reverse(book, {entry.id, "Ana", ""});
   ASSERT_FALSE(back);
   EXPECT_NE(back.error().text().find("Correct it again"), std::string::npos) << back.error().text();
