@@ -425,6 +425,10 @@
         <translation>Añadir documento</translation>
     </message>
     <message>
+        <source>Amend place</source>
+        <translation>Corregir lugar</translation>
+    </message>
+    <message>
         <source>Check scales</source>
         <translation>Mirar escamas</translation>
     </message>
@@ -780,6 +784,10 @@
         <translation>Todas las partes de las cícadas son venenosas, la semilla sobre todo: use guantes, aleje mascotas, ganado y niños. Si alguien comió algo, acuda enseguida al veterinario o al médico.</translation>
     </message>
     <message>
+        <source>Amending a pot, mix, place or kind of plant</source>
+        <translation>Corregir una maceta, un sustrato, un lugar o una clase de planta</translation>
+    </message>
+    <message>
         <source>Batches that are not sown yet. Each goes the same way: clean, sort, cut a few open, store or sow. The harvest table shows a batch as one bar that splits as you work.</source>
         <translation>Partidas que aún no se han sembrado. Todas siguen el mismo camino: limpiar, clasificar, abrir algunas, guardar o sembrar. La mesa de cosecha muestra la partida como una barra que se divide a medida que usted trabaja.</translation>
     </message>
@@ -1100,6 +1108,10 @@
         <translation>Qué es, cuántas son, dónde están; su línea hasta el cono con lo perdido en cada paso; lo que puede hacerse ahora, primero lo más probable; su historial, donde cada anotación puede anularse con otra que la nombra.</translation>
     </message>
     <message>
+        <source>What was entered wrong is put right in its row, and all that is reckoned goes by it from then on. What stood before is kept in the book, so it is not undone but amended again.</source>
+        <translation>Lo que se anotó mal se corrige en su registro, y desde entonces todo se calcula con ello. Lo que decía antes queda en el libro; por eso no se deshace, sino que se corrige otra vez.</translation>
+    </message>
+    <message>
         <source>What was sold, planted out, given up or died. Everything here still leads back to its cone.</source>
         <translation>Lo que se vendió, se plantó fuera, se abandonó o murió. Todo lo de aquí sigue llevando hasta su cono.</translation>
     </message>
@@ -1357,6 +1369,26 @@
     <message>
         <source>A new cone, or pollen collected, is begun on the page of its plant.</source>
         <translation>Un cono nuevo, o polen recogido, se anota en la página de su planta.</translation>
+    </message>
+    <message>
+        <source>Amend a kind of plant</source>
+        <translation>Corregir una clase de planta</translation>
+    </message>
+    <message>
+        <source>Amend a kind of pot</source>
+        <translation>Corregir una clase de maceta</translation>
+    </message>
+    <message>
+        <source>Amend a kind of tray</source>
+        <translation>Corregir una clase de bandeja</translation>
+    </message>
+    <message>
+        <source>Amend a mix</source>
+        <translation>Corregir un sustrato</translation>
+    </message>
+    <message>
+        <source>Amend a place</source>
+        <translation>Corregir un lugar</translation>
     </message>
     <message>
         <source>Buy in</source>
@@ -4266,6 +4298,22 @@
         <translation>Todas las partes de las cícadas son venenosas, la semilla sobre todo: use guantes, aleje mascotas, ganado y niños; si alguien comió algo, acuda enseguida al veterinario o al médico.</translation>
     </message>
     <message>
+        <source>Amend a kind of plant</source>
+        <translation>Corregir una clase de planta</translation>
+    </message>
+    <message>
+        <source>Amend a mix</source>
+        <translation>Corregir un sustrato</translation>
+    </message>
+    <message>
+        <source>Amend a place</source>
+        <translation>Corregir un lugar</translation>
+    </message>
+    <message>
+        <source>Amend a tray or pot</source>
+        <translation>Corregir una bandeja o maceta</translation>
+    </message>
+    <message>
         <source>An entry is made on one round.</source>
         <translation>Una anotación se hace en una sola ronda.</translation>
     </message>
@@ -4356,6 +4404,10 @@
     <message>
         <source>Beside the needed ones there may be expansion, delivery_cents, lead_days, least and kilograms.</source>
         <translation>Además de las necesarias puede haber expansion, delivery_cents, lead_days, least y kilograms.</translation>
+    </message>
+    <message>
+        <source>Botanical name</source>
+        <translation>Nombre botánico</translation>
     </message>
     <message>
         <source>Both ends are numbers of 0 or more.</source>
@@ -4616,6 +4668,10 @@
     <message>
         <source>Collected</source>
         <translation>Recogido</translation>
+    </message>
+    <message>
+        <source>Colour of the leaf</source>
+        <translation>Color de la hoja</translation>
     </message>
     <message>
         <source>Columns seem to be separated by {}. Save the file with commas between columns and decimals with a point, such as 7.5.</source>
@@ -5004,6 +5060,10 @@
     <message>
         <source>From whom</source>
         <translation>De quién</translation>
+    </message>
+    <message>
+        <source>Frost that it stands</source>
+        <translation>Helada que aguanta</translation>
     </message>
     <message>
         <source>Germinated, of the seed sown, by {} since sowing</source>
@@ -5822,8 +5882,16 @@
         <translation>Mezcla «{}», {}</translation>
     </message>
     <message>
+        <source>Months from pollination to the ripe cone, at least</source>
+        <translation>Meses desde la polinización hasta el cono maduro, al menos</translation>
+    </message>
+    <message>
         <source>Months in a step are drawn evenly over the route's range; what is overdue is due this month.</source>
         <translation>Los meses en un paso se simulan por igual dentro del intervalo de la ruta; lo atrasado toca este mes.</translation>
+    </message>
+    <message>
+        <source>Months the seed ripens on after harvest, at least</source>
+        <translation>Meses que la semilla sigue madurando tras la cosecha, al menos</translation>
     </message>
     <message>
         <source>Move</source>
@@ -6671,6 +6739,10 @@
         <translation>Siémbrela, o mire otra vez la semilla guardada cuando toque.</translation>
     </message>
     <message>
+        <source>Spilt or left over, %</source>
+        <translation>Derramado o sobrante, %</translation>
+    </message>
+    <message>
         <source>Split it.</source>
         <translation>Divídala.</translation>
     </message>
@@ -6891,6 +6963,10 @@
         <translation>El primer número va de 0 a {}.</translation>
     </message>
     <message>
+        <source>The float test is</source>
+        <translation>La prueba de flotación es</translation>
+    </message>
+    <message>
         <source>The history of a lot lists its entries.</source>
         <translation>El historial de un lote lista sus anotaciones.</translation>
     </message>
@@ -7005,6 +7081,10 @@
     <message>
         <source>Took pollen</source>
         <translation>Recibió polen</translation>
+    </message>
+    <message>
+        <source>Tray or pot</source>
+        <translation>Bandeja o maceta</translation>
     </message>
     <message>
         <source>Trays</source>
@@ -7145,6 +7225,10 @@
     <message>
         <source>Where this comes from</source>
         <translation>De dónde viene esto</translation>
+    </message>
+    <message>
+        <source>Where what you change comes from</source>
+        <translation>De dónde viene lo que cambia</translation>
     </message>
     <message>
         <source>Whether a plant is a hybrid or a pure species has legal weight; each parent's listing is shown.</source>
@@ -7924,6 +8008,10 @@
     <message>
         <source>and also</source>
         <translation>y también</translation>
+    </message>
+    <message>
+        <source>and at most</source>
+        <translation>y como máximo</translation>
     </message>
     <message>
         <source>and {} more</source>
