@@ -53,6 +53,9 @@ void chart_title_set_name_font(lxw_chart* chart, lxw_chart_font* font) {
 void format_set_bold(lxw_format* format) {
   CONELINE_LOADED(format_set_bold)(format);
 }
+void format_set_num_format(lxw_format* format, const char* num_format) {
+  CONELINE_LOADED(format_set_num_format)(format, num_format);
+}
 char* lxw_strerror(lxw_error error_num) {
   return CONELINE_LOADED(lxw_strerror)(error_num);
 }
