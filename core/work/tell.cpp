@@ -82,7 +82,8 @@ std::string tell(store::Reading& reading, const book::Entry& entry) {
     add(tell(reading, movement));
   if (entry.verb == book::Verb::inspect && entry.movements.empty())
     add(phrase("nothing new"));
-  if (entry.verb == book::Verb::harvest && entry.cone) // it is about a cone only where that gave none
+  if (entry.verb == book::Verb::harvest &&
+      entry.cone) // it is about a cone only where that gave none
     add(phrase("no seed"));
   add(std::visit(TellDetail{}, entry.detail));
   if (entry.verb == book::Verb::correct && entry.detail.index() == 0)
