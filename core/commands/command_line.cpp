@@ -68,7 +68,7 @@ CommandWords CommandLine::words() const {
   return words_of(*app_);
 }
 
-std::string CommandLine::unknown_told() const {
+std::string CommandLine::wrong_word_told() const {
   const auto* at = app_.get();
   for (auto called = at->get_name();; called += " " + at->get_name()) {
     for (const auto& word : at->remaining())
@@ -76,7 +76,7 @@ std::string CommandLine::unknown_told() const {
         return commands::unknown_told(called, words_of(*at), word);
     const auto below = at->get_subcommands(); // those that were given
     if (below.empty())
-      return {};
+      return at == app_.get() ? std::string() : missing_told(called, words_of(*at));
     at = below.front();
   }
 }
@@ -89,10 +89,10 @@ std::optional<int> CommandLine::run(std::vector<std::string> arguments) {
     app_->parse(std::move(arguments));
   } catch (const CLI::ParseError& error) {
     // A word that is not known is said before what else is missing because of it.
-    const auto unknown = error.get_exit_code() == 0 ? std::string() : unknown_told();
-    if (unknown.empty())
+    const auto wrong = error.get_exit_code() == 0 ? std::string() : wrong_word_told();
+    if (wrong.empty())
       return app_->exit(error, out_, err_) == 0 ? done : command_line_wrong;
-    err_ << unknown << '\n';
+    err_ << wrong << '\n';
     return command_line_wrong;
   }
   try {

@@ -53,8 +53,9 @@ class CommandLine {
   Command& add_to(CLI::App& parent, const std::string& name, const std::string& help,
                   std::function<Result<Answer>()> run);
   int say(const Result<Answer>& result);
-  /// What is wrong with the first word that no command takes; empty where there is none.
-  [[nodiscard]] std::string unknown_told() const;
+  /// What is wrong with the first word that no command takes, or with a group without a command;
+  /// empty where it is neither.
+  [[nodiscard]] std::string wrong_word_told() const;
 
   std::ostream& out_;
   std::ostream& err_;

@@ -67,4 +67,14 @@ std::string unknown_told(const std::string& called, const CommandWords& command,
                      asked_for(near), called);
 }
 
+std::string missing_told(const std::string& called, const CommandWords& command) {
+  if (command.commands.empty())
+    return {};
+  std::vector<std::string> names;
+  for (const auto& below : command.commands)
+    names.push_back(below.name);
+  return fmt::format("'{}' wants one of its commands: {}. '{} --help' tells what they do.", called,
+                     fmt::join(names, ", "), called);
+}
+
 } // namespace coneline::commands

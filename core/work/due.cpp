@@ -39,13 +39,17 @@ bool is_over_after_its_time(DueKind kind) {
   return kind == DueKind::move_plant;
 }
 
+std::string late(int days) {
+  return phrase_n(days, "late: {} day", "late: {} days");
+}
+
 void say_missed(Due& due, Date day, const DueHabits& habits) {
   if (due.to && *due.to < day)
     due.missed = is_over_after_its_time(due.kind)
                      ? phrase("missed: the time for it ended on {}", due.to->said())
-                     : phrase("late since {}", due.to->said());
+                     : late(days_between(*due.to, day));
   else if (!due.to && due.from.plus_days(habits.days_until_late) < day)
-    due.missed = phrase("late: {} days", days_between(due.from, day));
+    due.missed = late(days_between(due.from, day));
 }
 
 } // namespace

@@ -15,8 +15,8 @@ struct Inspect {
   Noted noted;
 };
 
-/// Fails: no tray, a day before sowing, more than is in the tray. What came up on the day of sowing is
-/// entered, and the answer says that the germination report then leaves the tray out.
+/// Fails: no tray, a day before sowing, more than is in the tray. What came up on the day of sowing
+/// is entered, and the answer says that the germination report then leaves the tray out.
 Result<Done> inspect(store::Book& book, const Inspect& wanted);
 /// The same as a part of something larger, in one transaction with it.
 Result<Done> inspect(store::Writing& writing, const Inspect& wanted);

@@ -9188,13 +9188,12 @@
         <source>last look {}</source>
         <translation>última revisión {}</translation>
     </message>
-    <message>
-        <source>late since {}</source>
-        <translation>con retraso desde el {}</translation>
-    </message>
-    <message>
+    <message numerus="yes">
         <source>late: {} days</source>
-        <translation>con retraso: {} días</translation>
+        <translation>
+            <numerusform>con retraso: {} día</numerusform>
+            <numerusform>con retraso: {} días</numerusform>
+        </translation>
     </message>
     <message>
         <source>leaf</source>

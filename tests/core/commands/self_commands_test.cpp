@@ -169,6 +169,8 @@ TEST(CommandLineItself, SaysWhichWordItDoesNotKnow) {
   EXPECT_EQ(said("mixx"), "'mixx' is no command of 'coneline'. Did you mean mix? 'coneline --help' "
                           "lists all there are.\n");
   EXPECT_TRUE(has(said("sel --book none"), "Did you mean sell?"));
+  EXPECT_EQ(said("paper"), "'coneline paper' wants one of its commands: benches, forecast, order. "
+                           "'coneline paper --help' tells what they do.\n");
   EXPECT_TRUE(has(said("--verzion"), "'--verzion' is no option of 'coneline'. Did you mean "
                                      "--version?"));
   EXPECT_TRUE(has(said("report germinaton"), "'germinaton' is no command of 'coneline report'. Did "

@@ -134,7 +134,7 @@ TEST_F(Diary, ASeasonFromTheFirstLookToTheHarvest) {
   ASSERT_TRUE(next);
   EXPECT_EQ(next->to, day("2026-05-25"));
   EXPECT_TRUE(next->missed.empty());
-  EXPECT_EQ(find("2026-05-26", cone, DueKind::pollinate)->missed, "late since 2026-05-25");
+  EXPECT_EQ(find("2026-05-26", cone, DueKind::pollinate)->missed, "late: 1 day");
   EXPECT_NEAR(*pollen(lot).left, 2.0, 1e-12);
   ASSERT_TRUE(look(cone, Scales::closed, "2026-05-25"));
   EXPECT_FALSE(find("2026-05-26", cone, DueKind::pollinate));
